@@ -1,0 +1,105 @@
+package org.adumbrate;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** Holds the arrows between the rooms of the house. A package named here in vain fails the test. */
+@AnalyzeClasses(packages = "org.adumbrate", importOptions = ImportOption.DoNotIncludeTests.class)
+class HouseRulesTest {
+    @ArchTest
+    static final ArchRule arrowsPointOneWay = layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("fault")
+            .definedBy("org.adumbrate.fault..")
+            .layer("geometry")
+            .definedBy("org.adumbrate.geometry..")
+            .layer("linework")
+            .definedBy("org.adumbrate.linework..")
+            .layer("raster")
+            .definedBy("org.adumbrate.raster..")
+            .layer("registration")
+            .definedBy("org.adumbrate.registration..")
+            .layer("underlay")
+            .definedBy("org.adumbrate.underlay..")
+            .layer("drawing")
+            .definedBy("org.adumbrate.drawing..")
+            .layer("sheetfile")
+            .definedBy("org.adumbrate.sheetfile..")
+            .layer("build")
+            .definedBy("org.adumbrate.build..")
+            .layer("cli")
+            .definedBy("org.adumbrate.cli..")
+            .whereLayer("cli")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("build")
+            .mayOnlyBeAccessedByLayers("cli")
+            .whereLayer("sheetfile")
+            .mayOnlyBeAccessedByLayers("build", "cli")
+            .whereLayer("sheetfile")
+            .mayOnlyAccessLayers("geometry", "fault")
+            .whereLayer("drawing")
+            .mayOnlyBeAccessedByLayers("build", "cli")
+            .whereLayer("underlay")
+            .mayOnlyBeAccessedByLayers("drawing", "build", "cli")
+            .whereLayer("registration")
+            .mayOnlyBeAccessedByLayers("underlay", "drawing", "build", "cli")
+            .whereLayer("linework")
+            .mayOnlyAccessLayers("geometry", "fault")
+            .whereLayer("raster")
+            .mayOnlyAccessLayers("geometry", "fault");
+
+    @ArchTest
+    static final ArchRule noRings =
+            slices().matching("org.adumbrate.(**)").should().beFreeOfCycles();
+
+    @ArchTest
+    static final ArchRule imageLibrariesStayInTheCodecs = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.adumbrate.raster.decode..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("javax.imageio..", "com.twelvemonkeys..", "org.apache.commons.imaging..")
+            .because("third parties stay in their room");
+
+    @ArchTest
+    static final ArchRule pdfAndSvgLibrariesStayInReadersAndWriters = noClasses()
+            .that()
+            .resideOutsideOfPackages("org.adumbrate.linework..", "org.adumbrate.drawing..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.apache.pdfbox..", "org.apache.batik..")
+            .because("third parties stay in their room");
+
+    @ArchTest
+    static final ArchRule theCommandLineStaysInCli = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.adumbrate.cli..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("picocli..")
+            .because("third parties stay in their room");
+
+    @ArchTest
+    static final ArchRule yamlStaysInTheSheetFile = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.adumbrate.sheetfile..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.snakeyaml..")
+            .because("third parties stay in their room");
+
+    @ArchTest
+    static final ArchRule onlyTheCommandLinePrints = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.adumbrate.cli..")
+            .should()
+            .accessField(System.class, "out")
+            .orShould()
+            .accessField(System.class, "err");
+}
