@@ -1,0 +1,233 @@
+package org.adumbrate.raster;
+
+import java.io.IOException;
+import java.io.InterruptedIOException;
+import java.io.UncheckedIOException;
+import org.adumbrate.fault.InputFault;
+import org.adumbrate.geometry.PixelSize;
+
+/**
+ * The rows of a raster file, decoded by a thread of their own while others already read them.
+ *
+ * <p>Where rows come in order and are read in order, a window of them is kept and the decoder waits when it is a window
+ * ahead of what was {@linkplain #releaseAbove released}: a raster of any height passes through. Where a raster is needed
+ * whole (it is turned, or its pieces come out of order) all of it is kept: in memory if it is smaller than the given
+ * allowance, else in a temporary file.
+ */
+public final class DecodedRows implements LightRows {
+    private final RasterReader reader;
+    private final RasterInfo info;
+    private final PixelSize size;
+    private final int capacity;
+    private final RowStore store;
+    private final Thread decoder;
+
+    private final Object monitor = new Object();
+    private int ready;
+    private int released;
+    private boolean stopped;
+    private Throwable failure;
+
+    private DecodedRows(RasterReader reader, int capacity, RowStore store) {
+        this.reader = reader;
+        this.info = reader.info();
+        this.size = info.size();
+        this.capacity = capacity;
+        this.store = store;
+        this.decoder = new Thread(this::decode, "decode " + info.file().getFileName());
+        decoder.setDaemon(true);
+        decoder.start();
+    }
+
+    /**
+     * Starts decoding with a window of rows kept.
+     *
+     * @param reader the file, which is closed together with these rows
+     * @param window how many rows are read at a time at most, from the first not yet released
+     * @param allowance bytes of samples that may be kept in memory when the raster is needed whole
+     */
+    public static DecodedRows windowed(RasterReader reader, int window, long allowance) throws IOException {
+        RasterInfo info = reader.info();
+        boolean streams = info.inOrder() && info.orientation() == Orientation.TOP_LEFT;
+        if (!streams) {
+            return whole(reader, allowance);
+        }
+        int capacity = Math.min(info.size().height(), window);
+        return new DecodedRows(reader, capacity, ring(info, capacity));
+    }
+
+    /**
+     * Starts decoding with every row kept, so that they can be read again and in any order.
+     *
+     * @param reader the file, which is closed together with these rows
+     * @param allowance bytes of samples that may be kept in memory; a larger raster goes to a temporary file
+     */
+    public static DecodedRows whole(RasterReader reader, long allowance) throws IOException {
+        RasterInfo info = reader.info();
+        int height = info.size().height();
+        RowStore store = info.sampleBytes() <= allowance
+                ? ring(info, height)
+                : new SpillStore(info.size(), info.light().storedChannels(), info.type());
+        return new DecodedRows(reader, height, store);
+    }
+
+    private static RingStore ring(RasterInfo info, int capacity) {
+        return new RingStore(info.size(), info.light().storedChannels(), info.type(), capacity);
+    }
+
+    /** True when every row stays readable until these rows are closed. */
+    public boolean isWhole() {
+        return capacity == size.height();
+    }
+
+    /** What the file says of itself. */
+    public RasterInfo info() {
+        return info;
+    }
+
+    @Override
+    public PixelSize size() {
+        return size;
+    }
+
+    @Override
+    public int channels() {
+        return info.light().lightChannels();
+    }
+
+    @Override
+    public void read(int x, int y, int width, int height, float[] light) throws IOException {
+        await(y + height);
+        int channels = channels();
+        for (int row = 0; row < height; row++) {
+            store.decode(info.light(), x, y + row, width, light, row * width * channels);
+        }
+    }
+
+    @Override
+    public void releaseAbove(int row) {
+        if (isWhole()) {
+            return;
+        }
+        synchronized (monitor) {
+            if (row > released) {
+                released = row;
+                monitor.notifyAll();
+            }
+        }
+    }
+
+    /** Stops the decoder and lets go of the rows and the file. */
+    @Override
+    public void close() throws IOException {
+        synchronized (monitor) {
+            stopped = true;
+            monitor.notifyAll();
+        }
+        boolean interrupted = false;
+        while (decoder.isAlive()) {
+            try {
+                decoder.join();
+            } catch (InterruptedException e) {
+                interrupted = true;
+            }
+        }
+        if (interrupted) {
+            Thread.currentThread().interrupt();
+        }
+        store.close();
+        reader.close();
+    }
+
+    private void await(int rows) throws IOException {
+        synchronized (monitor) {
+            if (rows > released + capacity) {
+                throw new IllegalStateException("row " + rows + " lies outside a window of " + capacity
+                        + " rows from row " + released + " of " + info.file());
+            }
+            while (ready < rows && failure == null) {
+                try {
+                    monitor.wait();
+                } catch (InterruptedException e) {
+                    Thread.currentThread().interrupt();
+                    throw new InterruptedIOException("stopped while waiting for " + info.file());
+                }
+            }
+            if (failure != null && ready < rows) {
+                throw asFault(failure);
+            }
+        }
+    }
+
+    private IOException asFault(Throwable cause) {
+        if (cause instanceof IOException fault) {
+            return fault;
+        }
+        if (cause instanceof UncheckedIOException wrapped) {
+            return wrapped.getCause();
+        }
+        if (cause instanceof Error error) {
+            throw error;
+        }
+        return new InputFault(
+                info.file(), "cannot be decoded (" + cause + ")", "export it again, as PNG or TIFF if need be", cause);
+    }
+
+    private void decode() {
+        Throwable end = null;
+        try {
+            boolean turned = info.orientation() != Orientation.TOP_LEFT;
+            reader.decode(turned ? this::putTurned : this::put);
+        } catch (DecodingStopped e) {
+            return;
+        } catch (Throwable e) {
+            end = e;
+        }
+        synchronized (monitor) {
+            if (end == null) {
+                ready = size.height();
+            } else {
+                failure = end;
+            }
+            monitor.notifyAll();
+        }
+    }
+
+    private void put(int x, int y, int pixels, Samples samples, int offset) {
+        if (x == 0) {
+            awaitRoom(y);
+        }
+        store.put(x, y, pixels, samples, offset);
+        if (info.inOrder() && x + pixels == size.width()) {
+            synchronized (monitor) {
+                ready = y + 1;
+                monitor.notifyAll();
+            }
+        }
+    }
+
+    private void putTurned(int x, int y, int pixels, Samples samples, int offset) {
+        awaitRoom(0);
+        int channels = info.light().storedChannels();
+        for (int k = 0; k < pixels; k++) {
+            int seenX = info.orientation().seenX(x + k, y, size);
+            int seenY = info.orientation().seenY(x + k, y, size);
+            store.put(seenX, seenY, 1, samples, offset + k * channels);
+        }
+    }
+
+    private void awaitRoom(int row) {
+        synchronized (monitor) {
+            while (!stopped && row >= released + capacity) {
+                try {
+                    monitor.wait();
+                } catch (InterruptedException e) {
+                    throw new DecodingStopped();
+                }
+            }
+            if (stopped) {
+                throw new DecodingStopped();
+            }
+        }
+    }
+}

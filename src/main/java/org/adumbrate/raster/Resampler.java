@@ -1,0 +1,66 @@
+package org.adumbrate.raster;
+
+import java.io.IOException;
+import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.PixelSize;
+import org.adumbrate.geometry.RasterPoint;
+
+/**
+ * Lays a raster onto a canvas under an affine placement, row by row, in linear light.
+ *
+ * <p>Enlarging is cubic (Catmull-Rom), reducing is area-true, both half-pixel exact. Where the raster ends its edge is
+ * repeated and the canvas pixel's {@linkplain Cursor#coverage coverage} falls off, so that the frame has neither fringe
+ * nor stairs. Values are not limited here: a cubic overshoots at steps.
+ *
+ * <p>A row depends on nothing but its number: any division of the canvas into strips gives the same values.
+ */
+public interface Resampler {
+    /** Channels of the raster: 1 or 3. */
+    int channels();
+
+    /** The raster's rows, {@code [first, end)}, that a strip of the canvas is made from. */
+    RowSpan sourceRows(int y, int rows);
+
+    /** Promises that no strip above a canvas row will be asked for again. */
+    void releaseAbove(int y);
+
+    /** A new cursor, for use by one thread. */
+    Cursor cursor();
+
+    /**
+     * Chooses the way for a placement.
+     *
+     * @param source the raster
+     * @param toCanvas from the raster's pixels to the canvas's
+     * @param canvas the canvas
+     */
+    static Resampler of(LightRows source, Affine<RasterPoint, RasterPoint> toCanvas, PixelSize canvas) {
+        return toCanvas.xy() == 0 && toCanvas.yx() == 0
+                ? new UprightResampler(source, toCanvas, canvas)
+                : new TurnedResampler(source, toCanvas, canvas);
+    }
+
+    /**
+     * A span of rows.
+     *
+     * @param first the first row
+     * @param end the row after the last
+     */
+    record RowSpan(int first, int end) {}
+
+    /** Computes rows of one strip at a time. */
+    interface Cursor {
+        /** Turns to a strip of the canvas; waits for the raster's rows if need be. */
+        void begin(int y, int rows) throws IOException;
+
+        /** Computes canvas row y of the strip: {@code width · channels} values. */
+        void row(int y, float[] light);
+
+        /**
+         * Computes the share of each pixel of canvas row y that the raster covers.
+         *
+         * @return false, leaving {@code share} as it is, when the raster covers every pixel wholly
+         */
+        boolean coverage(int y, float[] share);
+    }
+}

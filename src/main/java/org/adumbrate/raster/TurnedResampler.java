@@ -1,0 +1,185 @@
+package org.adumbrate.raster;
+
+import java.io.IOException;
+import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.PixelSize;
+import org.adumbrate.geometry.RasterPoint;
+
+/**
+ * Resamples under any affine placement, turned or sheared: for each canvas pixel the raster is sampled by the cubic where
+ * the pixel's centre falls; where a canvas pixel covers more than one raster pixel, on an even grid of places in it no
+ * wider apart than a raster pixel, which averages over the area. Works in tiles, so that only a patch of the raster is
+ * decoded at a time.
+ */
+final class TurnedResampler implements Resampler {
+    private static final int TILE = 64;
+    private static final int REACH = 2;
+
+    private final LightRows source;
+    private final PixelSize canvas;
+    private final Affine<RasterPoint, RasterPoint> toCanvas;
+    private final Affine<RasterPoint, RasterPoint> back;
+    private final int places;
+
+    TurnedResampler(LightRows source, Affine<RasterPoint, RasterPoint> toCanvas, PixelSize canvas) {
+        this.source = source;
+        this.canvas = canvas;
+        this.toCanvas = toCanvas;
+        this.back = toCanvas.inverse();
+        double alongX = Math.hypot(back.xx(), back.yx());
+        double alongY = Math.hypot(back.xy(), back.yy());
+        this.places = (int) Math.ceil(Math.max(1, Math.max(alongX, alongY)) - 1e-9);
+    }
+
+    @Override
+    public int channels() {
+        return source.channels();
+    }
+
+    @Override
+    public RowSpan sourceRows(int y, int rows) {
+        return rowsOf(0, y, canvas.width(), rows);
+    }
+
+    @Override
+    public void releaseAbove(int y) {
+        if (y < canvas.height()) {
+            source.releaseAbove(sourceRows(y, canvas.height() - y).first());
+        }
+    }
+
+    private RowSpan rowsOf(int x, int y, int width, int height) {
+        double dx = back.yx() * width;
+        double dy = back.yy() * height;
+        double at = back.mapY(x, y);
+        return span(
+                at + Math.min(0, dx) + Math.min(0, dy),
+                at + Math.max(0, dx) + Math.max(0, dy),
+                source.size().height());
+    }
+
+    private RowSpan columnsOf(int x, int y, int width, int height) {
+        double dx = back.xx() * width;
+        double dy = back.xy() * height;
+        double at = back.mapX(x, y);
+        return span(
+                at + Math.min(0, dx) + Math.min(0, dy),
+                at + Math.max(0, dx) + Math.max(0, dy),
+                source.size().width());
+    }
+
+    private static RowSpan span(double from, double to, int size) {
+        int first = (int) Math.max(0, Math.min(size - 1.0, Math.floor(from) - REACH - 1));
+        int end = (int) Math.max(first + 1.0, Math.min(size, Math.ceil(to) + REACH + 1));
+        return new RowSpan(first, end);
+    }
+
+    @Override
+    public Cursor cursor() {
+        return new TurnedCursor();
+    }
+
+    private final class TurnedCursor implements Cursor {
+        private final int channels = source.channels();
+        private final float[] pixel = new float[channels];
+        private float[] strip = new float[0];
+        private float[] patch = new float[0];
+        private RowSpan patchColumns;
+        private RowSpan patchRows;
+        private int top;
+
+        @Override
+        public void begin(int y, int rows) throws IOException {
+            top = y;
+            int length = rows * canvas.width() * channels;
+            if (strip.length < length) {
+                strip = new float[length];
+            }
+            for (int x = 0; x < canvas.width(); x += TILE) {
+                tile(x, y, Math.min(TILE, canvas.width() - x), rows);
+            }
+        }
+
+        private void tile(int x, int y, int width, int rows) throws IOException {
+            patchColumns = columnsOf(x, y, width, rows);
+            patchRows = rowsOf(x, y, width, rows);
+            int patchWidth = patchColumns.end() - patchColumns.first();
+            int patchHeight = patchRows.end() - patchRows.first();
+            int length = patchWidth * patchHeight * channels;
+            if (patch.length < length) {
+                patch = new float[length];
+            }
+            source.read(patchColumns.first(), patchRows.first(), patchWidth, patchHeight, patch);
+            for (int row = 0; row < rows; row++) {
+                for (int column = 0; column < width; column++) {
+                    average(x + column, y + row);
+                    System.arraycopy(pixel, 0, strip, (row * canvas.width() + x + column) * channels, channels);
+                }
+            }
+        }
+
+        private void average(int x, int y) {
+            java.util.Arrays.fill(pixel, 0);
+            float share = 1f / (places * places);
+            for (int j = 0; j < places; j++) {
+                for (int i = 0; i < places; i++) {
+                    double px = x + (i + 0.5) / places;
+                    double py = y + (j + 0.5) / places;
+                    sample(back.mapX(px, py) - 0.5, back.mapY(px, py) - 0.5, share);
+                }
+            }
+        }
+
+        private void sample(double u, double v, float share) {
+            int baseX = (int) Math.floor(u) - 1;
+            int baseY = (int) Math.floor(v) - 1;
+            int patchWidth = patchColumns.end() - patchColumns.first();
+            for (int j = 0; j < 4; j++) {
+                float wy = share * (float) CubicKernel.CATMULL_ROM.weight(v - (baseY + j));
+                int row = clamp(baseY + j, patchRows, source.size().height());
+                for (int i = 0; i < 4; i++) {
+                    float weight = wy * (float) CubicKernel.CATMULL_ROM.weight(u - (baseX + i));
+                    int column = clamp(baseX + i, patchColumns, source.size().width());
+                    int at = (row * patchWidth + column) * channels;
+                    for (int c = 0; c < channels; c++) {
+                        pixel[c] += weight * patch[at + c];
+                    }
+                }
+            }
+        }
+
+        private int clamp(int index, RowSpan span, int size) {
+            int inside = Math.max(0, Math.min(index, size - 1));
+            return Math.max(span.first(), Math.min(inside, span.end() - 1)) - span.first();
+        }
+
+        @Override
+        public void row(int y, float[] light) {
+            int length = canvas.width() * channels;
+            System.arraycopy(strip, (y - top) * length, light, 0, length);
+        }
+
+        /** Distances to the raster's four sides, in canvas pixels, each cut to a ramp one pixel wide. */
+        @Override
+        public boolean coverage(int y, float[] share) {
+            double acrossX = Math.abs(toCanvas.determinant()) / Math.hypot(toCanvas.xy(), toCanvas.yy());
+            double acrossY = Math.abs(toCanvas.determinant()) / Math.hypot(toCanvas.xx(), toCanvas.yx());
+            boolean whole = true;
+            for (int x = 0; x < canvas.width(); x++) {
+                double u = back.mapX(x + 0.5, y + 0.5);
+                double v = back.mapY(x + 0.5, y + 0.5);
+                double inside = ramp(u * acrossX)
+                        * ramp((source.size().width() - u) * acrossX)
+                        * ramp(v * acrossY)
+                        * ramp((source.size().height() - v) * acrossY);
+                share[x] = (float) inside;
+                whole &= inside == 1;
+            }
+            return !whole;
+        }
+
+        private static double ramp(double distance) {
+            return Math.max(0, Math.min(1, distance + 0.5));
+        }
+    }
+}

@@ -1,0 +1,154 @@
+package org.adumbrate.underlay;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.PixelSize;
+import org.adumbrate.geometry.RasterPoint;
+import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.geometry.Space;
+import org.adumbrate.raster.OrderedStrips;
+import org.adumbrate.raster.Resampler;
+
+/**
+ * All printed passes over bare paper, in linear light.
+ *
+ * <p>A pass with opacity a multiplies what is under it by {@code 1 - a + a P} (W3C Compositing and Blending Level 1,
+ * multiply over an opaque backdrop). Direct light is counted once: the building's and the figures' shadows both say how
+ * much of the sun arrives, so of the two the darker counts, after the figures' has been given the building's tone; what
+ * stands in the building's shadow casts none. Occlusion then multiplies.
+ */
+public final class Blend {
+    private final PixelSize canvas;
+    private final int channels;
+    private final Affine<SheetPoint, RasterPoint> toCanvas;
+    private final List<PlacedPass> passes;
+    private final List<Resampler> resamplers;
+    private final double shadowTone;
+
+    /**
+     * Prepares a blend.
+     *
+     * @param sheet the sheet's printed size
+     * @param canvas the raster that covers it
+     * @param passes what is blended, in any order
+     * @param channels 1 for a grey canvas, 3 for colour
+     * @param shadowTone the light of the building's full shadow, as a share of its white: what the figures' shadow takes
+     *     for its own darkest, 0 to leave it as it is
+     */
+    public Blend(SheetSize sheet, PixelSize canvas, List<PlacedPass> passes, int channels, double shadowTone) {
+        this.canvas = canvas;
+        this.channels = channels;
+        this.shadowTone = shadowTone;
+        this.passes = List.copyOf(passes);
+        this.toCanvas = Affine.scaling(
+                Space.SHEET, Space.RASTER, canvas.width() / sheet.widthMm(), canvas.height() / sheet.heightMm());
+        this.resamplers = this.passes.stream()
+                .map(pass -> Resampler.of(pass.rows(), pass.placement().then(toCanvas), canvas))
+                .toList();
+    }
+
+    /** The channels that a canvas needs to show passes truly: 3 as soon as one has colour or is tinted. */
+    public static int channelsFor(List<PlacedPass> passes) {
+        boolean color = passes.stream()
+                .anyMatch(pass -> pass.look().tint().isPresent() || pass.rows().channels() == 3);
+        return color ? 3 : 1;
+    }
+
+    /** The canvas. */
+    public PixelSize canvas() {
+        return canvas;
+    }
+
+    /** Its channels. */
+    public int channels() {
+        return channels;
+    }
+
+    /**
+     * The rows of a pass that are read at a time at most, when strips of so many rows are computed by so many threads:
+     * what its window of decoded rows must hold.
+     */
+    public static int window(
+            SheetSize sheet,
+            PixelSize canvas,
+            Affine<RasterPoint, SheetPoint> placement,
+            PixelSize pass,
+            int stripRows,
+            int threads) {
+        Affine<SheetPoint, RasterPoint> toCanvas = Affine.scaling(
+                Space.SHEET, Space.RASTER, canvas.width() / sheet.widthMm(), canvas.height() / sheet.heightMm());
+        Affine<RasterPoint, RasterPoint> back = placement.then(toCanvas).inverse();
+        int strips = OrderedStrips.window(threads);
+        double down = back.yy() * stripRows * (strips + 1.0);
+        double across = Math.abs(back.yx()) * canvas.width();
+        boolean runsDown = back.yy() > 0;
+        double rows = Math.abs(down) + across + 16 + 2 * Math.abs(back.yy());
+        return runsDown ? (int) Math.min(pass.height(), Math.ceil(rows)) : pass.height();
+    }
+
+    /** Promises that no canvas row above this one will be asked for again. */
+    public void releaseAbove(int y) {
+        for (Resampler resampler : resamplers) {
+            resampler.releaseAbove(y);
+        }
+    }
+
+    /** A blender for use by one thread. */
+    public Blender blender() {
+        return new Blender();
+    }
+
+    /** Computes rows of the canvas. */
+    public final class Blender {
+        private final List<PassRow> direct = new ArrayList<>();
+        private final List<PassRow> ambient = new ArrayList<>();
+        private final float[] light = new float[canvas.width() * channels];
+
+        private Blender() {
+            for (int k = 0; k < passes.size(); k++) {
+                PlacedPass pass = passes.get(k);
+                double darkest = pass.role() == PassRole.FIGURE_SHADOW ? shadowTone : 0;
+                PassRow row = new PassRow(pass, resamplers.get(k), toCanvas, channels, canvas.width(), darkest);
+                (pass.role() == PassRole.OCCLUSION ? ambient : direct).add(row);
+            }
+        }
+
+        /** Turns to a strip. */
+        public void begin(int y, int rows) throws IOException {
+            for (PassRow row : direct) {
+                row.begin(y, rows);
+            }
+            for (PassRow row : ambient) {
+                row.begin(y, rows);
+            }
+        }
+
+        /** The light of canvas row y: {@code width · channels} values, 0 to 1, valid until the next call. */
+        public float[] row(int y) {
+            Arrays.fill(light, 1);
+            for (PassRow row : direct) {
+                darken(row.transmittance(y));
+            }
+            for (PassRow row : ambient) {
+                multiply(row.transmittance(y));
+            }
+            return light;
+        }
+
+        private void darken(float[] transmittance) {
+            for (int k = 0; k < light.length; k++) {
+                light[k] = Math.min(light[k], transmittance[k]);
+            }
+        }
+
+        private void multiply(float[] transmittance) {
+            for (int k = 0; k < light.length; k++) {
+                light[k] *= transmittance[k];
+            }
+        }
+    }
+}

@@ -1,0 +1,188 @@
+package org.adumbrate.underlay;
+
+import java.io.IOException;
+import java.util.List;
+import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.RasterPoint;
+import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.raster.Resampler;
+import org.adumbrate.raster.SrgbCurve;
+
+/**
+ * One pass on its way onto the canvas, row by row: resampled, brought to its white, bent, tinted, and turned into what it
+ * lets through, {@code 1 - a + a P} with a its opacity where it lies. For use by one thread.
+ */
+final class PassRow {
+    private final PlacedPass pass;
+    private final Resampler.Cursor cursor;
+    private final int channels;
+    private final int width;
+    private final float[] light;
+    private final float[] spread;
+    private final float[] amount;
+    private final float[] share;
+    private final PolygonCoverage inside;
+    private final PolygonCoverage outside;
+    private final double darkest;
+
+    /**
+     * @param channels channels of the canvas
+     * @param darkest light that the pass's 0 stands for: a figure's shadow takes the tone of the building's
+     */
+    PassRow(
+            PlacedPass pass,
+            Resampler resampler,
+            Affine<SheetPoint, RasterPoint> toCanvas,
+            int channels,
+            int width,
+            double darkest) {
+        this.pass = pass;
+        this.cursor = resampler.cursor();
+        this.channels = channels;
+        this.width = width;
+        this.darkest = darkest;
+        this.light = new float[width * resampler.channels()];
+        this.spread =
+                channels == resampler.channels() && pass.look().tint().isEmpty() ? light : new float[width * channels];
+        this.amount = new float[width];
+        this.share = new float[width];
+        RegionMask mask = pass.look().mask().orElse(new RegionMask(List.of(), List.of()));
+        this.inside = mask.inside().isEmpty() ? null : new PolygonCoverage(mask.inside(), toCanvas);
+        this.outside = mask.outside().isEmpty() ? null : new PolygonCoverage(mask.outside(), toCanvas);
+    }
+
+    void begin(int y, int rows) throws IOException {
+        cursor.begin(y, rows);
+    }
+
+    /** What the pass lets through at each sample of canvas row y, 0 to 1; valid until the next call. */
+    float[] transmittance(int y) {
+        cursor.row(y, light);
+        toWhite();
+        pass.look().tone().bend(light, light.length);
+        if (darkest > 0) {
+            lift();
+        }
+        toCanvasChannels();
+        if (amounts(y)) {
+            fadeByPixel();
+        } else {
+            fade((float) pass.look().opacity());
+        }
+        return spread;
+    }
+
+    private void toWhite() {
+        int step = light.length / width;
+        WhitePoint white = pass.look().white();
+        if (white.equals(WhitePoint.ONE)) {
+            limit(light, light.length);
+        } else if (step == 1) {
+            scale(light, 0, 1, (float) (1 / white.luminance()));
+        } else {
+            for (int c = 0; c < 3; c++) {
+                scale(light, c, 3, (float) (1 / white.channel(c)));
+            }
+        }
+    }
+
+    private static void limit(float[] values, int count) {
+        for (int k = 0; k < count; k++) {
+            values[k] = Math.max(0f, Math.min(1f, values[k]));
+        }
+    }
+
+    private static void scale(float[] values, int from, int step, float factor) {
+        for (int k = from; k < values.length; k += step) {
+            values[k] = Math.max(0f, Math.min(1f, values[k] * factor));
+        }
+    }
+
+    private void lift() {
+        float floor = (float) darkest;
+        for (int k = 0; k < light.length; k++) {
+            light[k] = floor + (1 - floor) * light[k];
+        }
+    }
+
+    private void toCanvasChannels() {
+        int step = light.length / width;
+        if (pass.look().tint().isPresent()) {
+            if (step == 3) {
+                Luminance.ofRow(light, light, width);
+            }
+            tint();
+        } else if (step == 3 && channels == 1) {
+            Luminance.ofRow(light, spread, width);
+        } else if (step == 1 && channels == 3) {
+            for (int k = 0, t = 0; k < width; k++, t += 3) {
+                float value = light[k];
+                spread[t] = value;
+                spread[t + 1] = value;
+                spread[t + 2] = value;
+            }
+        }
+    }
+
+    /** Black becomes the tint and white stays white. */
+    private void tint() {
+        var tint = pass.look().tint().orElseThrow();
+        float r = (float) SrgbCurve.decode(tint.red() / 255.0);
+        float g = (float) SrgbCurve.decode(tint.green() / 255.0);
+        float b = (float) SrgbCurve.decode(tint.blue() / 255.0);
+        if (channels == 1) {
+            float grey = Luminance.RED * r + Luminance.GREEN * g + Luminance.BLUE * b;
+            for (int k = 0; k < width; k++) {
+                spread[k] = grey + (1 - grey) * light[k];
+            }
+            return;
+        }
+        for (int k = 0, t = 0; k < width; k++, t += 3) {
+            float value = light[k];
+            spread[t] = r + (1 - r) * value;
+            spread[t + 1] = g + (1 - g) * value;
+            spread[t + 2] = b + (1 - b) * value;
+        }
+    }
+
+    /** Works out the opacity of each pixel, or returns false where it is the same for all. */
+    private boolean amounts(int y) {
+        boolean partial = cursor.coverage(y, amount);
+        if (!partial && inside == null && outside == null) {
+            return false;
+        }
+        if (!partial) {
+            java.util.Arrays.fill(amount, 1);
+        }
+        if (inside != null) {
+            inside.row(y, share, width);
+            for (int k = 0; k < width; k++) {
+                amount[k] *= share[k];
+            }
+        }
+        if (outside != null) {
+            outside.row(y, share, width);
+            for (int k = 0; k < width; k++) {
+                amount[k] *= 1 - share[k];
+            }
+        }
+        return true;
+    }
+
+    private void fade(float opacity) {
+        float rest = 1 - opacity;
+        for (int k = 0; k < spread.length; k++) {
+            spread[k] = rest + opacity * spread[k];
+        }
+    }
+
+    private void fadeByPixel() {
+        float opacity = (float) pass.look().opacity();
+        for (int k = 0, t = 0; k < width; k++) {
+            float a = opacity * amount[k];
+            for (int c = 0; c < channels; c++, t++) {
+                spread[t] = 1 - a + a * spread[t];
+            }
+        }
+    }
+}
