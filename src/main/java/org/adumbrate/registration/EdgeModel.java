@@ -23,8 +23,6 @@ final class EdgeModel {
     private static final double TRIAL = 0.125;
     private static final int TRIALS = 1 + (int) (2 * SEARCH / TRIAL);
 
-    /** Standard deviation of a pixel's own blur, in pixels: its area and the interpolation between pixels. */
-    private static final double BLUR = 0.6;
 
     private final int kinds;
     private final double[][] slope;
@@ -37,7 +35,12 @@ final class EdgeModel {
         LINE
     }
 
-    EdgeModel(Shape... made) {
+    /**
+     * @param blur standard deviation of the picture's blur, in pixels; a pixel's own area and the interpolation between
+     *     pixels come to 0.6
+     * @param made what an edge may be made of
+     */
+    EdgeModel(double blur, Shape... made) {
         kinds = made.length;
         double[] one = new double[SAMPLES];
         double[] ramp = new double[SAMPLES];
@@ -51,7 +54,7 @@ final class EdgeModel {
         for (int t = 0; t < TRIALS; t++) {
             for (int s = 0; s < kinds; s++) {
                 for (int k = 0; k < SAMPLES; k++) {
-                    shapes[t][s][k] = value(made[s], (position(k) - trial(t)) / BLUR);
+                    shapes[t][s][k] = value(made[s], (position(k) - trial(t)) / blur);
                 }
             }
             orthonormalise(shapes[t], slope);

@@ -1,5 +1,7 @@
 package org.adumbrate.registration;
 
+import org.adumbrate.geometry.PixelSize;
+
 /**
  * A rectangle of whole pixels, half open: it holds columns {@code left} to {@code right - 1}, and likewise rows.
  *
@@ -17,14 +19,18 @@ record PixelRect(int left, int top, int right, int bottom) {
         return bottom - top;
     }
 
-    /** True if the point lies inside and at least {@code margin} pixels away from every side. */
-    boolean holds(double x, double y, double margin) {
-        return x >= left + margin && x <= right - margin && y >= top + margin && y <= bottom - margin;
-    }
-
     /** The rectangle in pixels that are {@code times} as large, rounded inwards. */
     PixelRect reduced(int times) {
         return new PixelRect(
                 (left + times - 1) / times, (top + times - 1) / times, right / times, bottom / times);
+    }
+
+    /** The rectangle in pixels of the picture that this one's picture was reduced from; its far sides stay far sides. */
+    PixelRect enlarged(int times, PixelSize size) {
+        return new PixelRect(
+                left * times,
+                top * times,
+                right >= size.width() / times ? size.width() : right * times,
+                bottom >= size.height() / times ? size.height() : bottom * times);
     }
 }

@@ -224,6 +224,15 @@ final class PlacementFit {
         return Math.sqrt(across + quadratic(row));
     }
 
+    /** Root mean square, over the hits, of the standard deviation of where they land, in pixels of the level. */
+    double sigma() {
+        double sum = 0;
+        for (int k = 0; k < hits.count; k += 16) {
+            sum += sq(sigmaAt(probes.x[hits.probe[k]], probes.y[hits.probe[k]]));
+        }
+        return Math.sqrt(sum / Math.max(1, (hits.count + 15) / 16));
+    }
+
     private double quadratic(double[] row) {
         double sum = 0;
         for (int i = 0; i < row.length; i++) {

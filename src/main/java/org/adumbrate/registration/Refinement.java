@@ -1,6 +1,6 @@
 package org.adumbrate.registration;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.RasterPoint;
@@ -13,8 +13,10 @@ import org.adumbrate.geometry.SheetPoint;
 final class Refinement {
     /** Passes of dark valleys, steps and both; and passes with drawn edges. */
     static final List<EdgeModel> MODELS = List.of(
-            new EdgeModel(EdgeModel.Shape.STEP, EdgeModel.Shape.KINK),
-            new EdgeModel(EdgeModel.Shape.KINK, EdgeModel.Shape.LINE));
+            new EdgeModel(0.6, EdgeModel.Shape.STEP, EdgeModel.Shape.KINK),
+            new EdgeModel(0.6, EdgeModel.Shape.KINK, EdgeModel.Shape.LINE),
+            new EdgeModel(1.1, EdgeModel.Shape.STEP, EdgeModel.Shape.KINK),
+            new EdgeModel(1.1, EdgeModel.Shape.KINK, EdgeModel.Shape.LINE));
 
     private static final int ROUNDS = 3;
 
@@ -27,36 +29,44 @@ final class Refinement {
         this.levels = levels;
     }
 
-    /** Refines at the coarsest resolution only, with whichever edges fit better; the map is to pixels of the pass. */
+    /** Refines at the coarsest resolution only; the map is to pixels of the pass. */
     Fitted first(Affine<SheetPoint, RasterPoint> map) {
-        Fitted best = null;
-        for (EdgeModel model : MODELS) {
-            Fitted fitted = at(levels.get(0), model, map, PlacementFit.Freedom.STRETCH, ROUNDS);
-            best = best == null || fitted.support() > best.support() ? fitted : best;
+        return at(levels.get(0), map);
+    }
+
+    /**
+     * Refines on through the finer resolutions, and ends at the one that fixes the placement best: of a soft picture that is not
+     * the finest.
+     */
+    Fitted on(Fitted start) {
+        Fitted fitted = start;
+        Fitted best = start;
+        for (PassLevel level : levels.subList(1, levels.size())) {
+            fitted = at(level, fitted.map());
+            best = fitted.sigma() < best.sigma() ? fitted : best;
         }
         return best;
     }
 
-    /** Refines on through all resolutions; the last fits are one with and one without stretch. */
-    List<Fitted> on(Fitted start) {
-        Fitted fitted = start;
-        for (PassLevel level : levels) {
-            Fitted best = null;
-            for (EdgeModel model : MODELS) {
-                Fitted next = at(level, model, fitted.map(), PlacementFit.Freedom.STRETCH, ROUNDS);
-                best = best == null || next.support() > best.support() ? next : best;
-            }
-            fitted = best;
-        }
-        PassLevel finest = levels.get(levels.size() - 1);
-        List<Fitted> last = new ArrayList<>();
-        for (PlacementFit.Freedom freedom : PlacementFit.Freedom.values()) {
-            last.add(at(finest, fitted.model(), fitted.map(), freedom, 2));
-        }
-        return last;
+    /** Fits once more with another freedom, where the given placement was fitted. */
+    Fitted with(PlacementFit.Freedom freedom, Fitted fitted) {
+        return fit(fitted.level(), fitted.model(), fitted.map(), freedom, 2);
     }
 
-    private Fitted at(
+    /** Refines at a level with whichever edges agree best. */
+    private Fitted at(PassLevel level, Affine<SheetPoint, RasterPoint> map) {
+        List<Fitted> tried = MODELS.stream()
+                .map(model -> fit(level, model, map, PlacementFit.Freedom.STRETCH, 1))
+                .toList();
+        double most = tried.stream().mapToDouble(Fitted::support).max().orElse(0);
+        Fitted best = tried.stream()
+                .filter(f -> f.support() >= 0.5 * most)
+                .min(Comparator.comparingDouble(f -> f.sigma()))
+                .orElseThrow();
+        return fit(level, best.model(), best.map(), PlacementFit.Freedom.STRETCH, ROUNDS);
+    }
+
+    private Fitted fit(
             PassLevel level,
             EdgeModel model,
             Affine<SheetPoint, RasterPoint> start,
