@@ -1,0 +1,97 @@
+package org.adumbrate.registration;
+
+import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.RasterPoint;
+import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.Space;
+
+/**
+ * How well the edges of a pass agree with the lines at a placement, against what chance placements reach.
+ *
+ * @param edges edges found near lines
+ * @param share share of them that lie on their line, to within half a pixel
+ * @param chance the same share when the pass is shifted by a few pixels this way and that
+ * @param regions share of the regions of the pass with enough edges in which most of them lie on their lines; another
+ *     camera can bring one plane of a model onto the lines, never all of them
+ * @param seen edges that lie on their line beyond what chance would put there, as a share of the places looked at
+ * @param worst where in the pass the edges agree least, in its pixels; null if every region agrees
+ */
+record Agreement(int edges, double share, double chance, double regions, double seen, RasterPoint worst) {
+    /** An edge this near, in pixels of the level, lies on its line. */
+    static final double ON_LINE = 0.5;
+
+    private static final int COLUMNS = 8;
+    private static final int ROWS = 6;
+    private static final int EDGES_OF_A_REGION = 12;
+    private static final int CHANCES = 12;
+    private static final int CHANCE_STRIDE = 3;
+
+    /** Measures the agreement of a fitted placement. */
+    static Agreement of(LinePattern lines, Fitted fitted) {
+        int[] found = new int[COLUMNS * ROWS];
+        int[] agreeing = new int[COLUMNS * ROWS];
+        EdgeHits hits = fitted.hits();
+        for (int k = 0; k < hits.count; k++) {
+            int column = (int) (hits.u[k] * COLUMNS / fitted.level().image().width);
+            int row = (int) (hits.v[k] * ROWS / fitted.level().image().height);
+            int region = Math.min(ROWS - 1, row) * COLUMNS + Math.min(COLUMNS - 1, column);
+            found[region]++;
+            agreeing[region] += Math.abs(fitted.fit().residual(k)) < ON_LINE ? 1 : 0;
+        }
+        int regions = 0;
+        int good = 0;
+        int worst = -1;
+        for (int k = 0; k < found.length; k++) {
+            if (found[k] >= EDGES_OF_A_REGION) {
+                regions++;
+                good += 2 * agreeing[k] > found[k] ? 1 : 0;
+                worst = worst < 0 || agreeing[k] * found[worst] < agreeing[worst] * found[k] ? k : worst;
+            }
+        }
+        double share = fitted.support() / Math.max(1, hits.count);
+        double chance = chance(lines, fitted);
+        return new Agreement(
+                hits.count,
+                share,
+                chance,
+                regions == 0 ? 0 : (double) good / regions,
+                (share - chance) * hits.count / Math.max(1, hits.looked),
+                worst < 0 ? null : middle(worst, fitted.level().image()));
+    }
+
+    private static RasterPoint middle(int region, ToneImage image) {
+        return new RasterPoint(
+                (region % COLUMNS + 0.5) * image.width * image.reduction / COLUMNS,
+                (region / COLUMNS + 0.5) * image.height * image.reduction / ROWS);
+    }
+
+    /** The share of edges on their lines when the pass is moved 5 to 38 pixels in directions spread by the golden angle. */
+    private static double chance(LinePattern lines, Fitted fitted) {
+        Affine<SheetPoint, RasterPoint> map =
+                Lay.reduced(fitted.map(), fitted.level().image().reduction);
+        double sum = 0;
+        for (int n = 0; n < CHANCES; n++) {
+            double angle = 2.4 * n;
+            double far = 5 + 3 * n;
+            EdgeHits hits = EdgeHits.find(
+                    lines.probes(),
+                    fitted.level(),
+                    fitted.model(),
+                    map.then(Affine.scalingThenShift(
+                            Space.RASTER, Space.RASTER, 1, 1, far * Math.cos(angle), far * Math.sin(angle))),
+                    CHANCE_STRIDE);
+            int on = 0;
+            for (int k = 0; k < hits.count; k++) {
+                on += Math.abs(hits.offset[k]) < ON_LINE ? 1 : 0;
+            }
+            sum += hits.count == 0 ? 0 : (double) on / hits.count;
+        }
+        return sum / CHANCES;
+    }
+
+    /** The agreement beyond chance and its spread over the pass in one number: 0 by chance, 1 if all edges agree. */
+    double score() {
+        double beyond = Math.max(0, share - chance) / (1 - Math.min(0.9, chance));
+        return (beyond + regions) / 2;
+    }
+}

@@ -1,0 +1,87 @@
+package org.adumbrate.registration;
+
+import java.util.List;
+import java.util.Optional;
+import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.PixelSize;
+import org.adumbrate.geometry.RasterPoint;
+import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.SheetSize;
+
+/**
+ * The best placement that could be found for a picture, and whether it can be believed.
+ *
+ * @param fitted the fit to the edges
+ * @param map from the sheet to pixels of the pass: the fit, or the exact frame it agrees with
+ * @param sigma standard deviation of the map at the worst covered corner, in pixels of the pass; 0 for an exact frame
+ * @param agreement how well the edges agree with the lines
+ */
+record Attempt(Fitted fitted, Affine<SheetPoint, RasterPoint> map, double sigma, Agreement agreement) {
+    /** The score of an agreement at which a pass is as likely right as wrong. */
+    private static final double EVEN = 0.47;
+
+    /** The step of score that makes it e times as likely. */
+    private static final double STEP = 0.03;
+
+    /** Edges on their lines beyond chance, as a share of the places looked at, that a placement needs. */
+    private static final double LEAST_SEEN = 0.04;
+
+    /** Edges that a placement needs. */
+    private static final int LEAST_EDGES = 60;
+
+    /** A placement that may be off by more than this standard deviation, in pixels, is not believed. */
+    private static final double MOST_SIGMA = 0.6;
+
+    /** Stretch is believed beyond this many standard deviations... */
+    private static final double SIGMAS = 3;
+
+    /** ...and beyond this, in pixels at the worst corner. */
+    private static final double LEAST_STRETCH = 0.06;
+
+    /**
+     * Searches a picture for the lines.
+     *
+     * @param size the size of the pass in its file
+     * @param inside the part of the picture between its bars, in pixels of the tone image
+     */
+    static Attempt of(LinePattern lines, SheetSize sheet, ToneImage tone, PixelSize size, PixelRect inside) {
+        List<Affine<SheetPoint, RasterPoint>> frames =
+                ExactFrames.of(sheet, size, inside.enlarged(tone.reduction, size));
+        Search search = new Search(lines, sheet, tone, inside);
+        Fitted stretched = search.run(frames);
+        Fitted uniform = search.refinement().with(PlacementFit.Freedom.UNIFORM, stretched);
+        List<SheetPoint> corners = Lay.covered(sheet, size, stretched.map().inverse());
+        double doubt = stretched.sigmaAt(corners);
+        double apart = Lay.apart(uniform.map(), stretched.map(), corners);
+        Fitted fitted = apart < Math.max(LEAST_STRETCH, SIGMAS * doubt) ? uniform : stretched;
+        double sigma = fitted.sigmaAt(corners);
+        Agreement agreement = Agreement.of(lines, fitted);
+        Optional<Affine<SheetPoint, RasterPoint>> exact =
+                ExactFrames.agreeing(frames, fitted.map(), corners, sigma);
+        return new Attempt(fitted, exact.orElse(fitted.map()), exact.isPresent() ? 0 : sigma, agreement);
+    }
+
+    /** How probable it is that the pass belongs here, 0 to 1. */
+    double confidence() {
+        boolean enough = agreement.edges() >= LEAST_EDGES
+                && agreement.seen() >= LEAST_SEEN
+                && sigma < MOST_SIGMA
+                && map.determinant() > 0;
+        double belief = 1 / (1 + Math.exp((EVEN - agreement.score()) / STEP));
+        return enough ? belief : Math.min(belief, 0.3);
+    }
+
+    boolean accepted() {
+        return confidence() > 0.5;
+    }
+
+    /** True if too few edges were found to say anything. */
+    boolean blind() {
+        return agreement.edges() < LEAST_EDGES || agreement.seen() < LEAST_SEEN;
+    }
+
+    /** True if the edges agree but do not hold the placement in place. */
+    boolean loose() {
+        return !(sigma < MOST_SIGMA);
+    }
+}

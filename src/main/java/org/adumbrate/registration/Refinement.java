@@ -1,0 +1,86 @@
+package org.adumbrate.registration;
+
+import java.util.Comparator;
+import java.util.List;
+import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.RasterPoint;
+import org.adumbrate.geometry.SheetPoint;
+
+/**
+ * Brings a placement to a fraction of a pixel: edges are measured across the lines, the map is fitted to them, and again at the
+ * next finer resolution.
+ */
+final class Refinement {
+    /** Passes of dark valleys, steps and both; and passes with drawn edges. */
+    static final List<EdgeModel> MODELS = List.of(
+            new EdgeModel(0.6, EdgeModel.Shape.STEP, EdgeModel.Shape.KINK),
+            new EdgeModel(0.6, EdgeModel.Shape.KINK, EdgeModel.Shape.LINE),
+            new EdgeModel(1.1, EdgeModel.Shape.STEP, EdgeModel.Shape.KINK),
+            new EdgeModel(1.1, EdgeModel.Shape.KINK, EdgeModel.Shape.LINE));
+
+    private static final int ROUNDS = 3;
+
+    private final LinePattern lines;
+    private final List<PassLevel> levels;
+
+    /** @param levels the pass from the coarsest resolution to the finest */
+    Refinement(LinePattern lines, List<PassLevel> levels) {
+        this.lines = lines;
+        this.levels = levels;
+    }
+
+    /** Refines at the coarsest resolution only; the map is to pixels of the pass. */
+    Fitted first(Affine<SheetPoint, RasterPoint> map) {
+        return at(levels.get(0), map);
+    }
+
+    /**
+     * Refines on through the finer resolutions, and ends at the one that fixes the placement best: of a soft picture that is not
+     * the finest.
+     */
+    Fitted on(Fitted start) {
+        Fitted fitted = start;
+        Fitted best = start;
+        for (PassLevel level : levels.subList(1, levels.size())) {
+            fitted = at(level, fitted.map());
+            best = fitted.sigma() < best.sigma() ? fitted : best;
+        }
+        return best;
+    }
+
+    /** Fits once more with another freedom, where the given placement was fitted. */
+    Fitted with(PlacementFit.Freedom freedom, Fitted fitted) {
+        return fit(fitted.level(), fitted.model(), fitted.map(), freedom, 2);
+    }
+
+    /** Refines at a level with whichever edges agree best. */
+    private Fitted at(PassLevel level, Affine<SheetPoint, RasterPoint> map) {
+        List<Fitted> tried = MODELS.stream()
+                .map(model -> fit(level, model, map, PlacementFit.Freedom.STRETCH, 1))
+                .toList();
+        double most = tried.stream().mapToDouble(Fitted::support).max().orElse(0);
+        Fitted best = tried.stream()
+                .filter(f -> f.support() >= 0.5 * most)
+                .min(Comparator.comparingDouble(f -> f.sigma()))
+                .orElseThrow();
+        return fit(level, best.model(), best.map(), PlacementFit.Freedom.STRETCH, ROUNDS);
+    }
+
+    private Fitted fit(
+            PassLevel level,
+            EdgeModel model,
+            Affine<SheetPoint, RasterPoint> start,
+            PlacementFit.Freedom freedom,
+            int rounds) {
+        int times = level.image().reduction;
+        Affine<SheetPoint, RasterPoint> map = Lay.reduced(start, times);
+        PlacementFit fit = null;
+        EdgeHits hits = null;
+        for (int round = 0; round < rounds; round++) {
+            hits = EdgeHits.find(lines.probes(), level, model, map, 1);
+            fit = PlacementFit.of(freedom, lines.probes(), hits, map);
+            map = fit.map();
+        }
+        return new Fitted(Lay.reduced(map, 1.0 / times), model, level, hits, fit);
+    }
+}

@@ -1,0 +1,87 @@
+package org.adumbrate.registration;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.RasterPoint;
+import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.SheetSize;
+
+/** Finds the placement of lines in a picture, from nothing to a fraction of a pixel. */
+final class Search {
+    /** Long side of the picture in which placements are sought, in pixels. */
+    private static final double SMALL = 640;
+
+    /** Width of the coarsest picture in which edges are measured, in pixels. */
+    private static final int COARSEST = 700;
+
+    private static final int CANDIDATES = 12;
+
+    /** How many of the candidates are measured. */
+    private static final int MEASURED = 5;
+
+    private final LinePattern lines;
+    private final SheetSize sheet;
+    private final ToneImage tone;
+    private final PixelRect inside;
+    private final Refinement refinement;
+
+    /** @param inside the part of the picture between its bars */
+    Search(LinePattern lines, SheetSize sheet, ToneImage tone, PixelRect inside) {
+        this.lines = lines;
+        this.sheet = sheet;
+        this.tone = tone;
+        this.inside = inside;
+        List<PassLevel> levels = new ArrayList<>();
+        for (int times = 16; times >= 1; times /= 2) {
+            if (times == 1 || tone.width / times >= COARSEST) {
+                levels.add(PassLevel.of(tone, inside, times));
+            }
+        }
+        refinement = new Refinement(lines, levels);
+    }
+
+    Refinement refinement() {
+        return refinement;
+    }
+
+    /**
+     * The best placement found, with a scale each way.
+     *
+     * @param frames placements to try besides those found by looking, to pixels of the pass
+     */
+    Fitted run(List<Affine<SheetPoint, RasterPoint>> frames) {
+        Fitted best = candidates(frames).stream()
+                .limit(MEASURED)
+                .map(c -> refinement.first(c.map()))
+                .max(Comparator.comparingDouble(Fitted::beyondChance))
+                .orElseThrow();
+        return refinement.on(best);
+    }
+
+    /** Rough placements, the best first; maps are to pixels of the pass. */
+    private List<Candidate> candidates(List<Affine<SheetPoint, RasterPoint>> frames) {
+        int times = (int) Math.max(1, Math.round(Math.max(tone.width, tone.height) / SMALL));
+        int back = times * tone.reduction;
+        OrientationField field = OrientationField.of(tone.reduced(times), inside.reduced(times));
+        List<Candidate> rough = new ArrayList<>(CoarseSearch.candidates(lines, sheet, field, CANDIDATES));
+        frames.forEach(f -> rough.add(new Candidate(Lay.reduced(f, back), 0)));
+        LocalSearch soft = new LocalSearch(lines, field.blurred(3));
+        LocalSearch sharp = new LocalSearch(lines, field.blurred(1));
+        List<Candidate> climbed = rough.parallelStream()
+                .map(c -> sharp.climb(soft.climb(c, 6, 1), 2, 0.25))
+                .sorted(Comparator.comparingDouble(Candidate::score).reversed())
+                .toList();
+        List<Candidate> distinct = new ArrayList<>();
+        for (Candidate next : climbed) {
+            Candidate full = new Candidate(Lay.reduced(next.map(), 1.0 / back), next.score());
+            List<SheetPoint> corners = List.of(
+                    new SheetPoint(0, 0), new SheetPoint(sheet.widthMm(), sheet.heightMm()));
+            if (distinct.stream().noneMatch(d -> Lay.apart(d.map(), full.map(), corners) < 2.0 * back)) {
+                distinct.add(full);
+            }
+        }
+        return distinct;
+    }
+}
