@@ -131,24 +131,12 @@ public final class Blend {
         public float[] row(int y) {
             Arrays.fill(light, 1);
             for (PassRow row : direct) {
-                darken(row.transmittance(y));
+                Transmittance.darken(light, channels, row.transmittance(y), row.channels());
             }
             for (PassRow row : ambient) {
-                multiply(row.transmittance(y));
+                Transmittance.multiply(light, channels, row.transmittance(y), row.channels());
             }
             return light;
-        }
-
-        private void darken(float[] transmittance) {
-            for (int k = 0; k < light.length; k++) {
-                light[k] = Math.min(light[k], transmittance[k]);
-            }
-        }
-
-        private void multiply(float[] transmittance) {
-            for (int k = 0; k < light.length; k++) {
-                light[k] *= transmittance[k];
-            }
         }
     }
 }

@@ -1,5 +1,6 @@
 package org.adumbrate.underlay;
 
+import org.adumbrate.raster.Luminance;
 import java.io.IOException;
 import org.adumbrate.raster.LightRows;
 
@@ -24,9 +25,9 @@ final class HistogramOfLight {
         int stride = (int) Math.max(1, rows.size().count() / ENOUGH);
         float[] line = new float[width * rows.channels()];
         for (int y = stride / 2; y < height; y += stride) {
+            rows.releaseAbove(y);
             rows.read(0, y, width, 1, line);
             histogram.add(line, width, rows.channels());
-            rows.releaseAbove(y);
         }
         return histogram;
     }

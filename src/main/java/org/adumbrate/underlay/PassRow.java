@@ -1,5 +1,6 @@
 package org.adumbrate.underlay;
 
+import org.adumbrate.raster.Luminance;
 import java.io.IOException;
 import java.util.List;
 import org.adumbrate.geometry.Affine;
@@ -15,7 +16,7 @@ import org.adumbrate.raster.SrgbCurve;
 final class PassRow {
     private final PlacedPass pass;
     private final Resampler.Cursor cursor;
-    private final int channels;
+    private final boolean isPlain;
     private final int width;
     private final float[] light;
     private final float[] spread;
@@ -26,24 +27,28 @@ final class PassRow {
     private final double darkest;
 
     /**
-     * @param channels channels of the canvas
+     * @param canvasChannels channels of the canvas, 1 or 3
      * @param darkest light that the pass's 0 stands for: a figure's shadow takes the tone of the building's
      */
     PassRow(
             PlacedPass pass,
             Resampler resampler,
             Affine<SheetPoint, RasterPoint> toCanvas,
-            int channels,
+            int canvasChannels,
             int width,
             double darkest) {
         this.pass = pass;
         this.cursor = resampler.cursor();
-        this.channels = channels;
         this.width = width;
         this.darkest = darkest;
         this.light = new float[width * resampler.channels()];
-        this.spread =
-                channels == resampler.channels() && pass.look().tint().isEmpty() ? light : new float[width * channels];
+        boolean tinted = pass.look().tint().isPresent();
+        int own = tinted ? canvasChannels : Math.min(canvasChannels, resampler.channels());
+        this.spread = own == resampler.channels() && !tinted ? light : new float[width * own];
+        this.isPlain = spread == light
+                && darkest == 0
+                && pass.look().white().equals(WhitePoint.ONE)
+                && pass.look().tone().isStraight();
         this.amount = new float[width];
         this.share = new float[width];
         RegionMask mask = pass.look().mask().orElse(new RegionMask(List.of(), List.of()));
@@ -55,16 +60,26 @@ final class PassRow {
         cursor.begin(y, rows);
     }
 
-    /** What the pass lets through at each sample of canvas row y, 0 to 1; valid until the next call. */
+    /** The channels of {@link #transmittance}: the canvas's, or 1 where all its channels have the same. */
+    int channels() {
+        return spread.length / width;
+    }
+
+    /** What the pass lets through at each pixel of canvas row y, 0 to 1; valid until the next call. */
     float[] transmittance(int y) {
         cursor.row(y, light);
+        boolean varies = amounts(y);
+        if (!varies && isPlain) {
+            fadeWithinLimits((float) pass.look().opacity());
+            return light;
+        }
         toWhite();
         pass.look().tone().bend(light, light.length);
         if (darkest > 0) {
             lift();
         }
         toCanvasChannels();
-        if (amounts(y)) {
+        if (varies) {
             fadeByPixel();
         } else {
             fade((float) pass.look().opacity());
@@ -72,23 +87,23 @@ final class PassRow {
         return spread;
     }
 
+    /** The commonest pass has nothing done to it but its opacity: one sweep instead of three. */
+    private void fadeWithinLimits(float opacity) {
+        float rest = 1 - opacity;
+        for (int k = 0; k < light.length; k++) {
+            light[k] = rest + opacity * Math.max(0f, Math.min(1f, light[k]));
+        }
+    }
+
     private void toWhite() {
         int step = light.length / width;
         WhitePoint white = pass.look().white();
-        if (white.equals(WhitePoint.ONE)) {
-            limit(light, light.length);
-        } else if (step == 1) {
+        if (step == 1) {
             scale(light, 0, 1, (float) (1 / white.luminance()));
         } else {
             for (int c = 0; c < 3; c++) {
                 scale(light, c, 3, (float) (1 / white.channel(c)));
             }
-        }
-    }
-
-    private static void limit(float[] values, int count) {
-        for (int k = 0; k < count; k++) {
-            values[k] = Math.max(0f, Math.min(1f, values[k]));
         }
     }
 
@@ -112,15 +127,8 @@ final class PassRow {
                 Luminance.ofRow(light, light, width);
             }
             tint();
-        } else if (step == 3 && channels == 1) {
+        } else if (step == 3 && channels() == 1) {
             Luminance.ofRow(light, spread, width);
-        } else if (step == 1 && channels == 3) {
-            for (int k = 0, t = 0; k < width; k++, t += 3) {
-                float value = light[k];
-                spread[t] = value;
-                spread[t + 1] = value;
-                spread[t + 2] = value;
-            }
         }
     }
 
@@ -130,7 +138,7 @@ final class PassRow {
         float r = (float) SrgbCurve.decode(tint.red() / 255.0);
         float g = (float) SrgbCurve.decode(tint.green() / 255.0);
         float b = (float) SrgbCurve.decode(tint.blue() / 255.0);
-        if (channels == 1) {
+        if (channels() == 1) {
             float grey = Luminance.RED * r + Luminance.GREEN * g + Luminance.BLUE * b;
             for (int k = 0; k < width; k++) {
                 spread[k] = grey + (1 - grey) * light[k];
@@ -180,7 +188,7 @@ final class PassRow {
         float opacity = (float) pass.look().opacity();
         for (int k = 0, t = 0; k < width; k++) {
             float a = opacity * amount[k];
-            for (int c = 0; c < channels; c++, t++) {
+            for (int c = 0; c < channels(); c++, t++) {
                 spread[t] = 1 - a + a * spread[t];
             }
         }

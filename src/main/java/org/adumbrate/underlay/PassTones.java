@@ -1,5 +1,6 @@
 package org.adumbrate.underlay;
 
+import org.adumbrate.raster.Luminance;
 import java.io.IOException;
 import java.util.OptionalDouble;
 import org.adumbrate.raster.LightRows;

@@ -1,46 +1,35 @@
 package org.adumbrate.raster.encode;
 
-import java.util.Arrays;
-import java.util.zip.Deflater;
+import java.nio.ByteBuffer;
+import java.util.zip.Adler32;
 
 /** Compresses one run of bytes after another into memory; for use by one thread. */
-final class Deflating {
-    private final Deflater deflater;
-    private byte[] out = new byte[1 << 16];
+interface Deflating {
+    /** The way for a level of effort: 1 goes by runs alone, 2 to 9 are zlib's. */
+    static Deflating of(int level) {
+        if (level == 1) {
+            return new RunDeflate()::compress;
+        }
+        return new ZlibDeflate(level)::compress;
+    }
 
     /**
-     * @param level 1 to 9
-     * @param bare true for a bare deflate stream (RFC 1951), false for one with zlib's wrapping (RFC 1950)
+     * Compresses a run of bytes to a bare deflate stream (RFC 1951).
+     *
+     * @param last true if it ends its stream; otherwise it ends at a byte's edge and others may follow
      */
-    Deflating(int level, boolean bare) {
-        this.deflater = new Deflater(level, bare);
-    }
+    byte[] compress(byte[] data, int length, boolean last);
 
-    /** Compresses a run that ends its stream. */
-    byte[] whole(byte[] data, int length) {
-        deflater.reset();
-        deflater.setInput(data, 0, length);
-        deflater.finish();
-        return drained(Deflater.NO_FLUSH);
-    }
-
-    /** Compresses a run that others will follow, up to a byte's edge (a sync flush, RFC 1951 3.2.4). */
-    byte[] piece(byte[] data, int length) {
-        deflater.reset();
-        deflater.setInput(data, 0, length);
-        return drained(Deflater.SYNC_FLUSH);
-    }
-
-    private byte[] drained(int flush) {
-        int size = 0;
-        while (true) {
-            int room = out.length - size;
-            int got = deflater.deflate(out, size, room, flush);
-            size += got;
-            if (deflater.finished() || got < room) {
-                return Arrays.copyOf(out, size);
-            }
-            out = Arrays.copyOf(out, 2 * out.length);
-        }
+    /** Compresses a run of bytes to a stream of its own with zlib's wrapping (RFC 1950). */
+    default byte[] wrapped(byte[] data, int length) {
+        byte[] bare = compress(data, length, true);
+        Adler32 sum = new Adler32();
+        sum.update(data, 0, length);
+        return ByteBuffer.allocate(bare.length + 6)
+                .put((byte) 0x78)
+                .put((byte) 0x01)
+                .put(bare)
+                .putInt((int) sum.getValue())
+                .array();
     }
 }

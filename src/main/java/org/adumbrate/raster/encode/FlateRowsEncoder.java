@@ -28,20 +28,20 @@ public final class FlateRowsEncoder implements StripEncoder {
 
     @Override
     public Packer packer() {
-        Deflating deflating = new Deflating(format.level(), true);
+        Deflating deflating = Deflating.of(format.level());
         int step = format.channels() * format.bits() / 8;
         return new StripPacker(format, 1) {
             @Override
-            void filter(byte[] row, int at, int length) {
-                row[at - 1] = FILTER_SUB;
-                Differences.ofBytes(row, at, length, step);
+            void filter(byte[] row, byte[] strip, int at) {
+                strip[at - 1] = FILTER_SUB;
+                Differences.ofBytes(row, step, strip, at);
             }
 
             @Override
             Packed pack(byte[] strip, int length, boolean last) {
                 java.util.zip.Adler32 sum = new java.util.zip.Adler32();
                 sum.update(strip, 0, length);
-                byte[] data = last ? deflating.whole(strip, length) : deflating.piece(strip, length);
+                byte[] data = deflating.compress(strip, length, last);
                 return new PackedStrip(data, (int) sum.getValue(), length);
             }
         };

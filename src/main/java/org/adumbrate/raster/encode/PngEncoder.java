@@ -47,7 +47,7 @@ public final class PngEncoder implements StripEncoder {
         chunk("IHDR", header.array(), 13);
         byte[] name = (grey ? "Grey with the sRGB curve" : "sRGB").getBytes(StandardCharsets.ISO_8859_1);
         byte[] profile = OutputProfile.of(format.channels());
-        byte[] packed = new Deflating(9, false).whole(profile, profile.length);
+        byte[] packed = Deflating.of(9).wrapped(profile, profile.length);
         ByteBuffer icc = ByteBuffer.allocate(name.length + 2 + packed.length)
                 .put(name)
                 .putShort((short) 0)

@@ -66,32 +66,34 @@ final class Quantizer {
     }
 
     /** Encodes one row to 8 bits: {@code count} samples, interleaved with so many channels. */
-    void toBytes(float[] light, int count, int channels, int y, byte[] out, int at) {
+    void toBytes(float[] light, int count, int channels, int y, byte[] out) {
         if (!dithered) {
             for (int k = 0; k < count; k++) {
-                out[at + k] = (byte) (int) (level(light[k]) + HALF);
+                out[k] = sample(light[k], HALF);
             }
         } else if (channels == 1) {
             int row = (y & 7) * 8;
             for (int k = 0; k < count; k++) {
-                out[at + k] = (byte) (int) (level(light[k]) + BAYER[row + (k & 7)]);
+                out[k] = sample(light[k], BAYER[row + (k & 7)]);
             }
         } else {
             int row = (y & 7) * 8;
             for (int k = 0, x = 0; k < count; k += 3, x++) {
                 float threshold = BAYER[row + (x & 7)];
-                out[at + k] = (byte) (int) (level(light[k]) + threshold);
-                out[at + k + 1] = (byte) (int) (level(light[k + 1]) + threshold);
-                out[at + k + 2] = (byte) (int) (level(light[k + 2]) + threshold);
+                out[k] = sample(light[k], threshold);
+                out[k + 1] = sample(light[k + 1], threshold);
+                out[k + 2] = sample(light[k + 2], threshold);
             }
         }
     }
 
-    private static float level(float light) {
-        float position = Math.max(0f, Math.min(1f, light)) * STEPS;
-        int step = (int) position;
+    /** Limits are kept on whole numbers: that is cheaper than on the light, and takes care of NaN as well. */
+    private static byte sample(float light, float threshold) {
+        float position = light * STEPS;
+        int step = Math.max(0, Math.min(STEPS, (int) position));
         float level = LEVELS[step];
-        return level + (position - step) * (LEVELS[step + 1] - level);
+        int sample = (int) (level + (position - step) * (LEVELS[step + 1] - level) + threshold);
+        return (byte) Math.max(0, sample);
     }
 
     /** Encodes one row to 16 bits, rounded to nearest. */

@@ -6,6 +6,7 @@ abstract class StripPacker implements StripEncoder.Packer {
     private final Quantizer quantizer;
     private final int lead;
     private final short[] wide;
+    private final byte[] plain;
     private byte[] bytes = new byte[0];
     private int y;
     private int rows;
@@ -16,6 +17,7 @@ abstract class StripPacker implements StripEncoder.Packer {
         this.format = format;
         this.quantizer = new Quantizer(format.dithered());
         this.lead = lead;
+        this.plain = new byte[format.rowBytes()];
         this.wide = new short[format.bits() == 16 ? format.size().width() * format.channels() : 0];
     }
 
@@ -35,20 +37,20 @@ abstract class StripPacker implements StripEncoder.Packer {
         int count = format.size().width() * format.channels();
         int at = filled * (lead + format.rowBytes()) + lead;
         if (format.bits() == 8) {
-            quantizer.toBytes(light, count, format.channels(), y + filled, bytes, at);
+            quantizer.toBytes(light, count, format.channels(), y + filled, plain);
         } else {
             Quantizer.toShorts(light, count, wide);
             for (int k = 0; k < count; k++) {
-                bytes[at + 2 * k] = (byte) (wide[k] >>> 8);
-                bytes[at + 2 * k + 1] = (byte) wide[k];
+                plain[2 * k] = (byte) (wide[k] >>> 8);
+                plain[2 * k + 1] = (byte) wide[k];
             }
         }
-        filter(bytes, at, format.rowBytes());
+        filter(plain, bytes, at);
         filled++;
     }
 
-    /** Prepares a row for compression, in place. */
-    void filter(byte[] row, int at, int length) {}
+    /** Prepares a row for compression: from {@code plain} into the strip, where it begins at {@code at}. */
+    abstract void filter(byte[] row, byte[] strip, int at);
 
     @Override
     public StripEncoder.Packed pack() {

@@ -46,21 +46,21 @@ public final class TiffEncoder implements StripEncoder {
 
     @Override
     public Packer packer() {
-        Deflating deflating = new Deflating(format.level(), false);
+        Deflating deflating = Deflating.of(format.level());
         int step = format.channels();
         return new StripPacker(format, 0) {
             @Override
-            void filter(byte[] row, int at, int length) {
+            void filter(byte[] row, byte[] strip, int at) {
                 if (format.bits() == 8) {
-                    Differences.ofBytes(row, at, length, step);
+                    Differences.ofBytes(row, step, strip, at);
                 } else {
-                    Differences.ofShorts(row, at, length, step);
+                    Differences.ofShorts(row, step, strip, at);
                 }
             }
 
             @Override
             Packed pack(byte[] strip, int length, boolean last) {
-                return new PackedStrip(deflating.whole(strip, length), 0, length);
+                return new PackedStrip(deflating.wrapped(strip, length), 0, length);
             }
         };
     }

@@ -12,7 +12,9 @@ class QuantizerTest {
         java.util.Arrays.fill(row, light);
         byte[] out = new byte[side * side];
         for (int y = 0; y < side; y++) {
-            new Quantizer(dithered).toBytes(row, side, 1, y, out, y * side);
+            byte[] line = new byte[side];
+            new Quantizer(dithered).toBytes(row, side, 1, y, line);
+            System.arraycopy(line, 0, out, y * side, side);
         }
         return out;
     }

@@ -1,0 +1,42 @@
+package org.adumbrate.build;
+
+import java.util.List;
+import org.adumbrate.fault.Refusal;
+import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.PagePoint;
+import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.geometry.VectorPath;
+import org.adumbrate.linework.LineSheet;
+import org.adumbrate.linework.PageFit;
+import org.adumbrate.registration.LinePattern;
+
+/**
+ * A line sheet laid onto the sheet.
+ *
+ * @param lines the strokes, on their page
+ * @param sheet the sheet's size
+ * @param toSheet from the page to the sheet
+ */
+record LaidLines(LineSheet lines, SheetSize sheet, Affine<PagePoint, SheetPoint> toSheet) {
+    /** @throws Refusal if the page has another ratio than the sheet and the fit does not allow that */
+    static LaidLines of(LineSheet lines, SheetSize sheet, PageFit fit) throws Refusal {
+        try {
+            return new LaidLines(lines, sheet, fit.onto(lines.page(), sheet));
+        } catch (Refusal reason) {
+            throw new Refusal(lines.file() + ": " + reason.getMessage());
+        }
+    }
+
+    /** The strokes' paths on the sheet. */
+    List<VectorPath<SheetPoint>> paths() {
+        return lines.strokes().stream()
+                .map(stroke -> stroke.path().transform(toSheet))
+                .toList();
+    }
+
+    /** What passes are placed by. */
+    LinePattern pattern() {
+        return LinePattern.of(paths());
+    }
+}

@@ -1,0 +1,76 @@
+package org.adumbrate.build;
+
+import java.io.IOException;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.raster.GreyReduction;
+import org.adumbrate.registration.FramePlacement;
+import org.adumbrate.registration.LinePattern;
+import org.adumbrate.registration.PassImage;
+import org.adumbrate.registration.Placement;
+import org.adumbrate.registration.Registration;
+import org.adumbrate.underlay.PassLook;
+import org.adumbrate.underlay.PassRole;
+import org.adumbrate.underlay.PassTones;
+import org.adumbrate.underlay.WhitePoint;
+
+/**
+ * A pass that has been placed and measured, and can be blended.
+ *
+ * @param source its pixels
+ * @param placement where it lies
+ * @param look how it is to look, its white settled
+ * @param shadowTone the light of its full shadow as a share of its white, if it was measured and has one
+ * @param whiteMissing whether a white was looked for and not found
+ */
+record PreparedPass(
+        PassSource source,
+        Placement placement,
+        PassLook look,
+        OptionalDouble shadowTone,
+        boolean whiteMissing) {
+
+    /** A pass is placed by a picture of it with no more pixels than this. */
+    private static final long PLACING_PIXELS = 16_000_000;
+
+    /**
+     * Places and measures a pass.
+     *
+     * @param lines the lines that it is placed by; by its ratio alone if there are none
+     * @param measuresShadow whether its shadow's tone is wanted
+     */
+    static PreparedPass of(PassSource source, SheetSize sheet, Optional<LinePattern> lines, boolean measuresShadow)
+            throws IOException {
+        PassRequest request = source.request();
+        Placement placement = place(source, sheet, lines);
+        boolean measures = request.measuresWhite() || (measuresShadow && request.role() == PassRole.SHADOW);
+        if (!measures || !placement.aligned()) {
+            return new PreparedPass(source, placement, request.look(), OptionalDouble.empty(), false);
+        }
+        PassTones tones;
+        try (PassSource.Rows rows = source.look()) {
+            tones = PassTones.measure(rows.rows());
+        }
+        WhitePoint white = request.measuresWhite() ? tones.white() : request.look().white();
+        boolean missing = request.measuresWhite() && !tones.whiteFound();
+        return new PreparedPass(source, placement, request.look().withWhite(white), tones.shadow(), missing);
+    }
+
+    static Placement place(PassSource source, SheetSize sheet, Optional<LinePattern> lines)
+            throws IOException {
+        var size = source.info().size();
+        var pinned = source.request().frame();
+        if (pinned.isPresent()) {
+            return FramePlacement.pinned(size, pinned.get());
+        }
+        if (lines.isEmpty()) {
+            return FramePlacement.byRatio(size, sheet);
+        }
+        try (PassSource.Rows rows = source.look()) {
+            int factor = GreyReduction.factorFor(size, PLACING_PIXELS);
+            PassImage image = new PassImage(GreyReduction.of(rows.rows(), factor), size);
+            return Registration.register(lines.get(), sheet, image);
+        }
+    }
+}

@@ -1,0 +1,88 @@
+package org.adumbrate.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.adumbrate.build.BuildResult;
+import org.adumbrate.build.Finding;
+import org.adumbrate.build.Output;
+import org.adumbrate.build.Stages;
+import org.adumbrate.output.OutputFile;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** What every command understands, and how every command talks. */
+final class CommonOptions {
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec command;
+
+    @Option(names = "--quiet", description = "Print nothing but results, errors and refusals.")
+    private boolean quiet;
+
+    @Option(names = "--verbose", description = "Tell the time that each stage took.")
+    private boolean verbose;
+
+    @Option(
+            names = "--json",
+            paramLabel = "FILE",
+            description = "Write the results as JSON to a file, or to standard output with a dash.")
+    private Path json;
+
+    /** Results go here. */
+    PrintWriter out() {
+        return command.commandLine().getOut();
+    }
+
+    /** Talk goes here. */
+    PrintWriter err() {
+        return command.commandLine().getErr();
+    }
+
+    /** True when results for people are wanted on standard output. */
+    boolean printsForPeople() {
+        return !quiet && (json == null || !json.toString().equals("-"));
+    }
+
+    /** A listener that shows progress, if there is a terminal to show it on. */
+    Stages.Listener progress() {
+        return quiet || System.console() == null ? Stages.Listener.SILENT : new ProgressLine(err());
+    }
+
+    /** Writes the machine-readable result, if one was asked for. */
+    void writeJson(Object result) throws IOException {
+        if (json == null) {
+            return;
+        }
+        String text = Json.text(result);
+        if (json.toString().equals("-")) {
+            out().println(text);
+            return;
+        }
+        try (OutputFile file = OutputFile.begin(json)) {
+            Files.writeString(file.aside(), text + "\n");
+            file.commit();
+        }
+    }
+
+    /** Tells what a build made and found. */
+    void tell(BuildResult result) {
+        if (printsForPeople()) {
+            for (Output output : result.outputs()) {
+                out().printf(
+                        "%s: %s, %s at %s dpi, %.1f MB%n",
+                        output.file(), output.kind(), output.size(), Numbers.plain(output.dpi()), output.bytes() / 1e6);
+            }
+        }
+        if (!quiet) {
+            for (Finding finding : result.findings()) {
+                err().println((finding.severity() == Finding.Severity.WARNING ? "warning: " : "note: ") + finding.text());
+            }
+        }
+        if (verbose) {
+            result.placements().forEach(pass -> err().println(pass.file() + ": " + pass.placement().message()));
+            result.seconds().forEach((stage, seconds) -> err().printf("%-14s %6.2f s%n", stage, seconds));
+        }
+    }
+}

@@ -1,0 +1,56 @@
+package org.adumbrate.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.adumbrate.linework.ColorTally;
+import org.adumbrate.linework.LineSheet;
+import org.adumbrate.linework.LineSheets;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Tells what a line sheet holds. */
+@Command(
+        name = "lines",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = "Tell what a line sheet holds: its page, and how many strokes of what length in each colour.",
+        footer = {"", "Example:", "  adumbrate lines passes/kiln-yard/lines.pdf"})
+final class LinesCommand implements Callable<Integer> {
+    @Mixin
+    private CommonOptions common;
+
+    @Parameters(index = "0", paramLabel = "LINES", description = "The line sheet, PDF or SVG.")
+    private Path lines;
+
+    @Override
+    public Integer call() throws IOException {
+        LineSheet sheet = LineSheets.read(lines);
+        if (common.printsForPeople()) {
+            common.out().printf("%s: %s, %d strokes%n", lines, sheet.page(), sheet.strokes().size());
+            for (ColorTally tally : sheet.tally()) {
+                common.out().printf("  %s %7d strokes %10.1f mm%n", tally.color(), tally.strokes(), tally.lengthMm());
+            }
+            if (sheet.otherMarks() > 0) {
+                common.out().printf("  %d other marks (areas, texts, images) are no lines%n", sheet.otherMarks());
+            }
+            if (sheet.pages() > 1) {
+                common.out().printf("  only the first of its %d pages was read%n", sheet.pages());
+            }
+        }
+        common.writeJson(Results.object(
+                "sheet",
+                Results.sheet(lines, sheet.page()),
+                "colors",
+                sheet.tally().stream()
+                        .map(tally -> Results.object(
+                                "color", tally.color(), "strokes", tally.strokes(), "lengthMm", tally.lengthMm()))
+                        .toList(),
+                "otherMarks",
+                sheet.otherMarks(),
+                "pages",
+                sheet.pages()));
+        return ExitCode.DONE;
+    }
+}

@@ -1,0 +1,69 @@
+package org.adumbrate.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.adumbrate.build.PassPlacement;
+import org.adumbrate.build.RegistrationRun;
+import org.adumbrate.fault.Refusal;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Places passes on a line sheet and tells where they lie. */
+@Command(
+        name = "register",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = "Find where passes lie on a line sheet, and say how sure that is. Writes no underlay.",
+        footer = {
+            "",
+            "Example:",
+            "  adumbrate register passes/kiln-yard/lines.pdf passes/kiln-yard/shadow.jpg passes/kiln-yard/occlusion.png"
+        })
+final class RegisterCommand implements Callable<Integer> {
+    @Mixin
+    private CommonOptions common;
+
+    @Parameters(index = "0", paramLabel = "LINES", description = "The line sheet, PDF or SVG.")
+    private Path lines;
+
+    @Parameters(index = "1..*", paramLabel = "PASS", description = "The passes to place.")
+    private List<Path> passes;
+
+    @Override
+    public Integer call() throws IOException, Refusal {
+        RegistrationRun run = RegistrationRun.of(lines, passes);
+        if (common.printsForPeople()) {
+            common.out().printf("%s: %s%n", lines, run.sheet());
+            for (PassPlacement pass : run.placements()) {
+                print(pass);
+            }
+        }
+        common.writeJson(Results.object(
+                "sheet",
+                Results.sheet(lines, run.sheet()),
+                "placements",
+                run.placements().stream().map(Results::of).toList()));
+        boolean all = run.placements().stream().allMatch(pass -> pass.placement().aligned());
+        return all ? ExitCode.DONE : ExitCode.REFUSED;
+    }
+
+    private void print(PassPlacement pass) {
+        var placement = pass.placement();
+        common.out()
+                .printf(
+                        "  %-24s %-8s %-11s residual %s px  confidence %s%n      %s%n",
+                        pass.file().getFileName(),
+                        placement.status().word(),
+                        placement.explains().word(),
+                        two(placement.residualPx()),
+                        two(placement.confidence()),
+                        placement.message());
+    }
+
+    private static String two(double number) {
+        return Double.isNaN(number) ? "-" : String.format(java.util.Locale.ROOT, "%.2f", number);
+    }
+}

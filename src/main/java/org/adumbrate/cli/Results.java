@@ -1,0 +1,71 @@
+package org.adumbrate.cli;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.adumbrate.build.BuildResult;
+import org.adumbrate.build.PassPlacement;
+import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.SheetSize;
+
+/** Results as machines read them. */
+final class Results {
+    private Results() {}
+
+    /** A JSON object from keys and values in turn. */
+    static Map<String, Object> object(Object... keysAndValues) {
+        Map<String, Object> object = new LinkedHashMap<>();
+        for (int k = 0; k < keysAndValues.length; k += 2) {
+            object.put((String) keysAndValues[k], keysAndValues[k + 1]);
+        }
+        return object;
+    }
+
+    static Map<String, Object> of(BuildResult result) {
+        return object(
+                "outputs",
+                result.outputs().stream()
+                        .map(output -> object(
+                                "file", output.file(),
+                                "kind", output.kind(),
+                                "width", output.size().width(),
+                                "height", output.size().height(),
+                                "dpi", output.dpi(),
+                                "bytes", output.bytes()))
+                        .toList(),
+                "placements",
+                result.placements().stream().map(Results::of).toList(),
+                "findings",
+                result.findings().stream()
+                        .map(finding -> object(
+                                "severity", finding.severity().name().toLowerCase(java.util.Locale.ROOT),
+                                "text", finding.text()))
+                        .toList(),
+                "seconds",
+                result.seconds());
+    }
+
+    static Map<String, Object> of(PassPlacement pass) {
+        var placement = pass.placement();
+        return object(
+                "pass", pass.file(),
+                "widthPx", placement.pass().width(),
+                "heightPx", placement.pass().height(),
+                "status", placement.status().word(),
+                "explains", placement.explains().word(),
+                "passToSheet", matrix(placement.passToSheet()),
+                "residualMm", placement.residualMm(),
+                "residualPx", placement.residualPx(),
+                "uncertaintyPx", placement.uncertaintyPx(),
+                "confidence", placement.confidence(),
+                "message", placement.message());
+    }
+
+    static Map<String, Object> sheet(Object file, SheetSize size) {
+        return object("file", file, "widthMm", size.widthMm(), "heightMm", size.heightMm());
+    }
+
+    private static List<List<Double>> matrix(Affine<?, ?> map) {
+        return List.of(List.of(map.xx(), map.xy(), map.x0()), List.of(map.yx(), map.yy(), map.y0()));
+    }
+}

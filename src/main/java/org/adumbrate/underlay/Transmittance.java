@@ -1,0 +1,38 @@
+package org.adumbrate.underlay;
+
+/** Joins what passes let through, row by row; a grey pass counts for every channel of a canvas in colour. */
+final class Transmittance {
+    private Transmittance() {}
+
+    /** Takes the darker of the two: both tell of the same light. */
+    static void darken(float[] light, int channels, float[] transmittance, int own) {
+        if (own == channels) {
+            for (int k = 0; k < light.length; k++) {
+                light[k] = Math.min(light[k], transmittance[k]);
+            }
+            return;
+        }
+        for (int k = 0, t = 0; t < light.length; k++, t += 3) {
+            float value = transmittance[k];
+            light[t] = Math.min(light[t], value);
+            light[t + 1] = Math.min(light[t + 1], value);
+            light[t + 2] = Math.min(light[t + 2], value);
+        }
+    }
+
+    /** Lets through a share of what is left: they tell of different light. */
+    static void multiply(float[] light, int channels, float[] transmittance, int own) {
+        if (own == channels) {
+            for (int k = 0; k < light.length; k++) {
+                light[k] *= transmittance[k];
+            }
+            return;
+        }
+        for (int k = 0, t = 0; t < light.length; k++, t += 3) {
+            float value = transmittance[k];
+            light[t] *= value;
+            light[t + 1] *= value;
+            light[t + 2] *= value;
+        }
+    }
+}
