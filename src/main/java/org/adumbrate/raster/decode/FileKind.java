@@ -1,0 +1,29 @@
+package org.adumbrate.raster.decode;
+
+import java.io.IOException;
+import org.adumbrate.raster.RasterReader;
+
+/** The formats that are read, told by their first bytes. */
+enum FileKind {
+    PNG("89 50 4E 47 0D 0A 1A 0A"),
+    JPEG("FF D8 FF");
+
+    private final String magic;
+
+    FileKind(String magic) {
+        this.magic = magic;
+    }
+
+    /** Whether a file begins so. */
+    boolean matches(byte[] head) {
+        return Magic.matches(magic, head);
+    }
+
+    /** Opens such a file. */
+    RasterReader open(SourceFile file) throws IOException {
+        return switch (this) {
+            case PNG -> PngReader.open(file);
+            case JPEG -> JpegReader.open(file);
+        };
+    }
+}

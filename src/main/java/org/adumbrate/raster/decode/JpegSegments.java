@@ -1,0 +1,89 @@
+package org.adumbrate.raster.decode;
+
+import java.io.BufferedInputStream;
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+
+/** Walks the marker segments of a JPEG up to its first scan (ISO/IEC 10918-1, B.1.1). */
+final class JpegSegments implements Closeable {
+    /** Start of scan. */
+    static final int SOS = 0xda;
+
+    private static final int SOI = 0xd8;
+    private static final int EOI = 0xd9;
+    private static final int TEM = 0x01;
+    private static final int RST0 = 0xd0;
+
+    private final SourceFile file;
+    private final InputStream in;
+    private long position;
+
+    JpegSegments(SourceFile file) throws IOException {
+        this.file = file;
+        this.in = new BufferedInputStream(Files.newInputStream(file.path()), 1 << 14);
+    }
+
+    /** The marker of the next segment; before its length. */
+    int next() throws IOException {
+        while (true) {
+            int marker = marker();
+            if (marker == EOI) {
+                throw file.damaged("it holds no image data");
+            }
+            if (marker != SOI && marker != TEM && (marker < RST0 || marker > RST0 + 7)) {
+                return marker;
+            }
+        }
+    }
+
+    /** A marker is 0xff, any number of times, and a byte that is neither that nor 0; what lies before it is passed over. */
+    private int marker() throws IOException {
+        int value = read();
+        while (true) {
+            while (value != 0xff) {
+                value = read();
+            }
+            while (value == 0xff) {
+                value = read();
+            }
+            if (value != 0) {
+                return value;
+            }
+        }
+    }
+
+    /** Where the marker that {@link #next} gave begins. */
+    long markerAt() {
+        return position - 2;
+    }
+
+    /** The body of the segment, without its length. */
+    byte[] body() throws IOException {
+        int length = (read() << 8 | read()) - 2;
+        if (length < 0) {
+            throw file.damaged("a segment of its head is shorter than its own length field");
+        }
+        byte[] body = in.readNBytes(length);
+        position += body.length;
+        if (body.length < length) {
+            throw file.endsEarly("in its head");
+        }
+        return body;
+    }
+
+    private int read() throws IOException {
+        int value = in.read();
+        if (value < 0) {
+            throw file.endsEarly("in its head");
+        }
+        position++;
+        return value;
+    }
+
+    @Override
+    public void close() throws IOException {
+        in.close();
+    }
+}
