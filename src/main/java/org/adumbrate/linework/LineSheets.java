@@ -7,10 +7,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.adumbrate.fault.InputFault;
 
-/** Reads vector line sheets of any kind that is known: PDF. */
+/** Reads vector line sheets of any kind that is known: PDF and SVG. */
 public final class LineSheets {
     private static final int HEAD = 1024;
-    private static final String EXPORT = "export the lines as PDF";
+    private static final String EXPORT = "export the lines as PDF or SVG";
 
     private LineSheets() {}
 
@@ -19,7 +19,7 @@ public final class LineSheets {
      * layers that are switched off, annotations and pattern cells are left out. Nothing that the file refers to outside
      * itself is opened.
      *
-     * @param file a PDF
+     * @param file a PDF or SVG
      * @return the sheet, with at least one stroke
      * @throws InputFault if the file is missing, damaged, encrypted, of another kind, or shows no line
      */
@@ -32,7 +32,12 @@ public final class LineSheets {
         if (text.contains("%PDF-")) {
             return PdfSheetReader.read(file);
         }
-        throw new InputFault(file, "is not a PDF, whatever its name says", EXPORT);
+        // whatever its encoding, an XML file begins with <, perhaps after a byte order mark and white space
+        if (text.replaceAll("[\\u0000\\s\\u00ef\\u00bb\\u00bf\\u00fe\\u00ff]", "")
+                .startsWith("<")) {
+            return SvgSheetReader.read(file);
+        }
+        throw new InputFault(file, "is neither a PDF nor an SVG, whatever its name says", EXPORT);
     }
 
     private static byte[] head(Path file) throws InputFault {
@@ -40,7 +45,7 @@ public final class LineSheets {
             throw new InputFault(file, "does not exist", "check the name and the folder");
         }
         if (Files.isDirectory(file)) {
-            throw new InputFault(file, "is a folder, not a file", "name the PDF in it");
+            throw new InputFault(file, "is a folder, not a file", "name the PDF or SVG in it");
         }
         try (InputStream in = Files.newInputStream(file)) {
             return in.readNBytes(HEAD);
