@@ -1,0 +1,32 @@
+package org.adumbrate.linework;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.adumbrate.geometry.Srgb;
+
+/**
+ * How much a sheet draws in one colour.
+ *
+ * @param color the stroke colour
+ * @param strokes the number of stroked paths
+ * @param lengthMm their visible length all told, in mm of the page
+ */
+public record ColorTally(Srgb color, int strokes, double lengthMm) {
+    private static final Comparator<ColorTally> LONGEST_FIRST =
+            Comparator.comparingDouble(ColorTally::lengthMm).reversed().thenComparing(ColorTally::color);
+
+    static List<ColorTally> of(List<Stroke> strokes) {
+        Map<Srgb, ColorTally> tallies = new HashMap<>();
+        for (Stroke stroke : strokes) {
+            ColorTally one = new ColorTally(stroke.color(), 1, stroke.path().length());
+            tallies.merge(stroke.color(), one, ColorTally::plus);
+        }
+        return tallies.values().stream().sorted(LONGEST_FIRST).toList();
+    }
+
+    private ColorTally plus(ColorTally other) {
+        return new ColorTally(color, strokes + other.strokes, lengthMm + other.lengthMm);
+    }
+}

@@ -1,0 +1,112 @@
+package org.adumbrate.linework;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.w3c.dom.Element;
+
+/**
+ * A selector of a style sheet: element names, classes and ids, nested or not. That is what drawing programs write;
+ * anything else in a selector makes it match nothing.
+ *
+ * @param parts the compound selectors from the outermost to the one for the element itself
+ */
+record SvgSelector(List<Part> parts) {
+    private static final String NAME = "[-_\\w\\u0080-\\uffff]+";
+    private static final Pattern PART = Pattern.compile("(\\*|" + NAME + ")?((?:[.#]" + NAME + ")*)");
+    private static final Pattern MARK = Pattern.compile("[.#]" + NAME);
+
+    /** One compound selector; {@code child} if it must be a child of what the part before it matches. */
+    private record Part(String name, List<String> marks, boolean child) {
+        boolean matches(Element element) {
+            if (!name.isEmpty() && !name.equals("*") && !name.equals(element.getLocalName())) {
+                return false;
+            }
+            for (String mark : marks) {
+                String word = mark.substring(1);
+                boolean marked = mark.startsWith("#")
+                        ? word.equals(element.getAttribute("id"))
+                        : hasWord(element.getAttribute("class"), word);
+                if (!marked) {
+                    return false;
+                }
+            }
+            return true;
+        }
+
+        private static boolean hasWord(String words, String word) {
+            for (int at = words.indexOf(word); at >= 0; at = words.indexOf(word, at + 1)) {
+                int end = at + word.length();
+                boolean begins = at == 0 || words.charAt(at - 1) <= ' ';
+                if (begins && (end == words.length() || words.charAt(end) <= ' ')) {
+                    return true;
+                }
+            }
+            return false;
+        }
+    }
+
+    /** Reads one selector, without commas; empty if it is of a kind that is not known. */
+    static Optional<SvgSelector> parse(String text) {
+        List<Part> parts = new ArrayList<>();
+        boolean child = false;
+        for (String word : text.replace(">", " > ").strip().split("\\s+", -1)) {
+            if (word.equals(">")) {
+                child = true;
+                continue;
+            }
+            Matcher matcher = PART.matcher(word);
+            if (word.isEmpty() || !matcher.matches()) {
+                return Optional.empty();
+            }
+            String name = matcher.group(1) == null ? "" : matcher.group(1);
+            List<String> marks =
+                    MARK.matcher(matcher.group(2)).results().map(r -> r.group()).toList();
+            parts.add(new Part(name, marks, child));
+            child = false;
+        }
+        return parts.isEmpty() || child ? Optional.empty() : Optional.of(new SvgSelector(List.copyOf(parts)));
+    }
+
+    /** What the last part asks for first: a class, an id or a name, or {@code *} if any element will do. */
+    String key() {
+        Part last = parts.get(parts.size() - 1);
+        return !last.marks.isEmpty() ? last.marks.get(0) : last.name.isEmpty() ? "*" : last.name;
+    }
+
+    /** How much it weighs against others (CSS 2.1, 6.4.3): ids before classes before names. */
+    int specificity() {
+        int weight = 0;
+        for (Part part : parts) {
+            weight += part.name.isEmpty() || part.name.equals("*") ? 0 : 1;
+            for (String mark : part.marks) {
+                weight += mark.startsWith("#") ? 10_000 : 100;
+            }
+        }
+        return weight;
+    }
+
+    boolean matches(Element element) {
+        int last = parts.size() - 1;
+        return parts.get(last).matches(element) && ancestorsMatch(element, last);
+    }
+
+    private boolean ancestorsMatch(Element element, int part) {
+        if (part == 0) {
+            return true;
+        }
+        boolean child = parts.get(part).child;
+        for (Element e = parent(element); e != null; e = child ? null : parent(e)) {
+            if (parts.get(part - 1).matches(e) && ancestorsMatch(e, part - 1)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static Element parent(Element element) {
+        return element.getParentNode() instanceof Element parent ? parent : null;
+    }
+}

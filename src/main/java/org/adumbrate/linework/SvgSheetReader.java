@@ -1,0 +1,33 @@
+package org.adumbrate.linework;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.adumbrate.fault.InputFault;
+
+/** Reads an SVG. */
+final class SvgSheetReader {
+    private SvgSheetReader() {}
+
+    /** @throws InputFault if the file is not sound SVG with a size and lines */
+    static LineSheet read(Path file) throws InputFault {
+        SvgDocument document = SvgDocument.read(file);
+        try {
+            SvgPageFrame frame = SvgPageFrame.of(file, document.root());
+            StrokeCollector found = new StrokeCollector(file, frame.size());
+            SvgStyle style = SvgStyle.INITIAL.with(document.stylesheet().declared(document.root()));
+            SvgScene scene = new SvgScene(
+                    frame.toPage(),
+                    found.wholePage(),
+                    style,
+                    frame.userWidth(),
+                    frame.userHeight(),
+                    Optional.empty(),
+                    0);
+            new SvgWalk(file, document, found).drawChildren(document.root(), scene);
+            return found.sheet(1);
+        } catch (RuntimeException e) {
+            throw new InputFault(
+                    file, "cannot be read as SVG (" + Complaint.of(e) + ")", "export it again as plain SVG", e);
+        }
+    }
+}

@@ -1,0 +1,78 @@
+package org.adumbrate.linework.clip;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.adumbrate.geometry.PlanePoint;
+import org.adumbrate.geometry.VectorPath;
+
+/**
+ * The part of a plane, measured in mm, in which lines are visible; immutable.
+ *
+ * @param <P> the plane
+ */
+public final class Clip<P extends PlanePoint> {
+    private final Window window;
+    private final List<Region> regions;
+
+    private Clip(Window window, List<Region> regions) {
+        this.window = window;
+        this.regions = regions;
+    }
+
+    /** An upright rectangle. */
+    public static <P extends PlanePoint> Clip<P> rectangle(double left, double top, double right, double bottom) {
+        return new Clip<>(new Window(left, top, right, bottom), List.of());
+    }
+
+    /**
+     * What of this clip lies within an outline, each of whose runs counts as closed.
+     *
+     * @throws IllegalArgumentException if the outline is too intricate to clip by
+     */
+    public Clip<P> within(VectorPath<P> outline, FillRule rule) {
+        return withinAny(List.of(new ClipShape<>(outline, rule)));
+    }
+
+    /**
+     * What of this clip lies within any of several shapes.
+     *
+     * @throws IllegalArgumentException if an outline is too intricate to clip by
+     */
+    public Clip<P> withinAny(List<ClipShape<P>> shapes) {
+        List<Region> inner = new ArrayList<>();
+        for (ClipShape<P> shape : shapes) {
+            Optional<Window> rectangle = Window.drawnBy(shape.outline());
+            inner.add(rectangle.isPresent() ? rectangle.get() : new Outline(shape.outline(), shape.rule()));
+        }
+        if (inner.size() == 1 && inner.get(0) instanceof Window rectangle) {
+            return new Clip<>(window.intersection(rectangle), regions);
+        }
+        List<Region> more = new ArrayList<>(regions);
+        more.add(inner.size() == 1 ? inner.get(0) : new Union(List.copyOf(inner)));
+        return new Clip<>(window, List.copyOf(more));
+    }
+
+    /**
+     * What is visible of a path: the very same path if all of it is, an empty one if nothing is. Straight pieces stay
+     * straight, and curves are split without changing their course.
+     */
+    public VectorPath<P> visible(VectorPath<P> path) {
+        Bounds box = Bounds.of(path);
+        List<Region> cutting = new ArrayList<>();
+        Region.Coverage coverage = window.coverage(box);
+        if (coverage == Region.Coverage.PART) {
+            cutting.add(window);
+        }
+        for (int k = 0; k < regions.size() && coverage != Region.Coverage.NOTHING; k++) {
+            coverage = regions.get(k).coverage(box);
+            if (coverage == Region.Coverage.PART) {
+                cutting.add(regions.get(k));
+            }
+        }
+        if (coverage == Region.Coverage.NOTHING) {
+            return VectorPath.in(path.space()).build();
+        }
+        return cutting.isEmpty() ? path : PathCutter.cut(path, cutting);
+    }
+}

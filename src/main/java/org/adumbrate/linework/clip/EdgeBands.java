@@ -1,0 +1,66 @@
+package org.adumbrate.linework.clip;
+
+import java.util.Arrays;
+import java.util.function.IntConsumer;
+import java.util.function.IntPredicate;
+
+/** Edges sorted into level bands, so that those at one height are found without looking at all. */
+final class EdgeBands {
+    private static final int MOST_BANDS = 256;
+
+    private final double top;
+    private final double bandHeight;
+    private final int[][] bands;
+
+    /** @param edges x, y, x, y of each edge */
+    EdgeBands(double[] edges, Bounds box) {
+        int count = Math.max(1, Math.min(MOST_BANDS, edges.length / 32));
+        double height = Math.max(box.bottom() - box.top(), Region.TOLERANCE);
+        this.top = box.top();
+        this.bandHeight = height / count;
+        this.bands = new int[count][];
+        int[] sizes = new int[count];
+        for (int pass = 0; pass < 2; pass++) {
+            Arrays.fill(sizes, 0);
+            for (int k = 0; k < edges.length; k += 4) {
+                int last = band(Math.max(edges[k + 1], edges[k + 3]) + Region.TOLERANCE);
+                for (int b = band(Math.min(edges[k + 1], edges[k + 3]) - Region.TOLERANCE); b <= last; b++) {
+                    if (pass == 1) {
+                        bands[b][sizes[b]] = k;
+                    }
+                    sizes[b]++;
+                }
+            }
+            for (int b = 0; b < count && pass == 0; b++) {
+                bands[b] = new int[sizes[b]];
+            }
+        }
+    }
+
+    /** Names every edge that comes near the heights between two, some perhaps more than once. */
+    void between(double low, double high, IntConsumer edge) {
+        int last = band(high);
+        for (int b = band(low); b <= last; b++) {
+            for (int k : bands[b]) {
+                edge.accept(k);
+            }
+        }
+    }
+
+    /** True if an edge that comes near the heights between two passes a test. */
+    boolean anyBetween(double low, double high, IntPredicate test) {
+        int last = band(high);
+        for (int b = band(low); b <= last; b++) {
+            for (int k : bands[b]) {
+                if (test.test(k)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private int band(double y) {
+        return (int) Math.max(0, Math.min(bands.length - 1, Math.floor((y - top) / bandHeight)));
+    }
+}

@@ -1,0 +1,29 @@
+package org.adumbrate.linework.clip;
+
+/** A closed part of the plane. */
+sealed interface Region permits Window, Outline, Union {
+    /**
+     * How near to a border still counts as on it, in mm. Files hold coordinates in single precision, which at the far
+     * edge of an A0 sheet is no finer than this.
+     */
+    double TOLERANCE = 5e-4;
+
+    /** How much of a box lies in a region. */
+    enum Coverage {
+        /** All of it. */
+        WHOLE,
+        /** Some of it, or it would take too long to say. */
+        PART,
+        /** Nothing of it. */
+        NOTHING
+    }
+
+    /** How much of the box lies in this region. */
+    Coverage coverage(Bounds box);
+
+    /** Notes all places where a piece crosses the border, and perhaps some more. */
+    void crossings(Piece piece, Splits splits);
+
+    /** True for a point inside or on the border. */
+    boolean holds(double x, double y);
+}

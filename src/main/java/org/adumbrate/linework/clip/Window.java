@@ -1,0 +1,101 @@
+package org.adumbrate.linework.clip;
+
+import java.util.Optional;
+import org.adumbrate.geometry.VectorPath;
+
+/** An upright rectangle; empty when a side has shrunk below zero. */
+record Window(double left, double top, double right, double bottom) implements Region {
+    /** The rectangle that a path draws, if it draws an upright one and nothing else. */
+    static Optional<Window> drawnBy(VectorPath<?> path) {
+        if (path.runs() != 1 || path.segments() < 3 || path.segments() > 5) {
+            return Optional.empty();
+        }
+        Bounds box = Bounds.of(path);
+        Window window = new Window(box.left(), box.top(), box.right(), box.bottom());
+        RectangleTest test = new RectangleTest(window);
+        path.visit(test);
+        return test.passed() ? Optional.of(window) : Optional.empty();
+    }
+
+    Window intersection(Window other) {
+        return new Window(
+                Math.max(left, other.left),
+                Math.max(top, other.top),
+                Math.min(right, other.right),
+                Math.min(bottom, other.bottom));
+    }
+
+    @Override
+    public Coverage coverage(Bounds box) {
+        if (right < left || bottom < top || !box.meets(left, top, right, bottom, TOLERANCE)) {
+            return Coverage.NOTHING;
+        }
+        return holds(box.left(), box.top()) && holds(box.right(), box.bottom()) ? Coverage.WHOLE : Coverage.PART;
+    }
+
+    @Override
+    public void crossings(Piece piece, Splits splits) {
+        piece.crossings(1, 0, left, splits);
+        piece.crossings(1, 0, right, splits);
+        piece.crossings(0, 1, top, splits);
+        piece.crossings(0, 1, bottom, splits);
+    }
+
+    @Override
+    public boolean holds(double x, double y) {
+        return x >= left - TOLERANCE && x <= right + TOLERANCE && y >= top - TOLERANCE && y <= bottom + TOLERANCE;
+    }
+
+    /** Whether a path goes once around a rectangle, from corner to corner along the sides. */
+    private static final class RectangleTest implements VectorPath.Visitor {
+        private static final double EXACT = 1e-6;
+
+        private final Window window;
+        private double startX;
+        private double startY;
+        private double x;
+        private double y;
+        private double turned;
+        private boolean along = true;
+
+        RectangleTest(Window window) {
+            this.window = window;
+        }
+
+        /** Going once along all four sides sweeps the rectangle's own area; anything less does not. */
+        boolean passed() {
+            double area = (window.right - window.left) * (window.bottom - window.top);
+            double closing = startY * x - startX * y;
+            return along && Math.abs(Math.abs(turned + closing) / 2 - area) <= EXACT * (1 + area);
+        }
+
+        @Override
+        public void moveTo(double toX, double toY) {
+            startX = x = toX;
+            startY = y = toY;
+        }
+
+        @Override
+        public void lineTo(double toX, double toY) {
+            along &= (onSide(toX, window.left, window.right) && onSide(toY, window.top, window.bottom))
+                    && (Math.abs(toX - x) < EXACT || Math.abs(toY - y) < EXACT);
+            turned += x * toY - y * toX;
+            x = toX;
+            y = toY;
+        }
+
+        @Override
+        public void curveTo(double x1, double y1, double x2, double y2, double toX, double toY) {
+            along = false;
+        }
+
+        @Override
+        public void close() {
+            lineTo(startX, startY);
+        }
+
+        private static boolean onSide(double value, double low, double high) {
+            return value - low < EXACT || high - value < EXACT;
+        }
+    }
+}
