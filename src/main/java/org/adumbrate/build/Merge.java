@@ -32,7 +32,8 @@ public final class Merge {
         Outputs.refuseInputs(List.of(file), inputs);
         Optional<LaidLines> lines = Optional.empty();
         if (request.lines().isPresent()) {
-            LineSheet read = stages.run("lines", () -> LineSheets.read(request.lines().get()));
+            LineSheet read =
+                    stages.run("lines", () -> LineSheets.read(request.lines().get()));
             lines = Optional.of(LaidLines.of(read, request.size().orElse(read.page()), PageFit.SAME_RATIO));
         }
         SheetSize sheet = lines.map(LaidLines::sheet).or(request::size).orElseThrow();
@@ -56,12 +57,7 @@ public final class Merge {
         Path file = request.picture().file();
         int stripRows = format.stripRows();
         try (StripEncoder encoder = Pictures.begin(file, format, stripRows)) {
-            passes.blend(
-                    canvas,
-                    format.channels(),
-                    List.of(encoder),
-                    stripRows,
-                    share -> stages.at("underlay", share));
+            passes.blend(canvas, format.channels(), List.of(encoder), stripRows, share -> stages.at("underlay", share));
             return new Output(file, "underlay", canvas, request.dpi(), encoder.finish());
         }
     }

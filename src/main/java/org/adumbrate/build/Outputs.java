@@ -24,6 +24,8 @@ final class Outputs {
 
     private static boolean isSame(Path a, Path b) throws IOException {
         boolean both = Files.exists(a) && Files.exists(b);
-        return both ? Files.isSameFile(a, b) : a.toAbsolutePath().normalize().equals(b.toAbsolutePath().normalize());
+        return both
+                ? Files.isSameFile(a, b)
+                : a.toAbsolutePath().normalize().equals(b.toAbsolutePath().normalize());
     }
 }

@@ -64,8 +64,8 @@ final class PassSet implements Closeable {
         prepared = InParallel.all(tasks);
         for (PreparedPass pass : prepared) {
             if (!pass.placement().aligned()) {
-                throw new Refusal(pass.source().request().file() + ": "
-                        + pass.placement().message());
+                throw new Refusal(
+                        pass.source().request().file() + ": " + pass.placement().message());
             }
         }
     }

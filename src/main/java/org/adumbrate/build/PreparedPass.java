@@ -25,11 +25,7 @@ import org.adumbrate.underlay.WhitePoint;
  * @param whiteMissing whether a white was looked for and not found
  */
 record PreparedPass(
-        PassSource source,
-        Placement placement,
-        PassLook look,
-        OptionalDouble shadowTone,
-        boolean whiteMissing) {
+        PassSource source, Placement placement, PassLook look, OptionalDouble shadowTone, boolean whiteMissing) {
 
     /** A pass is placed by a picture of it with no more pixels than this. */
     private static final long PLACING_PIXELS = 16_000_000;
@@ -52,13 +48,13 @@ record PreparedPass(
         try (PassSource.Rows rows = source.look()) {
             tones = PassTones.measure(rows.rows());
         }
-        WhitePoint white = request.measuresWhite() ? tones.white() : request.look().white();
+        WhitePoint white =
+                request.measuresWhite() ? tones.white() : request.look().white();
         boolean missing = request.measuresWhite() && !tones.whiteFound();
         return new PreparedPass(source, placement, request.look().withWhite(white), tones.shadow(), missing);
     }
 
-    static Placement place(PassSource source, SheetSize sheet, Optional<LinePattern> lines)
-            throws IOException {
+    static Placement place(PassSource source, SheetSize sheet, Optional<LinePattern> lines) throws IOException {
         var size = source.info().size();
         var pinned = source.request().frame();
         if (pinned.isPresent()) {

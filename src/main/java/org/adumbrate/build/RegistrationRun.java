@@ -30,8 +30,7 @@ public record RegistrationRun(Path lines, SheetSize sheet, List<PassPlacement> p
         LinePattern pattern = laid.pattern();
         List<PassPlacement> placements = new ArrayList<>();
         for (Path pass : passes) {
-            PassRequest request =
-                    new PassRequest(PassRole.SHADOW, pass, PassLook.plain(1), false, Optional.empty());
+            PassRequest request = new PassRequest(PassRole.SHADOW, pass, PassLook.plain(1), false, Optional.empty());
             try (PassSource source = PassSource.open(request, PassSource.allowance(1))) {
                 Placement placement = PreparedPass.place(source, laid.sheet(), Optional.of(pattern));
                 placements.add(new PassPlacement(pass, placement));

@@ -1,6 +1,7 @@
 package org.adumbrate.cli;
 
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -29,7 +30,9 @@ public final class Adumbrate implements Runnable {
 
     /** Runs the program and ends the process with its exit code. */
     public static void main(String[] args) {
-        System.exit(run(args, new PrintWriter(System.out, true), new PrintWriter(System.err, true)));
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        System.exit(run(args, out, err));
     }
 
     /**

@@ -45,9 +45,9 @@ final class CommonOptions {
         return !quiet && (json == null || !json.toString().equals("-"));
     }
 
-    /** A listener that shows progress, if there is a terminal to show it on. */
+    /** A listener that shows progress, if the launcher says that standard error is a terminal. */
     Stages.Listener progress() {
-        return quiet || System.console() == null ? Stages.Listener.SILENT : new ProgressLine(err());
+        return quiet || !Boolean.getBoolean("adumbrate.terminal") ? Stages.Listener.SILENT : new ProgressLine(err());
     }
 
     /** Writes the machine-readable result, if one was asked for. */
@@ -71,17 +71,23 @@ final class CommonOptions {
         if (printsForPeople()) {
             for (Output output : result.outputs()) {
                 out().printf(
-                        "%s: %s, %s at %s dpi, %.1f MB%n",
-                        output.file(), output.kind(), output.size(), Numbers.plain(output.dpi()), output.bytes() / 1e6);
+                                "%s: %s, %s at %s dpi, %.1f MB%n",
+                                output.file(),
+                                output.kind(),
+                                output.size(),
+                                Numbers.plain(output.dpi()),
+                                output.bytes() / 1e6);
             }
         }
         if (!quiet) {
             for (Finding finding : result.findings()) {
-                err().println((finding.severity() == Finding.Severity.WARNING ? "warning: " : "note: ") + finding.text());
+                err().println((finding.severity() == Finding.Severity.WARNING ? "warning: " : "note: ")
+                        + finding.text());
             }
         }
         if (verbose) {
-            result.placements().forEach(pass -> err().println(pass.file() + ": " + pass.placement().message()));
+            result.placements().forEach(pass -> err().println(
+                            pass.file() + ": " + pass.placement().message()));
             result.seconds().forEach((stage, seconds) -> err().printf("%-14s %6.2f s%n", stage, seconds));
         }
     }

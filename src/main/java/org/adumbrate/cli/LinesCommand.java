@@ -28,7 +28,10 @@ final class LinesCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         LineSheet sheet = LineSheets.read(lines);
         if (common.printsForPeople()) {
-            common.out().printf("%s: %s, %d strokes%n", lines, sheet.page(), sheet.strokes().size());
+            common.out()
+                    .printf(
+                            "%s: %s, %d strokes%n",
+                            lines, sheet.page(), sheet.strokes().size());
             for (ColorTally tally : sheet.tally()) {
                 common.out().printf("  %s %7d strokes %10.1f mm%n", tally.color(), tally.strokes(), tally.lengthMm());
             }

@@ -46,7 +46,8 @@ final class RegisterCommand implements Callable<Integer> {
                 Results.sheet(lines, run.sheet()),
                 "placements",
                 run.placements().stream().map(Results::of).toList()));
-        boolean all = run.placements().stream().allMatch(pass -> pass.placement().aligned());
+        boolean all =
+                run.placements().stream().allMatch(pass -> pass.placement().aligned());
         return all ? ExitCode.DONE : ExitCode.REFUSED;
     }
 

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 import org.adumbrate.fault.OutputFault;
 
 /**
@@ -38,8 +39,9 @@ public final class OutputFile implements Closeable {
         }
         try {
             Files.createDirectories(folder);
-            Path aside = Files.createTempFile(folder, "." + target.getFileName() + ".", ".part");
-            FileChannel channel = FileChannel.open(aside, StandardOpenOption.READ, StandardOpenOption.WRITE);
+            Path aside = folder.resolve("." + target.getFileName() + "." + UUID.randomUUID() + ".part");
+            FileChannel channel = FileChannel.open(
+                    aside, StandardOpenOption.READ, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW);
             return new OutputFile(target, aside, channel);
         } catch (IOException e) {
             throw new OutputFault(

@@ -41,8 +41,7 @@ public final class GreyReduction {
         return new GreyImage(size, light);
     }
 
-    private static void addRow(
-            float[] line, int channels, int block, float share, float[] light, int at, int width) {
+    private static void addRow(float[] line, int channels, int block, float share, float[] light, int at, int width) {
         for (int k = 0, x = 0; k < width; k++) {
             float sum = 0;
             for (int j = 0; j < block; j++, x += channels) {

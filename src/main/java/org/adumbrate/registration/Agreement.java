@@ -62,7 +62,7 @@ record Agreement(int edges, double share, double chance, double regions, double 
     private static RasterPoint middle(int region, ToneImage image) {
         return new RasterPoint(
                 (region % COLUMNS + 0.5) * image.width * image.reduction / COLUMNS,
-                (region / COLUMNS + 0.5) * image.height * image.reduction / ROWS);
+                (Math.floorDiv(region, COLUMNS) + 0.5) * image.height * image.reduction / ROWS);
     }
 
     /** The share of edges on their lines when the pass is moved 5 to 38 pixels in directions spread by the golden angle. */

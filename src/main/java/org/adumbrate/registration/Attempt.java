@@ -56,8 +56,7 @@ record Attempt(Fitted fitted, Affine<SheetPoint, RasterPoint> map, double sigma,
         Fitted fitted = apart < Math.max(LEAST_STRETCH, SIGMAS * doubt) ? uniform : stretched;
         double sigma = fitted.sigmaAt(corners);
         Agreement agreement = Agreement.of(lines, fitted);
-        Optional<Affine<SheetPoint, RasterPoint>> exact =
-                ExactFrames.agreeing(frames, fitted.map(), corners, sigma);
+        Optional<Affine<SheetPoint, RasterPoint>> exact = ExactFrames.agreeing(frames, fitted.map(), corners, sigma);
         return new Attempt(fitted, exact.orElse(fitted.map()), exact.isPresent() ? 0 : sigma, agreement);
     }
 

@@ -11,7 +11,7 @@ import org.adumbrate.geometry.SheetPoint;
  */
 final class EdgeHits {
     /** Profiles beside each other along the line that are averaged, at distances of one pixel. */
-    private static final int BESIDE = 2;
+    private static final int BESIDE = 4;
 
     /** Room that a profile needs before the next line, in pixels. */
     private static final double ROOM = 2.2;
@@ -77,7 +77,15 @@ final class EdgeHits {
         int at = 0;
         for (EdgeHits part : parts) {
             for (int k = 0; k < part.count; k++) {
-                all.set(at++, part.probe[k], part.u[k], part.v[k], part.nx[k], part.ny[k], part.offset[k], part.sigma[k]);
+                all.set(
+                        at++,
+                        part.probe[k],
+                        part.u[k],
+                        part.v[k],
+                        part.nx[k],
+                        part.ny[k],
+                        part.offset[k],
+                        part.sigma[k]);
             }
         }
         return all;

@@ -59,9 +59,9 @@ final class Explainer {
         if (bars()) {
             return fills(inside) || !cutBars() ? stretched ? Explanation.MIXED : Explanation.BARS : Explanation.MIXED;
         }
-        RatioCheck.Fit ratio = RatioCheck.of(pass, sheet).fit();
+        RatioCheck ratio = RatioCheck.of(pass, sheet);
         if (fills(whole())) {
-            return switch (ratio) {
+            return switch (ratio.fit()) {
                 case SAME -> Explanation.SAME_RATIO;
                 case ROUNDED -> Explanation.ROUNDED;
                 default -> Explanation.STRETCHED;
@@ -70,7 +70,7 @@ final class Explainer {
         if (stretched) {
             return Explanation.MIXED;
         }
-        if (ratio != RatioCheck.Fit.SAME) {
+        if (!ratio.fills()) {
             return Explanation.CROPPED;
         }
         boolean sameScale = Math.abs(right - left - pass.width()) < 2 * near + 1;
@@ -93,18 +93,21 @@ final class Explainer {
         boolean beyondY = Math.max(top, pass.height() - bottom) > 2;
         boolean insideX = left > -near && right < pass.width() + near;
         boolean insideY = top > -near && bottom < pass.height() + near;
-        boolean allRound = insideX && insideY && beyondX && beyondY && !RatioCheck.of(pass, sheet).fills();
+        boolean allRound = insideX
+                && insideY
+                && beyondX
+                && beyondY
+                && !RatioCheck.of(pass, sheet).fills();
         return cutBars() || plainOutside && (fillsX && beyondY && insideY || fillsY && beyondX && insideX || allRound);
     }
 
     /** True if the sheet's sides are the sides of the rectangle. */
     private boolean fills(PixelRect r) {
-        double ratio = r.width() / (double) r.height() / sheet.ratio();
-        double looseX = near + (Math.abs(ratio - 1) * r.width() < STRETCH ? HALF_ROW : 0);
-        return Math.abs(left - r.left()) < looseX
-                && Math.abs(right - r.right()) < looseX
-                && Math.abs(top - r.top()) < looseX
-                && Math.abs(bottom - r.bottom()) < looseX
+        double loose = near + HALF_ROW;
+        return Math.abs(left - r.left()) < loose
+                && Math.abs(right - r.right()) < loose
+                && Math.abs(top - r.top()) < loose
+                && Math.abs(bottom - r.bottom()) < loose
                 && Math.abs((left + right) - (r.left() + r.right())) < 2 * near
                 && Math.abs((top + bottom) - (r.top() + r.bottom())) < 2 * near;
     }
@@ -116,33 +119,38 @@ final class Explainer {
         return switch (explanation()) {
             case SAME_RATIO -> "fills the sheet at " + resolution;
             case ROUNDED -> "fills the sheet at " + resolution + " but for a row or column of rounding";
-            case BARS -> String.format(
-                    Locale.ROOT,
-                    "fills the sheet at %s between bars of %s pixels left, %s top, %s right, %s bottom",
-                    resolution,
-                    pixels(left),
-                    pixels(top),
-                    pixels(pass.width() - right),
-                    pixels(pass.height() - bottom));
+            case BARS ->
+                String.format(
+                        Locale.ROOT,
+                        "fills the sheet at %s between bars of %s pixels left, %s top, %s right, %s bottom",
+                        resolution,
+                        pixels(left),
+                        pixels(top),
+                        pixels(pass.width() - right),
+                        pixels(pass.height() - bottom));
             case CROPPED -> "is a crop at " + resolution + ": " + sides();
-            case STRETCHED -> String.format(
-                    Locale.ROOT,
-                    "fills the sheet, stretched by %.2f %% in width against height",
-                    100 * (stretch - 1));
-            case SHIFTED -> String.format(
-                    Locale.ROOT,
-                    "has the sheet's ratio and scale, but lies %.2f pixels right and %.2f down of it",
-                    -(left + right - pass.width()) / 2,
-                    -(top + bottom - pass.height()) / 2);
-            case ZOOMED -> String.format(
-                    Locale.ROOT,
-                    "has the sheet's ratio, but shows the view %.2f times as large",
-                    (right - left) / pass.width());
-            default -> String.format(
-                    Locale.ROOT,
-                    "differs in more than one way (stretched by %.2f %% in width against height; %s)",
-                    100 * (stretch - 1),
-                    sides());
+            case STRETCHED ->
+                String.format(
+                        Locale.ROOT,
+                        "fills the sheet, stretched by %.2f %% in width against height",
+                        100 * (stretch - 1));
+            case SHIFTED ->
+                String.format(
+                        Locale.ROOT,
+                        "has the sheet's ratio and scale, but lies %.2f pixels right and %.2f down of it",
+                        -(left + right - pass.width()) / 2,
+                        -(top + bottom - pass.height()) / 2);
+            case ZOOMED ->
+                String.format(
+                        Locale.ROOT,
+                        "has the sheet's ratio, but shows the view %.2f times as large",
+                        (right - left) / pass.width());
+            default ->
+                String.format(
+                        Locale.ROOT,
+                        "differs in more than one way (stretched by %.2f %% in width against height; %s)",
+                        100 * (stretch - 1),
+                        sides());
         };
     }
 

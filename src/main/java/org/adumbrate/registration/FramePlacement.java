@@ -27,10 +27,10 @@ public final class FramePlacement {
         return unseen(pass, Status.ALIGNED, Explanation.SAME_RATIO, frame, "placed where the sheet file pins it");
     }
 
-    private static Placement unseen(
-            PixelSize pass, Status status, Explanation explains, Frame frame, String message) {
+    private static Placement unseen(PixelSize pass, Status status, Explanation explains, Frame frame, String message) {
         Affine<RasterPoint, SheetPoint> map = frame.placing(pass);
         SheetPoint middle = new SheetPoint(frame.left() + frame.width() / 2, frame.top() + frame.height() / 2);
-        return new Placement(pass, status, explains, map, Double.NaN, Double.NaN, Double.NaN, Double.NaN, middle, message);
+        return new Placement(
+                pass, status, explains, map, Double.NaN, Double.NaN, Double.NaN, Double.NaN, middle, message);
     }
 }

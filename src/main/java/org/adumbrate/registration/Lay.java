@@ -24,8 +24,7 @@ final class Lay {
     }
 
     /** The largest distance between the images of points under two maps, in pixels. */
-    static double apart(
-            Affine<SheetPoint, RasterPoint> a, Affine<SheetPoint, RasterPoint> b, List<SheetPoint> points) {
+    static double apart(Affine<SheetPoint, RasterPoint> a, Affine<SheetPoint, RasterPoint> b, List<SheetPoint> points) {
         double most = 0;
         for (SheetPoint p : points) {
             RasterPoint one = a.apply(p);

@@ -100,7 +100,8 @@ public final class Registration {
     private String reason(Attempt attempt) {
         Agreement agreement = attempt.agreement();
         ToneImage mirrored = tone.mirrored();
-        if (Attempt.of(lines, sheet, mirrored, pass.original(), Bars.inside(mirrored)).accepted()) {
+        if (Attempt.of(lines, sheet, mirrored, pass.original(), Bars.inside(mirrored))
+                .accepted()) {
             return "it is mirrored; seen in a mirror it would fit, so export it again without mirroring";
         }
         if (attempt.blind()) {
@@ -115,10 +116,11 @@ public final class Registration {
         if (attempt.loose()) {
             return shares + String.format(Locale.ROOT, ", but it may be %.1f pixels off", 2 * attempt.sigma());
         }
-        return shares + String.format(
-                Locale.ROOT,
-                "; they do so in %.0f %% of its parts, so it shows something else or was taken with another camera",
-                100 * agreement.regions());
+        return shares
+                + String.format(
+                        Locale.ROOT,
+                        "; they do so in %.0f %% of its parts, so it shows something else or was taken with another camera",
+                        100 * agreement.regions());
     }
 
     /** A refusal without having looked. */

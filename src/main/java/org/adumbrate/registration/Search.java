@@ -76,8 +76,7 @@ final class Search {
         List<Candidate> distinct = new ArrayList<>();
         for (Candidate next : climbed) {
             Candidate full = new Candidate(Lay.reduced(next.map(), 1.0 / back), next.score());
-            List<SheetPoint> corners = List.of(
-                    new SheetPoint(0, 0), new SheetPoint(sheet.widthMm(), sheet.heightMm()));
+            List<SheetPoint> corners = List.of(new SheetPoint(0, 0), new SheetPoint(sheet.widthMm(), sheet.heightMm()));
             if (distinct.stream().noneMatch(d -> Lay.apart(d.map(), full.map(), corners) < 2.0 * back)) {
                 distinct.add(full);
             }

@@ -1,8 +1,8 @@
 package org.adumbrate.underlay;
 
-import org.adumbrate.raster.Luminance;
 import java.io.IOException;
 import org.adumbrate.raster.LightRows;
+import org.adumbrate.raster.Luminance;
 
 /**
  * How often each tone occurs in a pass, in steps of encoded luminance, and the mean light of each channel at each step.

@@ -1,11 +1,11 @@
 package org.adumbrate.underlay;
 
-import org.adumbrate.raster.Luminance;
 import java.io.IOException;
 import java.util.List;
 import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.RasterPoint;
 import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.raster.Luminance;
 import org.adumbrate.raster.Resampler;
 import org.adumbrate.raster.SrgbCurve;
 

@@ -1,9 +1,9 @@
 package org.adumbrate.underlay;
 
-import org.adumbrate.raster.Luminance;
 import java.io.IOException;
 import java.util.OptionalDouble;
 import org.adumbrate.raster.LightRows;
+import org.adumbrate.raster.Luminance;
 
 /**
  * The two tones that a pass is measured by: its lit white, and how dark its full shadow is.

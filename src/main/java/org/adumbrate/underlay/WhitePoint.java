@@ -1,6 +1,7 @@
 package org.adumbrate.underlay;
 
 import org.adumbrate.raster.Luminance;
+
 /**
  * The light of a pass's lit white, channel by channel; a grey pass has the same in all three.
  *

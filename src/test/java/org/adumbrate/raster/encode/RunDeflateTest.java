@@ -48,7 +48,8 @@ class RunDeflateTest {
             @ForAll long seed)
             throws DataFormatException {
         byte[] data = made(length, spread, runs, seed);
-        assertThat(inflated(new RunDeflate().compress(data, length, true), length)).isEqualTo(data);
+        assertThat(inflated(new RunDeflate().compress(data, length, true), length))
+                .isEqualTo(data);
     }
 
     @Property(tries = 20)
@@ -82,7 +83,8 @@ class RunDeflateTest {
             b = next;
         }
         byte[] data = java.util.Arrays.copyOf(out.toByteArray(), 1 << 16);
-        assertThat(inflated(new RunDeflate().compress(data, data.length, true), data.length)).isEqualTo(data);
+        assertThat(inflated(new RunDeflate().compress(data, data.length, true), data.length))
+                .isEqualTo(data);
     }
 
     @Test
