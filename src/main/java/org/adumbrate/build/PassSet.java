@@ -42,6 +42,11 @@ final class PassSet implements Closeable {
         }
     }
 
+    /** True if the sheet has no printed pass. */
+    boolean isEmpty() {
+        return sources.isEmpty();
+    }
+
     /** Keeps passes of moderate size in memory once decoded, for when they are read more than once. */
     void hold() throws IOException {
         for (PassSource source : sources) {

@@ -1,0 +1,72 @@
+package org.adumbrate.build;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
+import org.adumbrate.fault.Refusal;
+import org.adumbrate.sheetfile.Colors;
+import org.adumbrate.sheetfile.Deliver;
+import org.adumbrate.sheetfile.SheetFile;
+
+/**
+ * The items of a sheet file that are to be delivered.
+ *
+ * @param underlay the merged passes
+ * @param drawing the PDF
+ * @param svg the SVG
+ * @param preview the preview
+ */
+record Deliveries(
+        Optional<PictureRequest> underlay,
+        Optional<Path> drawing,
+        Optional<Deliver.Svg> svg,
+        Optional<Deliver.Preview> preview) {
+
+    private static final List<String> ITEMS = List.of("underlay", "figure-shadow", "drawing", "svg", "preview");
+
+    /**
+     * @param only the items wanted; all if empty
+     * @throws Refusal if an item is not known, not in the sheet file, or not made by this version
+     */
+    static Deliveries of(SheetFile file, Set<String> only) throws Refusal {
+        Deliver deliver = file.sheet().deliver();
+        Set<String> present = new TreeSet<>();
+        deliver.underlay().ifPresent(item -> present.add("underlay"));
+        deliver.figureShadow().ifPresent(item -> present.add("figure-shadow"));
+        deliver.drawing().ifPresent(item -> present.add("drawing"));
+        deliver.svg().ifPresent(item -> present.add("svg"));
+        deliver.preview().ifPresent(item -> present.add("preview"));
+        for (String item : only) {
+            if (!ITEMS.contains(item)) {
+                throw new Refusal("--only " + item + ": no such item; it may be " + String.join(", ", ITEMS));
+            }
+            if (!present.contains(item)) {
+                throw new Refusal("--only " + item + ": " + file.file() + " has no such item under deliver; it has "
+                        + String.join(", ", present));
+            }
+        }
+        Set<String> wanted = only.isEmpty() ? present : only;
+        if (wanted.contains("figure-shadow")) {
+            throw new Refusal(file.complaint("deliver.figure-shadow", "this version makes no figure shadows; leave it out")
+                    .toString());
+        }
+        return new Deliveries(
+                deliver.underlay().filter(item -> wanted.contains("underlay")).map(Deliveries::picture),
+                deliver.drawing().filter(item -> wanted.contains("drawing")).map(Deliver.Drawing::file),
+                deliver.svg().filter(item -> wanted.contains("svg")),
+                deliver.preview().filter(item -> wanted.contains("preview")));
+    }
+
+    private static PictureRequest picture(Deliver.Underlay underlay) {
+        OptionalInt level = underlay.compression().isPresent()
+                ? OptionalInt.of(underlay.compression().get())
+                : OptionalInt.empty();
+        OptionalInt channels = underlay.colors() == Colors.AUTO
+                ? OptionalInt.empty()
+                : OptionalInt.of(underlay.colors() == Colors.GREY ? 1 : 3);
+        return new PictureRequest(underlay.file(), underlay.bits(), level, underlay.dither(), channels);
+    }
+}

@@ -1,0 +1,70 @@
+package org.adumbrate.build;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.adumbrate.drawing.LineGroup;
+import org.adumbrate.drawing.PdfDrawing;
+import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.raster.encode.FlateRowsEncoder;
+import org.adumbrate.raster.encode.OutputProfile;
+import org.adumbrate.raster.encode.PictureFormat;
+import org.adumbrate.raster.encode.StripEncoder;
+
+/** An item in the making that takes the strips of the underlay. */
+interface Item extends Closeable {
+    /** Takes the strips. */
+    StripEncoder encoder();
+
+    /** Completes the item and puts it in its place. */
+    Output finish() throws IOException;
+
+    /** A picture of the underlay. */
+    static Item picture(String kind, Path file, PictureFormat format, int stripRows) throws IOException {
+        StripEncoder encoder = Pictures.begin(file, format, stripRows);
+        return new Item() {
+            @Override
+            public StripEncoder encoder() {
+                return encoder;
+            }
+
+            @Override
+            public Output finish() throws IOException {
+                return new Output(file, kind, format.size(), format.dpi(), encoder.finish());
+            }
+
+            @Override
+            public void close() throws IOException {
+                encoder.close();
+            }
+        };
+    }
+
+    /** The PDF with the underlay below the lines. */
+    static Item drawing(Path file, PictureFormat format, SheetSize sheet, List<LineGroup> lines) throws IOException {
+        PdfDrawing drawing = PdfDrawing.begin(file, sheet);
+        StripEncoder rows = new FlateRowsEncoder(
+                format, drawing.underlay(format.size(), format.channels(), OutputProfile.of(format.channels())));
+        return new Item() {
+            @Override
+            public StripEncoder encoder() {
+                return rows;
+            }
+
+            @Override
+            public Output finish() throws IOException {
+                rows.finish();
+                drawing.lines(lines);
+                drawing.finish();
+                return new Output(file, "drawing", format.size(), format.dpi(), Files.size(file));
+            }
+
+            @Override
+            public void close() throws IOException {
+                drawing.close();
+            }
+        };
+    }
+}

@@ -1,0 +1,120 @@
+package org.adumbrate.build;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.adumbrate.drawing.LineGroup;
+import org.adumbrate.drawing.Pen;
+import org.adumbrate.geometry.Dash;
+import org.adumbrate.geometry.Length;
+import org.adumbrate.geometry.LineCap;
+import org.adumbrate.geometry.LineJoin;
+import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.Srgb;
+import org.adumbrate.geometry.VectorPath;
+import org.adumbrate.linework.Stroke;
+import org.adumbrate.sheetfile.Cut;
+import org.adumbrate.sheetfile.Sheet;
+
+/**
+ * The strokes of a sheet sorted by colour into the groups that are drawn: one for each pen in the order of the sheet file,
+ * then the cut's outline. Strokes of a colour that nobody asked for come first and are drawn as the file has them.
+ *
+ * @param groups what is drawn, in order
+ * @param findings colours that have no pen
+ */
+record SortedLines(List<LineGroup> groups, List<Finding> findings) {
+    /** Exporters shift a colour by a level or two. */
+    private static final int TOLERANCE = 4;
+
+    private static final double LEAST_WIDTH_MM = 0.05;
+
+    /** Where strokes of a colour go: a name and a pen, or nowhere if they are hidden. */
+    private record Place(String name, Srgb color, Optional<Pen> pen) {}
+
+    static SortedLines of(Sheet sheet, List<LaidLines> lines) {
+        List<Place> places = places(sheet);
+        Map<String, List<VectorPath<SheetPoint>>> sorted = new LinkedHashMap<>();
+        Map<Srgb, List<Stray>> strays = new TreeMap<>();
+        for (LaidLines laid : lines) {
+            for (Stroke stroke : laid.lines().strokes()) {
+                VectorPath<SheetPoint> path = stroke.path().transform(laid.toSheet());
+                Optional<Place> place = nearest(places, stroke.color());
+                if (place.isPresent()) {
+                    sorted.computeIfAbsent(place.get().name(), name -> new ArrayList<>())
+                            .add(path);
+                } else {
+                    Stray stray = new Stray(stroke, laid.toSheet().meanScale(), path);
+                    strays.computeIfAbsent(stroke.color(), color -> new ArrayList<>())
+                            .add(stray);
+                }
+            }
+        }
+        List<LineGroup> groups = new ArrayList<>();
+        strays.forEach((color, strokes) -> groups.add(asDrawn(color, strokes)));
+        for (Place place : places) {
+            if (place.pen().isPresent() && sorted.containsKey(place.name())) {
+                groups.add(new LineGroup(place.name(), place.pen().get(), sorted.get(place.name())));
+            }
+        }
+        return new SortedLines(groups, sheet.pens().isEmpty() ? List.of() : findings(strays));
+    }
+
+    private record Stray(Stroke stroke, double scale, VectorPath<SheetPoint> path) {}
+
+    private static List<Place> places(Sheet sheet) {
+        List<Place> places = new ArrayList<>();
+        sheet.heights().ifPresent(heights -> places.add(new Place("height lines", heights.color(), Optional.empty())));
+        sheet.pens().forEach((name, pen) -> places.add(new Place(name, pen.color(), penOf(pen))));
+        sheet.cut().ifPresent(cut -> places.add(new Place("cut-outline", cut.color(), outline(cut))));
+        return places;
+    }
+
+    private static Optional<Pen> penOf(org.adumbrate.sheetfile.Pen pen) {
+        if (pen.hidden()) {
+            return Optional.empty();
+        }
+        Dash dash = new Dash(pen.dash().stream().map(Length::mm).toList(), 0);
+        return Optional.of(new Pen(pen.width().mm(), pen.ink(), dash, LineCap.ROUND, LineJoin.ROUND));
+    }
+
+    private static Optional<Pen> outline(Cut cut) {
+        double width = cut.outline().mm();
+        return width > 0 ? Optional.of(Pen.round(width, Srgb.BLACK)) : Optional.empty();
+    }
+
+    private static Optional<Place> nearest(List<Place> places, Srgb color) {
+        Place best = null;
+        for (Place place : places) {
+            boolean nearer = best == null || place.color().distanceTo(color) < best.color().distanceTo(color);
+            if (nearer && place.color().distanceTo(color) <= TOLERANCE) {
+                best = place;
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private static LineGroup asDrawn(Srgb color, List<Stray> strays) {
+        double width = strays.stream()
+                .mapToDouble(stray -> stray.stroke().widthMm() * stray.scale())
+                .max()
+                .orElse(0);
+        return new LineGroup(
+                "lines-" + color.toString().substring(1),
+                Pen.round(Math.max(LEAST_WIDTH_MM, width), color),
+                strays.stream().map(Stray::path).toList());
+    }
+
+    private static List<Finding> findings(Map<Srgb, List<Stray>> strays) {
+        List<Finding> findings = new ArrayList<>();
+        strays.forEach((color, strokes) -> findings.add(new Finding(
+                Finding.Severity.WARNING,
+                "pens: none for " + color + ", the colour of " + strokes.size()
+                        + " strokes; they are drawn in their own colour and width; add a pen with color: \"" + color
+                        + "\"")));
+        return findings;
+    }
+}

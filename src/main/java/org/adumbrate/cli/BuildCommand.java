@@ -1,0 +1,63 @@
+package org.adumbrate.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.adumbrate.build.BuildResult;
+import org.adumbrate.build.SheetBuild;
+import org.adumbrate.fault.Refusal;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Builds what a sheet file asks for. */
+@Command(
+        name = "build",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = "Build everything that a sheet file lists under deliver.",
+        footer = {
+            "",
+            "Examples:",
+            "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml",
+            "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml --only preview --dpi 150"
+        })
+final class BuildCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Parameters(index = "0", paramLabel = "FILE.sheet.yaml", description = "The sheet file.")
+    private Path file;
+
+    @Option(
+            names = "--only",
+            split = ",",
+            paramLabel = "NAME",
+            description = "Deliver only this item: underlay, drawing, svg or preview; may be given several times.")
+    private Set<String> only = new LinkedHashSet<>();
+
+    @Option(names = "--dpi", paramLabel = "N", description = "Pixels per inch, 36 to 2400, instead of the sheet file's.")
+    private Double dpi;
+
+    @Override
+    public Integer call() throws IOException, Refusal {
+        if (dpi != null && !(dpi >= 36 && dpi <= 2400)) {
+            throw new ParameterException(spec.commandLine(), "--dpi must be 36 to 2400");
+        }
+        OptionalDouble resolution = dpi == null ? OptionalDouble.empty() : OptionalDouble.of(dpi);
+        BuildResult result = SheetBuild.run(file, only, resolution, common.progress());
+        common.tell(result);
+        common.writeJson(Results.of(result));
+        return ExitCode.DONE;
+    }
+}

@@ -1,0 +1,25 @@
+package org.adumbrate.cli;
+
+import java.util.concurrent.Callable;
+import org.adumbrate.sheetfile.SheetSchema;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** Prints the schema of the sheet file. */
+@Command(
+        name = "schema",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = "Print the JSON Schema of the sheet file, from which editors complete and check it.",
+        footer = {"", "Example:", "  adumbrate schema > sheet.schema.json"})
+final class SchemaCommand implements Callable<Integer> {
+    @Mixin
+    private CommonOptions common;
+
+    @Override
+    public Integer call() {
+        common.out().print(SheetSchema.text());
+        common.out().flush();
+        return ExitCode.DONE;
+    }
+}
