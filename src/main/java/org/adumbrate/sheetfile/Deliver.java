@@ -1,0 +1,111 @@
+package org.adumbrate.sheetfile;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * The files to make; at least one.
+ *
+ * @param underlay all printed passes merged
+ * @param figureShadow the figures' shadows alone
+ * @param drawing the whole sheet as PDF
+ * @param svg the whole sheet as SVG
+ * @param preview the whole sheet at screen resolution
+ */
+@Written(atLeast = 1)
+public record Deliver(
+        @Key("All printed passes merged into one raster: a file, or its options.")
+        Optional<Underlay> underlay,
+
+        @Key("The figures' shadows alone, as a pass: a file, or its options.")
+        Optional<FigureShadow> figureShadow,
+
+        @Key("The whole sheet as PDF: a file, or its options.")
+        Optional<Drawing> drawing,
+
+        @Key("The whole sheet as SVG: a file, or its options.")
+        Optional<Svg> svg,
+
+        @Key("The whole sheet at screen resolution: a file, or its options.")
+        Optional<Preview> preview) {
+    /**
+     * The merged passes as a raster.
+     *
+     * @param file TIFF or PNG
+     * @param bits for each sample, 8 or 16
+     * @param compression 1 (fast) to 9 (small); the program's own choice where left out
+     * @param dither true to dither 8-bit output
+     * @param colors how many samples a pixel has
+     */
+    @Written(orFirstAlone = true)
+    public record Underlay(
+            @Key(
+                    value = "The file to make, TIFF or PNG.",
+                    ends = {".tif", ".tiff", ".png"})
+            Path file,
+
+            @Key(
+                    value = "Bits for each sample.",
+                    byDefault = "8",
+                    choices = {8, 16})
+            int bits,
+
+            @Key(value = "Compression, from 1 (fast) to 9 (small).", min = 1, max = 9)
+            Optional<Integer> compression,
+
+            @Key(value = "True dithers 8-bit output, so that gradients print without bands.", byDefault = "true")
+            boolean dither,
+
+            @Key(value = "Grey or colour; auto writes grey where no pass has a tint.", byDefault = "auto")
+            Colors colors) {}
+
+    /**
+     * The figures' shadows as a raster.
+     *
+     * @param file PNG or TIFF
+     */
+    @Written(orFirstAlone = true)
+    public record FigureShadow(
+            @Key(
+                    value = "The file to make, PNG or TIFF.",
+                    ends = {".png", ".tif", ".tiff"})
+            Path file) {}
+
+    /**
+     * The sheet as PDF.
+     *
+     * @param file PDF
+     */
+    @Written(orFirstAlone = true)
+    public record Drawing(
+            @Key(value = "The file to make, PDF.", ends = ".pdf")
+            Path file) {}
+
+    /**
+     * The sheet as SVG.
+     *
+     * @param file SVG
+     * @param embedUnderlay true to write the underlay into the file rather than beside it
+     */
+    @Written(orFirstAlone = true)
+    public record Svg(
+            @Key(value = "The file to make, SVG.", ends = ".svg")
+            Path file,
+
+            @Key(value = "True writes the underlay into the file rather than beside it.", byDefault = "false")
+            boolean embedUnderlay) {}
+
+    /**
+     * The sheet at screen resolution.
+     *
+     * @param file PNG
+     * @param width in pixels
+     */
+    @Written(orFirstAlone = true)
+    public record Preview(
+            @Key(value = "The file to make, PNG.", ends = ".png")
+            Path file,
+
+            @Key(value = "Its width in pixels.", byDefault = "1600", unit = "px", min = 16, max = 16_384)
+            int width) {}
+}

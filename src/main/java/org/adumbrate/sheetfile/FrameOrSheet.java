@@ -1,0 +1,39 @@
+package org.adumbrate.sheetfile;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.adumbrate.geometry.Frame;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
+
+/** The word {@code sheet}, or a rectangle on it. */
+record FrameOrSheet() implements Form {
+    private static final String WHOLE = "sheet";
+
+    @Override
+    public boolean fits(Node node) {
+        return node instanceof ScalarNode || Row.FRAME.fits(node);
+    }
+
+    @Override
+    public Optional<?> read(Node node, Reading at) {
+        if (Row.FRAME.fits(node)) {
+            return Row.FRAME.read(node, at).map(frame -> new PassFrame(Optional.of((Frame) frame)));
+        }
+        String word = Reading.text(node).orElse("");
+        return word.equals(WHOLE)
+                ? Optional.of(new PassFrame(Optional.empty()))
+                : at.unexpected(node, expected() + Nearest.hint(word, List.of(WHOLE)));
+    }
+
+    @Override
+    public String expected() {
+        return WHOLE + " or " + Row.FRAME.expected() + " in mm";
+    }
+
+    @Override
+    public Map<String, Object> schema(Map<String, Object> shared) {
+        return Json.object("anyOf", List.of(Json.object("const", WHOLE), Row.FRAME.schema(shared)));
+    }
+}

@@ -1,0 +1,32 @@
+package org.adumbrate.sheetfile;
+
+import java.io.IOException;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** A sheet file that cannot be followed; carries everything that is wrong with it, in the order of the text. */
+public final class SheetFileFault extends IOException {
+    private static final long serialVersionUID = 1L;
+
+    private static final Comparator<Complaint> BY_PLACE =
+            Comparator.comparingInt(Complaint::line).thenComparingInt(Complaint::column);
+
+    private final transient List<Complaint> complaints;
+
+    /** @param complaints at least one, in any order */
+    public SheetFileFault(List<Complaint> complaints) {
+        super(sorted(complaints).stream().map(Complaint::toString).collect(Collectors.joining("\n")));
+        this.complaints = sorted(complaints);
+    }
+
+    /** Two ways to the same value, by an alias, give the same complaint; once is enough. */
+    private static List<Complaint> sorted(List<Complaint> complaints) {
+        return complaints.stream().distinct().sorted(BY_PLACE).toList();
+    }
+
+    /** All complaints, sorted by place; the message has one line for each. */
+    public List<Complaint> complaints() {
+        return complaints;
+    }
+}

@@ -1,0 +1,53 @@
+package org.adumbrate.sheetfile;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
+
+/**
+ * One of a few words.
+ *
+ * @param values what each word stands for
+ */
+record Words(Map<String, Object> values) implements Form {
+    /** The words of an enum: its constants in lower case, with hyphens. */
+    static Words of(Class<?> type) {
+        Map<String, Object> values = new LinkedHashMap<>();
+        for (Object constant : type.getEnumConstants()) {
+            values.put(Wording.hyphened(((Enum<?>) constant).name()), constant);
+        }
+        return new Words(values);
+    }
+
+    @Override
+    public boolean fits(Node node) {
+        return node instanceof ScalarNode;
+    }
+
+    @Override
+    public Optional<?> read(Node node, Reading at) {
+        String word = Reading.text(node).orElse("");
+        Object value = values.get(word);
+        return value == null
+                ? at.unexpected(node, expected() + Nearest.hint(word, values.keySet()))
+                : Optional.of(value);
+    }
+
+    @Override
+    public String expected() {
+        return Wording.choice(words());
+    }
+
+    @Override
+    public Map<String, Object> schema(Map<String, Object> shared) {
+        return Json.object("enum", words());
+    }
+
+    private List<String> words() {
+        return new ArrayList<>(values.keySet());
+    }
+}
