@@ -1,0 +1,21 @@
+package org.adumbrate.sheetfile;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.adumbrate.geometry.SheetSize;
+import org.snakeyaml.engine.v2.common.ScalarStyle;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.nodes.Tag;
+
+/** Reads a printed size outside a sheet file, by the same rules. */
+public final class PaperSize {
+    private PaperSize() {}
+
+    /** The size that a text names, such as {@code 17x11in} or {@code A3 landscape}; empty if it names none. */
+    public static Optional<SheetSize> parse(String text) {
+        Notes notes = new Notes(Path.of("size"));
+        ScalarNode node = new ScalarNode(Tag.STR, text, ScalarStyle.PLAIN);
+        Optional<?> size = new Size().read(node, Reading.top(notes));
+        return notes.complaints().isEmpty() ? size.map(SheetSize.class::cast) : Optional.empty();
+    }
+}
