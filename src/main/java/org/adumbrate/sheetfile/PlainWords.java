@@ -6,15 +6,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
-import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
 /** What the YAML library finds wrong with a text, in the words of the drawing desk. */
 final class PlainWords {
     /** The problem of a text that goes deeper than a sheet file can. */
-    static final String TOO_DEEP = "brackets or indentation go deeper than any sheet file does";
+    static final String TOO_DEEP = "too deep";
 
     /** The problem of a text that says what type a value has. */
-    static final String TAG = "a tag such as !this has no meaning in a sheet file; leave it out";
+    static final String TAG = "tagged";
 
     /** @param plain what to say; {@code $1} is what the problem names, {@code %s} where the thing at fault began */
     private record Phrase(Pattern problem, String plain) {
@@ -28,8 +27,8 @@ final class PlainWords {
             new Phrase("found character '(.*?)' that cannot start.*", "a value cannot begin with $1; put it in quotes"),
             new Phrase(
                     "mapping values are not allowed here",
-                    "a colon where none can stand; check the indentation, the space after each colon above, and the quotes of"
-                            + " texts that hold ': '"),
+                    "a colon where none can stand; check the indentation, the space after each colon above, and the quotes"
+                            + " of texts that hold ': '"),
             new Phrase(
                     "could not find expected ':'",
                     "the key in line %s has no colon; write a colon and a space after each key"),
@@ -39,7 +38,8 @@ final class PlainWords {
             new Phrase("found unexpected end of stream", "these quotes are never closed"),
             new Phrase(
                     "expected ',' or '([}\\]])', but got.*",
-                    "the bracket that opens in line %s is not closed; expected , or $1 (a # outside quotes hides the rest of its line)"),
+                    "the bracket that opens in line %s is not closed; expected , or $1 (a # outside quotes hides the rest of"
+                            + " its line)"),
             new Phrase(
                     "expected <block end>.*",
                     "this line does not stand below the one it belongs to; check the indentation"),
@@ -47,6 +47,9 @@ final class PlainWords {
             new Phrase(
                     "found unknown escape character.*",
                     "a backslash in double quotes that escapes nothing; use single quotes, or / in a path"),
+            new Phrase(
+                    "(expected escape sequence|For input string).*",
+                    "a backslash in double quotes that names no character; use single quotes"),
             new Phrase("but found another document", "a second document begins; a sheet file is one document"),
             new Phrase("expected the node content, but found.*", "a value is missing"),
             new Phrase(
@@ -54,8 +57,8 @@ final class PlainWords {
                     "this does not belong to what stands above; check the indentation"),
             new Phrase("Expected mapping node.*", "'<<' takes an alias of a mapping"),
             new Phrase("Version.*", "another YAML than 1.2 is asked for; leave the line with %YAML out"),
-            new Phrase(TOO_DEEP, TOO_DEEP),
-            new Phrase(TAG, TAG),
+            new Phrase(TOO_DEEP, "brackets or indentation go deeper than any sheet file does"),
+            new Phrase(TAG, "a tag such as !this has no meaning in a sheet file; leave it out"),
             new Phrase("Number of aliases.*", "more than 50 aliases of lists and mappings; write them out"));
 
     private PlainWords() {}
@@ -73,7 +76,7 @@ final class PlainWords {
         return mark.map(Place::of).orElse(Place.START);
     }
 
-    static String of(YamlEngineException fault) {
+    static String of(RuntimeException fault) {
         return of(String.valueOf(fault.getMessage()), 1);
     }
 

@@ -33,8 +33,8 @@ record Quantity(Measure measure, Range range) implements Form {
 
     @Override
     public Optional<?> read(Node node, Reading at) {
-        boolean isRefused = measure.units().isEmpty() && !((node instanceof ScalarNode scalar) && scalar.isPlain());
-        String text = isRefused ? "" : Reading.text(node).orElse("");
+        String text =
+                Reading.text(node).filter(written -> isQuotedRightly(node)).orElse("");
         Matcher parts = NUMBER_AND_UNIT.matcher(text);
         if (!parts.matches()) {
             return at.unexpected(node, expected() + commaHint(text));
@@ -48,15 +48,19 @@ record Quantity(Measure measure, Range range) implements Form {
         return checked(number * factor.get(), unit, node, at);
     }
 
+    /** A number that takes no unit takes no quotes either: to all else that reads YAML it would be a text. */
+    private boolean isQuotedRightly(Node node) {
+        return !measure.units().isEmpty() || ((ScalarNode) node).isPlain();
+    }
+
     private Optional<?> checked(double number, String unit, Node node, Reading at) {
         if (measure.isShare() && unit.isEmpty() && number > 0 && number <= 1) {
             return at.complain(unclear(number, at.name()));
         }
-        boolean whole = !measure.isWhole() || number == Math.rint(number);
-        if (!whole || !range.holds(number)) {
-            String main = measure.mainUnit();
-            return at.unexpected(
-                    node, (whole ? "" : "a whole number, ") + range.told(main.isEmpty() ? "" : " " + main));
+        boolean isBroken = measure.isWhole() && number != Math.rint(number);
+        if (isBroken || !range.holds(number)) {
+            String unitToldOf = measure.mainUnit().isEmpty() ? "" : " " + measure.mainUnit();
+            return at.unexpected(node, (isBroken ? "a whole number, " : "") + range.told(unitToldOf));
         }
         return Optional.of(measure.of(number));
     }

@@ -13,7 +13,6 @@ import org.adumbrate.fault.InputFault;
 import org.snakeyaml.engine.v2.common.ScalarStyle;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.ReaderException;
-import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.Tag;
@@ -70,7 +69,7 @@ final class SheetText {
                     "the character " + code + " has no place in a text; is this a sheet file?");
         } catch (MarkedYamlEngineException e) {
             throw fault(file, PlainWords.place(e), PlainWords.of(e));
-        } catch (YamlEngineException e) {
+        } catch (RuntimeException e) { // the library lets some bad escapes through as failures of parsing numbers
             throw fault(file, Place.START, PlainWords.of(e));
         }
     }

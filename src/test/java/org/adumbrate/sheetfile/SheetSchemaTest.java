@@ -92,7 +92,7 @@ class SheetSchemaTest {
                 .isNotEmpty();
     }
 
-    /** Takes every fourth pair of key and value, and so each key with a dozen values and each value at dozens of keys. */
+    /** Takes every seventh pair of key and value: each key with half a dozen values, each value at a dozen keys. */
     @Test
     void readerAndSchemaAgreeOnAnyValueOfAnyKey() throws IOException {
         Desk desk = new Desk(folder);
@@ -102,7 +102,7 @@ class SheetSchemaTest {
         for (Map.Entry<Object, String> section : sections().entrySet()) {
             for (List<Object> path : paths(load(section.getValue()))) {
                 for (Object value : path.get(0).equals(section.getKey()) ? VALUES : List.of()) {
-                    if (pair++ % 4 == 0) {
+                    if (pair++ % 7 == 0) {
                         boolean isGood = agreedOn(replaced(section.getValue(), path, value), desk);
                         good += isGood ? 1 : 0;
                         bad += isGood ? 0 : 1;
@@ -110,8 +110,8 @@ class SheetSchemaTest {
                 }
             }
         }
-        assertThat(good).isGreaterThan(100);
-        assertThat(bad).isGreaterThan(1000);
+        assertThat(good).isGreaterThan(50);
+        assertThat(bad).isGreaterThan(500);
     }
 
     private static boolean agreedOn(String text, Desk desk) {

@@ -118,6 +118,15 @@ class SheetTextTest {
                 .containsExactly("2:1: a tab where only spaces may stand; indent with spaces");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"\\UFFFFFFFF", "\\x4"})
+    void anEscapeMustNameACharacter(String escape) {
+        assertThat(desk.complaints("lines: \"" + escape + "\"\n"))
+                .singleElement()
+                .asString()
+                .endsWith("a backslash in double quotes that names no character; use single quotes");
+    }
+
     @Test
     void linesMayEndAsWindowsEndsThem() {
         assertThat(desk.complaints(GOOD.replace("\n", "\r\n"))).isEmpty();
