@@ -50,8 +50,9 @@ record Deliveries(
         }
         Set<String> wanted = only.isEmpty() ? present : only;
         if (wanted.contains("figure-shadow")) {
-            throw new Refusal(file.complaint("deliver.figure-shadow", "this version makes no figure shadows; leave it out")
-                    .toString());
+            throw new Refusal(
+                    file.complaint("deliver.figure-shadow", "this version makes no figure shadows; leave it out")
+                            .toString());
         }
         return new Deliveries(
                 deliver.underlay().filter(item -> wanted.contains("underlay")).map(Deliveries::picture),

@@ -52,12 +52,14 @@ final class Delivery {
 
     private List<Output> withUnderlay(Deliveries wanted) throws IOException {
         if (passes.isEmpty()) {
-            return wanted.drawing().isPresent() ? List.of(linesAlone(wanted.drawing().get())) : List.of();
+            return wanted.drawing().isPresent()
+                    ? List.of(linesAlone(wanted.drawing().get()))
+                    : List.of();
         }
         PictureRequest request = wanted.underlay().orElseGet(() -> PictureRequest.plain(Path.of("underlay.tif")));
         PictureFormat format = Pictures.format(request, sheet.pixelsAt(dpi), dpi, passes.channels());
-        PictureFormat eight = new PictureFormat(
-                format.size(), format.channels(), 8, dpi, format.level(), format.dithered());
+        PictureFormat eight =
+                new PictureFormat(format.size(), format.channels(), 8, dpi, format.level(), format.dithered());
         int rows = format.stripRows();
         List<Item> items = new ArrayList<>();
         try {
@@ -109,13 +111,15 @@ final class Delivery {
     }
 
     private static boolean isPng(PictureRequest request) {
-        return request.bits() == 8 && request.file().toString().toLowerCase(Locale.ROOT).endsWith(".png");
+        return request.bits() == 8
+                && request.file().toString().toLowerCase(Locale.ROOT).endsWith(".png");
     }
 
     private Output svg(Deliver.Svg svg, Deliveries wanted) throws IOException {
         Optional<UnderlayPicture> picture = Optional.empty();
         if (!passes.isEmpty()) {
-            Path png = ownPicture(wanted).orElseGet(() -> wanted.underlay().orElseThrow().file());
+            Path png = ownPicture(wanted)
+                    .orElseGet(() -> wanted.underlay().orElseThrow().file());
             picture = Optional.of(new UnderlayPicture(png, svg.embedUnderlay()));
         }
         SvgDrawing.write(svg.file(), sheet, picture, lines);

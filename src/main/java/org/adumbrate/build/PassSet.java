@@ -114,9 +114,7 @@ final class PassSet implements Closeable {
 
     /** The channels that show the passes truly. */
     int channels() {
-        boolean color = prepared.stream()
-                .anyMatch(pass -> pass.look().tint().isPresent()
-                        || pass.source().info().light().lightChannels() == 3);
+        boolean color = prepared.stream().anyMatch(pass -> pass.look().tint().isPresent() || !pass.grey());
         return color ? 3 : 1;
     }
 

@@ -21,11 +21,17 @@ import org.adumbrate.underlay.WhitePoint;
  * @param source its pixels
  * @param placement where it lies
  * @param look how it is to look, its white settled
+ * @param grey whether one channel shows it truly
  * @param shadowTone the light of its full shadow as a share of its white, if it was measured and has one
  * @param whiteMissing whether a white was looked for and not found
  */
 record PreparedPass(
-        PassSource source, Placement placement, PassLook look, OptionalDouble shadowTone, boolean whiteMissing) {
+        PassSource source,
+        Placement placement,
+        PassLook look,
+        boolean grey,
+        OptionalDouble shadowTone,
+        boolean whiteMissing) {
 
     /** A pass is placed by a picture of it with no more pixels than this. */
     private static final long PLACING_PIXELS = 16_000_000;
@@ -42,7 +48,8 @@ record PreparedPass(
         Placement placement = place(source, sheet, lines);
         boolean measures = request.measuresWhite() || (measuresShadow && request.role() == PassRole.SHADOW);
         if (!measures || !placement.aligned()) {
-            return new PreparedPass(source, placement, request.look(), OptionalDouble.empty(), false);
+            boolean grey = source.info().light().lightChannels() == 1;
+            return new PreparedPass(source, placement, request.look(), grey, OptionalDouble.empty(), false);
         }
         PassTones tones;
         try (PassSource.Rows rows = source.look()) {
@@ -51,7 +58,8 @@ record PreparedPass(
         WhitePoint white =
                 request.measuresWhite() ? tones.white() : request.look().white();
         boolean missing = request.measuresWhite() && !tones.whiteFound();
-        return new PreparedPass(source, placement, request.look().withWhite(white), tones.shadow(), missing);
+        PassLook look = request.look().withWhite(white);
+        return new PreparedPass(source, placement, look, tones.grey(), tones.shadow(), missing);
     }
 
     static Placement place(PassSource source, SheetSize sheet, Optional<LinePattern> lines) throws IOException {

@@ -37,8 +37,7 @@ final class SheetRequests {
                 pass.tint(),
                 pass.mask().map(SheetRequests::mask));
         boolean measures = pass.white() == White.MEASURED && role != PassRole.FIGURE_SHADOW;
-        return new PassRequest(
-                role, pass.file(), look, measures, pass.frame().map(frame -> frame.on(sheet)));
+        return new PassRequest(role, pass.file(), look, measures, pass.frame().map(frame -> frame.on(sheet)));
     }
 
     private static ToneCurve curve(Tone tone) {

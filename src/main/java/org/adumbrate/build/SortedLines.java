@@ -89,7 +89,8 @@ record SortedLines(List<LineGroup> groups, List<Finding> findings) {
     private static Optional<Place> nearest(List<Place> places, Srgb color) {
         Place best = null;
         for (Place place : places) {
-            boolean nearer = best == null || place.color().distanceTo(color) < best.color().distanceTo(color);
+            boolean nearer = best == null
+                    || place.color().distanceTo(color) < best.color().distanceTo(color);
             if (nearer && place.color().distanceTo(color) <= TOLERANCE) {
                 best = place;
             }

@@ -12,7 +12,10 @@ final class Unfinished {
         List<Finding> findings = new ArrayList<>();
         add(findings, !sheet.figures().isEmpty(), "figures: this version draws none of them");
         add(findings, !sheet.veils().isEmpty(), "veils: this version draws none of them");
-        add(findings, sheet.cut().isPresent(), "cut: this version draws its lines as the outline, without backing or hatch");
+        add(
+                findings,
+                sheet.cut().isPresent(),
+                "cut: this version draws its lines as the outline, without backing or hatch");
         return findings;
     }
 

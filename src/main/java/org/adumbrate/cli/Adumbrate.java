@@ -14,7 +14,13 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Turns a folder of model exports into a print-ready perspective section.",
-        subcommands = {BuildCommand.class, MergeCommand.class, LinesCommand.class, RegisterCommand.class, SchemaCommand.class},
+        subcommands = {
+            BuildCommand.class,
+            MergeCommand.class,
+            LinesCommand.class,
+            RegisterCommand.class,
+            SchemaCommand.class
+        },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:done",

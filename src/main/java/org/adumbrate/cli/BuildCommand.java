@@ -46,7 +46,10 @@ final class BuildCommand implements Callable<Integer> {
             description = "Deliver only this item: underlay, drawing, svg or preview; may be given several times.")
     private Set<String> only = new LinkedHashSet<>();
 
-    @Option(names = "--dpi", paramLabel = "N", description = "Pixels per inch, 36 to 2400, instead of the sheet file's.")
+    @Option(
+            names = "--dpi",
+            paramLabel = "N",
+            description = "Pixels per inch, 36 to 2400, instead of the sheet file's.")
     private Double dpi;
 
     @Override

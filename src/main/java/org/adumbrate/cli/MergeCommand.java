@@ -71,17 +71,22 @@ final class MergeCommand implements Callable<Integer> {
             names = "--opacity",
             split = ",",
             paramLabel = "PASS=PERCENT",
-            description = "How strongly each pass darkens, 0 to 100; shadow=60,occlusion=45,figure-shadow=60 if not said.")
+            description =
+                    "How strongly each pass darkens, 0 to 100; shadow=60,occlusion=45,figure-shadow=60 if not said.")
     private Map<String, Double> opacity = Map.of();
 
     @Option(
             names = "--size",
             paramLabel = "SIZE",
             converter = SizeConverter.class,
-            description = "The printed size, such as 17x11in, 420x297mm or \"A3 landscape\"; the page of LINES if not said.")
+            description =
+                    "The printed size, such as 17x11in, 420x297mm or \"A3 landscape\"; the page of LINES if not said.")
     private SheetSize size;
 
-    @Option(names = "--dpi", paramLabel = "N", description = "Pixels per inch, 36 to 2400; ${DEFAULT-VALUE} if not said.")
+    @Option(
+            names = "--dpi",
+            paramLabel = "N",
+            description = "Pixels per inch, 36 to 2400; ${DEFAULT-VALUE} if not said.")
     private double dpi = 300;
 
     @Option(
@@ -90,9 +95,7 @@ final class MergeCommand implements Callable<Integer> {
             description = "Whether each pass's lit white is measured and becomes bare paper; measured if not said.")
     private String white = "measured";
 
-    @Option(
-            names = "--no-dither",
-            description = "Round 8-bit samples to the nearest level instead of dithering them.")
+    @Option(names = "--no-dither", description = "Round 8-bit samples to the nearest level instead of dithering them.")
     private boolean noDither;
 
     @Option(names = "--bits", paramLabel = "8|16", description = "Bits of a sample; ${DEFAULT-VALUE} if not said.")
@@ -126,7 +129,9 @@ final class MergeCommand implements Callable<Integer> {
 
     private void check() {
         require(lines != null || size != null, "give LINES or --size, so that the printed size is known");
-        require(shadow != null || occlusion != null || figureShadow != null, "name a pass: --shadow, --occlusion or both");
+        require(
+                shadow != null || occlusion != null || figureShadow != null,
+                "name a pass: --shadow, --occlusion or both");
         require(dpi >= 36 && dpi <= 2400, "--dpi must be 36 to 2400");
         require(bits == 8 || bits == 16, "--bits must be 8 or 16");
         require(compression == null || (compression >= 1 && compression <= 9), "--compression must be 1 to 9");

@@ -51,13 +51,6 @@ public final class Blend {
                 .toList();
     }
 
-    /** The channels that a canvas needs to show passes truly: 3 as soon as one has colour or is tinted. */
-    public static int channelsFor(List<PlacedPass> passes) {
-        boolean color = passes.stream()
-                .anyMatch(pass -> pass.look().tint().isPresent() || pass.rows().channels() == 3);
-        return color ? 3 : 1;
-    }
-
     /** The canvas. */
     public PixelSize canvas() {
         return canvas;

@@ -12,11 +12,12 @@ final class HistogramOfLight {
     /** Steps of encoded luminance; one step is one 8-bit level. */
     static final int STEPS = 256;
 
-    private static final long ENOUGH = 2_000_000;
+    private static final long ENOUGH = 40_000_000;
 
     private final long[] counts = new long[STEPS];
     private final double[][] sums = new double[3][STEPS];
     private long total;
+    private boolean grey;
 
     static HistogramOfLight of(LightRows rows) throws IOException {
         HistogramOfLight histogram = new HistogramOfLight();
@@ -24,6 +25,7 @@ final class HistogramOfLight {
         int height = rows.size().height();
         int stride = (int) Math.max(1, rows.size().count() / ENOUGH);
         float[] line = new float[width * rows.channels()];
+        histogram.grey = stride == 1 || rows.channels() == 1;
         for (int y = stride / 2; y < height; y += stride) {
             rows.releaseAbove(y);
             rows.read(0, y, width, 1, line);
@@ -43,8 +45,14 @@ final class HistogramOfLight {
             sums[0][step] += r;
             sums[1][step] += g;
             sums[2][step] += b;
+            grey &= r == g && g == b;
         }
         total += pixels;
+    }
+
+    /** True if every pixel is known to be a grey, however many channels the pass has. */
+    boolean isGrey() {
+        return grey;
     }
 
     long total() {

@@ -10,9 +10,10 @@ import org.adumbrate.raster.Luminance;
  *
  * @param white the light of its lit white
  * @param whiteFound whether that white stands out; if not, {@code white} is the file's own
+ * @param grey whether every pixel is known to be a grey, however many channels the file has
  * @param shadow the light of its commonest dark tone as a share of its white, 0 to 1; absent if it has none
  */
-public record PassTones(WhitePoint white, boolean whiteFound, OptionalDouble shadow) {
+public record PassTones(WhitePoint white, boolean whiteFound, boolean grey, OptionalDouble shadow) {
     /** A tone must hold this share of the picture within {@link #REACH} steps of it to count. */
     private static final double NOTABLE = 0.01;
 
@@ -41,7 +42,7 @@ public record PassTones(WhitePoint white, boolean whiteFound, OptionalDouble sha
             white--;
         }
         if (white < DARKEST_WHITE) {
-            return new PassTones(WhitePoint.ONE, false, shadow(tones, 1, enough));
+            return new PassTones(WhitePoint.ONE, false, tones.isGrey(), shadow(tones, 1, enough));
         }
         int peak = peak(tones, white - 2 * REACH, white + REACH);
         WhitePoint point = new WhitePoint(
@@ -51,7 +52,7 @@ public record PassTones(WhitePoint white, boolean whiteFound, OptionalDouble sha
         if (peak >= HistogramOfLight.STEPS - 2) {
             point = WhitePoint.ONE;
         }
-        return new PassTones(point, true, shadow(tones, point.luminance(), enough));
+        return new PassTones(point, true, tones.isGrey(), shadow(tones, point.luminance(), enough));
     }
 
     private static int peak(HistogramOfLight tones, int from, int to) {

@@ -38,7 +38,7 @@ public final class PixelWriting {
                 for (int y = top; y < top + count; y++) {
                     for (int k = 0; k < row.length; k++) {
                         int pixel = pixels[y * size.width() + k / channels];
-                        row[k] = LIGHT[pixel >> 8 * (channels - 1 - k % channels) & 0xff];
+                        row[k] = LIGHT[(pixel >> (8 * (channels - 1 - k % channels))) & 0xff];
                     }
                     packer.row(row);
                 }
