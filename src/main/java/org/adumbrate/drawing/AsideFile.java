@@ -107,7 +107,7 @@ final class AsideFile implements Closeable {
         return new OutputFault(
                 target,
                 "cannot be written (" + reason(cause).replaceAll("\\s+", " ") + ")",
-                "free the place or choose another; what stood there is unchanged",
+                "make room or choose another place; what stood there is unchanged",
                 cause);
     }
 
