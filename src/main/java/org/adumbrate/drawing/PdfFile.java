@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
@@ -83,11 +84,11 @@ final class PdfFile {
      * equal ones.
      */
     void finish(int catalog, int info) throws IOException {
-        String identifier = String.format("<%08X%016X>", out.sum.getValue(), out.count);
+        String identifier = String.format(Locale.ROOT, "<%08X%016X>", out.sum.getValue(), out.count);
         long table = out.count;
         StringBuilder text = new StringBuilder("xref\n0 " + (offsets.size() + 1) + "\n0000000000 65535 f \n");
         for (long offset : offsets) {
-            text.append(String.format("%010d 00000 n \n", offset));
+            text.append(String.format(Locale.ROOT, "%010d 00000 n \n", offset));
         }
         write(text + "trailer\n<</Size " + (offsets.size() + 1) + "/Root " + reference(catalog) + "/Info "
                 + reference(info) + "/ID[" + identifier + identifier + "]>>\nstartxref\n" + table + "\n%%EOF\n");

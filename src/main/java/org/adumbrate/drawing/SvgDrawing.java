@@ -15,6 +15,7 @@ import javax.xml.stream.XMLStreamWriter;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.fault.OutputFault;
 import org.adumbrate.geometry.LineCap;
+import org.adumbrate.geometry.LineJoin;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.VectorPath;
@@ -116,6 +117,10 @@ public final class SvgDrawing {
         String cap = pen.cap() == LineCap.PROJECTING ? "square" : pen.cap().name();
         xml.writeAttribute("stroke-linecap", cap.toLowerCase(Locale.ROOT));
         xml.writeAttribute("stroke-linejoin", pen.join().name().toLowerCase(Locale.ROOT));
+        if (pen.join() == LineJoin.MITER) {
+            // where PDF stops pointing corners too (ISO 32000-1, table 52); SVG would at 4
+            xml.writeAttribute("stroke-miterlimit", "10");
+        }
         if (!pen.dash().isNone()) {
             List<String> lengths =
                     pen.dash().lengthsMm().stream().map(SvgDrawing::number).toList();

@@ -12,10 +12,9 @@ import org.adumbrate.geometry.Space;
  * How a page of lines goes onto the sheet when its size is not the sheet's.
  *
  * <p>A page of the same ratio is scaled to the sheet whatever the wish, each axis by its own factor so that frame meets
- * frame. Ratios count as the same when they differ by at most {@value #SAME_RATIO_SHARE}, which is five times what the sizes of
- * the ISO A series, rounded to whole millimetres or points, differ among themselves, and distorts a circle by less than
- * an eye can tell; or when at the sheet's edge the page, scaled evenly, is out by at most {@value #SAME_EDGE_MM} mm, which
- * on small sheets is what rounding to whole points makes.
+ * frame. Ratios count as the same when they differ by at most 0.2 %, which covers what rounding to whole millimetres makes
+ * among the ISO sizes A0 to A4 (0.14 %) and distorts a circle by less than an eye can tell; or when at the sheet's edge the
+ * page, scaled evenly, is out by at most 0.5 mm, which covers rounding on smaller sheets.
  */
 public enum PageFit {
     /** The ratios must be the same. */

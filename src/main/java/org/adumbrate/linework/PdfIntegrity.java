@@ -25,7 +25,7 @@ final class PdfIntegrity {
     private static final String END_MARK = "%%EOF";
 
     /** A line of a drawing takes some 30 bytes, so this is enough for several million. */
-    private static final int MOST_CONTENT = 400_000_000;
+    private static final int MOST_CONTENT = 200_000_000;
 
     private PdfIntegrity() {}
 

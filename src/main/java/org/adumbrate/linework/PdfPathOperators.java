@@ -10,6 +10,12 @@ import org.adumbrate.linework.clip.FillRule;
 
 /** Path construction, painting and clipping (ISO 32000-1, 8.5). */
 final class PdfPathOperators {
+    private enum Painting {
+        NOTHING,
+        FILL,
+        STROKE
+    }
+
     private final PdfContext context;
     private final StrokeCollector found;
     private final PathTracer path = new PathTracer();
@@ -52,17 +58,17 @@ final class PdfPathOperators {
     private void addPainting(Map<String, PdfOperator> operators) {
         operators.put("W", operands -> pendingClip = Optional.of(FillRule.NON_ZERO));
         operators.put("W*", operands -> pendingClip = Optional.of(FillRule.EVEN_ODD));
-        operators.put("n", operands -> end(/* filled= */ false, /* stroked= */ false));
+        operators.put("n", operands -> end(Painting.NOTHING));
         for (String fill : new String[] {"f", "F", "f*"}) {
-            operators.put(fill, operands -> end(true, false));
+            operators.put(fill, operands -> end(Painting.FILL));
         }
         for (String stroke : new String[] {"S", "B", "B*"}) {
-            operators.put(stroke, operands -> end(false, true));
+            operators.put(stroke, operands -> end(Painting.STROKE));
         }
         for (String closingStroke : new String[] {"s", "b", "b*"}) {
             operators.put(closingStroke, operands -> {
                 pen().close();
-                end(false, true);
+                end(Painting.STROKE);
             });
         }
     }
@@ -73,13 +79,13 @@ final class PdfPathOperators {
     }
 
     /** Paints the path and then narrows the clip by it, if that was asked for. */
-    private void end(boolean filled, boolean stroked) throws IOException {
+    private void end(Painting painting) throws IOException {
         VectorPath<PagePoint> ended = path.take();
         if (!context.layers().hidden()) {
-            if (stroked) {
-                stroke(ended);
-            } else if (filled) {
-                found.otherMark();
+            switch (painting) {
+                case STROKE -> stroke(ended);
+                case FILL -> found.otherMark();
+                case NOTHING -> {}
             }
         }
         if (pendingClip.isPresent() && !ended.isEmpty()) {

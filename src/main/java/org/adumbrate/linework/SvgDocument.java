@@ -16,6 +16,7 @@ import org.adumbrate.fault.InputFault;
 import org.w3c.dom.Document;
 import org.w3c.dom.DocumentType;
 import org.w3c.dom.Element;
+import org.w3c.dom.Entity;
 import org.w3c.dom.NamedNodeMap;
 import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
@@ -98,7 +99,7 @@ final class SvgDocument {
     private static boolean declaresOutsideEntity(DocumentType type) {
         NamedNodeMap entities = type == null ? null : type.getEntities();
         for (int k = 0; entities != null && k < entities.getLength(); k++) {
-            if (((org.w3c.dom.Entity) entities.item(k)).getSystemId() != null) {
+            if (((Entity) entities.item(k)).getSystemId() != null) {
                 return true;
             }
         }

@@ -30,7 +30,7 @@ record SvgScene(
         return Math.sqrt((width * width + height * height) / 2);
     }
 
-    /** One level further in, under a transform of its own. */
+    /** Under a transform of its own. */
     SvgScene moved(AffineTransform transform) {
         AffineTransform inner = new AffineTransform(toPage);
         inner.concatenate(transform);

@@ -49,6 +49,13 @@ class SvgDrawingTest {
     }
 
     @Test
+    void pointedCornersAreCutOffWhereThePdfCutsThemOff() throws Exception {
+        var groups = parsed(drawn(Optional.empty())).getElementsByTagName("g");
+        assertThat(((Element) groups.item(0)).getAttribute("stroke-miterlimit")).isEqualTo("10");
+        assertThat(((Element) groups.item(1)).hasAttribute("stroke-miterlimit")).isFalse();
+    }
+
+    @Test
     void groupsOfOneNameHaveIdsOfTheirOwn() throws Exception {
         LineGroup group = Sketches.groups().get(0);
         Path file = folder.resolve("twice.svg");

@@ -12,27 +12,28 @@ final class EdgeBands {
     private final double bandHeight;
     private final int[][] bands;
 
-    /** @param edges x, y, x, y of each edge */
+    /** @param edges x, y of one end and of the other, for each edge */
     EdgeBands(double[] edges, Bounds box) {
         int count = Math.max(1, Math.min(MOST_BANDS, edges.length / 32));
-        double height = Math.max(box.bottom() - box.top(), Region.TOLERANCE);
         this.top = box.top();
-        this.bandHeight = height / count;
+        this.bandHeight = Math.max(box.bottom() - box.top(), Region.TOLERANCE) / count;
         this.bands = new int[count][];
         int[] sizes = new int[count];
-        for (int pass = 0; pass < 2; pass++) {
-            Arrays.fill(sizes, 0);
-            for (int k = 0; k < edges.length; k += 4) {
-                int last = band(Math.max(edges[k + 1], edges[k + 3]) + Region.TOLERANCE);
-                for (int b = band(Math.min(edges[k + 1], edges[k + 3]) - Region.TOLERANCE); b <= last; b++) {
-                    if (pass == 1) {
-                        bands[b][sizes[b]] = k;
-                    }
-                    sizes[b]++;
-                }
-            }
-            for (int b = 0; b < count && pass == 0; b++) {
-                bands[b] = new int[sizes[b]];
+        forEachPlace(edges, (band, edge) -> sizes[band]++);
+        Arrays.setAll(bands, band -> new int[sizes[band]]);
+        forEachPlace(edges, (band, edge) -> bands[band][--sizes[band]] = edge);
+    }
+
+    private interface Place {
+        void at(int band, int edge);
+    }
+
+    /** Names every band that an edge comes near, for every edge. */
+    private void forEachPlace(double[] edges, Place place) {
+        for (int k = 0; k < edges.length; k += 4) {
+            int last = band(Math.max(edges[k + 1], edges[k + 3]) + Region.TOLERANCE);
+            for (int b = band(Math.min(edges[k + 1], edges[k + 3]) - Region.TOLERANCE); b <= last; b++) {
+                place.at(b, k);
             }
         }
     }

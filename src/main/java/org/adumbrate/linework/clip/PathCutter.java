@@ -12,6 +12,13 @@ import org.adumbrate.geometry.VectorPath;
 final class PathCutter<P extends PlanePoint> implements VectorPath.Visitor {
     private static final double SHORTEST = 1e-12;
 
+    private enum Ending {
+        OPEN,
+        CLOSED,
+        /** By a piece of its own, the last. */
+        CLOSED_BY_PIECE
+    }
+
     /** A visible part; joined when it goes on from the one before. */
     private record Kept(Piece piece, boolean joined) {}
 
@@ -35,13 +42,13 @@ final class PathCutter<P extends PlanePoint> implements VectorPath.Visitor {
     static <P extends PlanePoint> VectorPath<P> cut(VectorPath<P> path, List<Region> regions) {
         PathCutter<P> cutter = new PathCutter<>(regions, VectorPath.in(path.space()));
         path.visit(cutter);
-        cutter.endRun(false, false);
+        cutter.endRun(Ending.OPEN);
         return cutter.cutAnywhere ? cutter.out.build() : path;
     }
 
     @Override
     public void moveTo(double toX, double toY) {
-        endRun(false, false);
+        endRun(Ending.OPEN);
         startX = x = toX;
         startY = y = toY;
     }
@@ -62,7 +69,7 @@ final class PathCutter<P extends PlanePoint> implements VectorPath.Visitor {
         if (goesBack) {
             add(Piece.line(x, y, startX, startY));
         }
-        endRun(true, goesBack);
+        endRun(goesBack ? Ending.CLOSED_BY_PIECE : Ending.CLOSED);
     }
 
     private void add(Piece piece) {
@@ -106,13 +113,13 @@ final class PathCutter<P extends PlanePoint> implements VectorPath.Visitor {
         }
     }
 
-    /** Writes the run out; its last piece is the closing step itself if it goes back. */
-    private void endRun(boolean closed, boolean goesBack) {
-        if (cut && closed && runsThroughStart()) {
+    /** Writes the run out. */
+    private void endRun(Ending ending) {
+        if (cut && ending != Ending.OPEN && runsThroughStart()) {
             moveLastStretchToFront();
         }
-        boolean closes = closed && !cut;
-        int drawn = closes && goesBack ? run.size() - 1 : run.size();
+        boolean closes = !cut && ending != Ending.OPEN;
+        int drawn = closes && ending == Ending.CLOSED_BY_PIECE ? run.size() - 1 : run.size();
         for (int k = 0; k < run.size(); k++) {
             Kept kept = run.get(k);
             if (!kept.joined) {
