@@ -6,7 +6,8 @@ import org.adumbrate.raster.RasterReader;
 /** The formats that are read, told by their first bytes. */
 enum FileKind {
     PNG("89 50 4E 47 0D 0A 1A 0A"),
-    JPEG("FF D8 FF");
+    JPEG("FF D8 FF"),
+    TIFF("49 49 2A 00 | 4D 4D 00 2A | 49 49 2B 00 | 4D 4D 00 2B");
 
     private final String magic;
 
@@ -24,6 +25,7 @@ enum FileKind {
         return switch (this) {
             case PNG -> PngReader.open(file);
             case JPEG -> JpegReader.open(file);
+            case TIFF -> TiffReader.open(file);
         };
     }
 }

@@ -7,7 +7,6 @@ import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.raster.SampleSink;
-import org.adumbrate.raster.SampleType;
 import org.adumbrate.raster.Samples;
 
 /** One decoding of a JPEG: rows go from the library's native code to the sink, one by one. */
@@ -68,7 +67,7 @@ final class JpegDecoding {
         }
         ImageReadParam parameters = reader.getDefaultReadParam();
         parameters.setDestination(
-                SinkImage.of(header.size(), header.colour().model(), Alpha.NONE, SampleType.BYTE, this::take));
+                SinkImage.ofBytes(header.size(), header.colour().model(), this::take));
         return parameters;
     }
 
@@ -76,7 +75,7 @@ final class JpegDecoding {
      * Takes a row of the last pass, unless the data it was made from were found damaged: what the library makes up then is
      * no picture.
      */
-    private void take(int x, int y, Raster piece) {
+    private void take(int x, int y, Raster piece, int band) {
         if (corrupt) {
             throw new IllegalStateException("the data before row " + y + " are damaged");
         }

@@ -97,9 +97,9 @@ final class JpegHeaderReader {
         }
     }
 
-    private void takeExif(byte[] body) {
+    private void takeExif(byte[] body) throws IOException {
         if (begins(body, "Exif\0") && exif.equals(ExifBlock.NONE)) {
-            exif = ExifBlock.read(Arrays.copyOfRange(body, Math.min(6, body.length), body.length));
+            exif = ExifBlock.read(file, Arrays.copyOfRange(body, Math.min(6, body.length), body.length));
         }
     }
 

@@ -68,7 +68,7 @@ final class PngAncillary {
             case "gAMA" -> gamma = body.length == 4 ? data.getInt() / 1e5 : 0;
             case "cHRM" -> chromaticities = body.length == 32 ? chromaticities(data) : null;
             case "pHYs" -> dpi = body.length == 9 ? dpi(data) : dpi;
-            default -> exif = ExifBlock.read(body);
+            default -> exif = ExifBlock.read(file, body);
         }
     }
 

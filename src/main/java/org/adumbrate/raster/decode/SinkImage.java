@@ -1,46 +1,35 @@
 package org.adumbrate.raster.decode;
 
-import java.awt.Transparency;
 import java.awt.color.ColorSpace;
 import java.awt.image.BufferedImage;
+import java.awt.image.ColorModel;
 import java.awt.image.ComponentColorModel;
 import java.awt.image.DataBuffer;
-import java.awt.image.PixelInterleavedSampleModel;
-import java.util.stream.IntStream;
+import java.awt.image.Raster;
+import java.awt.image.SampleModel;
 import org.adumbrate.geometry.PixelSize;
-import org.adumbrate.raster.SampleType;
 
-/** Pictures without memory, to be given to a library as the destination of its reading. */
-final class SinkImage {
-    private SinkImage() {}
-
-    /** A picture that looks, to the library, as if it held such pixels; its colour space is a name only. */
-    static BufferedImage of(
-            PixelSize size, ColourModel colour, Alpha alpha, SampleType type, SinkRaster.PieceSink sink) {
-        int channels = colour.channels() + alpha.channels();
-        int dataType = dataType(type);
-        PixelInterleavedSampleModel samples = new PixelInterleavedSampleModel(
-                dataType,
-                size.width(),
-                size.height(),
-                channels,
-                size.width() * channels,
-                IntStream.range(0, channels).toArray());
-        ComponentColorModel model = new ComponentColorModel(
-                colourSpace(colour),
-                alpha != Alpha.NONE,
-                false,
-                alpha == Alpha.NONE ? Transparency.OPAQUE : Transparency.TRANSLUCENT,
-                dataType);
-        return new BufferedImage(model, new SinkRaster(samples, sink), false, null);
+/** A picture without memory, to be given to a library as the destination of its reading. */
+final class SinkImage extends BufferedImage {
+    private SinkImage(ColorModel colours, SampleModel samples, SinkRaster.PieceSink sink) {
+        super(colours, new SinkRaster(samples, sink), colours.isAlphaPremultiplied(), null);
     }
 
-    private static int dataType(SampleType type) {
-        return switch (type) {
-            case BYTE -> DataBuffer.TYPE_BYTE;
-            case SHORT -> DataBuffer.TYPE_USHORT;
-            case FLOAT -> DataBuffer.TYPE_FLOAT;
-        };
+    /** Shaped as the library itself would have it. */
+    static SinkImage of(ColorModel colours, SampleModel samples, SinkRaster.PieceSink sink) {
+        return new SinkImage(colours, samples, sink);
+    }
+
+    /** A picture that looks, to the library, as if it held opaque 8-bit pixels; its colour space is a name only. */
+    static SinkImage ofBytes(PixelSize size, ColourModel colour, SinkRaster.PieceSink sink) {
+        ColorModel model = new ComponentColorModel(colourSpace(colour), false, false, OPAQUE, DataBuffer.TYPE_BYTE);
+        return new SinkImage(model, model.createCompatibleSampleModel(size.width(), size.height()), sink);
+    }
+
+    /** The raster itself: there is nothing to copy. */
+    @Override
+    public Raster getData() {
+        return getRaster();
     }
 
     private static ColorSpace colourSpace(ColourModel colour) {

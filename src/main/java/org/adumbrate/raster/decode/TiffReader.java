@@ -1,0 +1,70 @@
+package org.adumbrate.raster.decode;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.util.ArrayList;
+import java.util.List;
+import org.adumbrate.raster.RasterInfo;
+import org.adumbrate.raster.RasterReader;
+import org.adumbrate.raster.SampleSink;
+
+/**
+ * Reads TIFF and BigTIFF: strips and tiles, interleaved and planar, whole and floating-point numbers. The directory is
+ * read and judged here; unpacking is left to the image library.
+ */
+final class TiffReader implements RasterReader {
+    private final SourceFile file;
+    private final TiffHeader header;
+    private final ByteBuffer head;
+    private final TiffPixels pixels;
+    private final RasterInfo info;
+
+    private TiffReader(SourceFile file, TiffHeader header, ByteBuffer head, TiffPixels pixels, RasterInfo info) {
+        this.file = file;
+        this.header = header;
+        this.head = head;
+        this.pixels = pixels;
+        this.info = info;
+    }
+
+    static TiffReader open(SourceFile file) throws IOException {
+        TiffFields fields = TiffFields.read(file);
+        TiffHeader header = TiffHeaderReader.read(file, fields);
+        TiffPixels pixels = TiffPixels.of(file, fields, header);
+        List<String> notes = new ArrayList<>();
+        ExifBlock shown = ExifBlock.of(fields);
+        PixelLayout layout = pixels.layout();
+        RasterInfo info = new RasterInfo(
+                file.path(),
+                "TIFF",
+                header.size(),
+                shown.orientation(),
+                layout.type(),
+                layout.decoder(profile(fields).colorimetry(layout.colour(), notes)),
+                shown.dpi(),
+                pixels.inOrder(),
+                notes);
+        return new TiffReader(file, header, TiffHead.build(fields, header.blocks()), pixels, info);
+    }
+
+    private static EmbeddedProfile profile(TiffFields fields) {
+        return fields.has(TiffTag.ICC_PROFILE)
+                ? EmbeddedProfile.of(fields.bytes(TiffTag.ICC_PROFILE))
+                : EmbeddedProfile.NONE;
+    }
+
+    @Override
+    public RasterInfo info() {
+        return info;
+    }
+
+    @Override
+    public void decode(SampleSink sink) throws IOException {
+        new TiffDecoding(file, header, head, pixels, sink).run();
+    }
+
+    @Override
+    public void close() {
+        // Nothing is kept open between decodings.
+    }
+}
