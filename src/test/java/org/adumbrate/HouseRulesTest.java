@@ -19,6 +19,8 @@ class HouseRulesTest {
             .definedBy("org.adumbrate.fault..")
             .layer("geometry")
             .definedBy("org.adumbrate.geometry..")
+            .layer("output")
+            .definedBy("org.adumbrate.output..")
             .layer("linework")
             .definedBy("org.adumbrate.linework..")
             .layer("raster")
@@ -52,7 +54,13 @@ class HouseRulesTest {
             .whereLayer("linework")
             .mayOnlyAccessLayers("geometry", "fault")
             .whereLayer("raster")
-            .mayOnlyAccessLayers("geometry", "fault");
+            .mayOnlyAccessLayers("geometry", "fault", "output")
+            .whereLayer("output")
+            .mayOnlyAccessLayers("fault")
+            .whereLayer("geometry")
+            .mayNotAccessAnyLayer()
+            .whereLayer("fault")
+            .mayNotAccessAnyLayer();
 
     @ArchTest
     static final ArchRule noRings =

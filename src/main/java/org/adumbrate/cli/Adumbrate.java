@@ -53,6 +53,7 @@ public final class Adumbrate implements Runnable {
         return new CommandLine(new Adumbrate())
                 .setOut(out)
                 .setErr(err)
+                .setUsageHelpWidth(112)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler(new FaultHandler())
                 .execute(args);

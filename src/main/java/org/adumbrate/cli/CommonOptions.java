@@ -2,7 +2,7 @@ package org.adumbrate.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import org.adumbrate.build.BuildResult;
 import org.adumbrate.build.Finding;
@@ -61,7 +61,7 @@ final class CommonOptions {
             return;
         }
         try (OutputFile file = OutputFile.begin(json)) {
-            Files.writeString(file.aside(), text + "\n");
+            file.stream().write((text + "\n").getBytes(StandardCharsets.UTF_8));
             file.commit();
         }
     }

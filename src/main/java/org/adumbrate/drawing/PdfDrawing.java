@@ -14,6 +14,7 @@ import org.adumbrate.fault.OutputFault;
 import org.adumbrate.geometry.Length;
 import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.output.OutputFile;
 
 /**
  * The drawing as a PDF of one page at the sheet's true size: an underlay, if there is one, then groups of lines in the
@@ -37,14 +38,14 @@ public final class PdfDrawing implements Closeable {
 
     private static final int SIZE_DECIMALS = 4;
 
-    private final AsideFile file;
+    private final OutputFile file;
     private final PdfFile pdf;
     private final SheetSize sheet;
     private final Map<String, Integer> layers = new LinkedHashMap<>();
     private final List<Integer> contents = new ArrayList<>();
     private int image;
 
-    private PdfDrawing(AsideFile file, PdfFile pdf, SheetSize sheet) {
+    private PdfDrawing(OutputFile file, PdfFile pdf, SheetSize sheet) {
         this.file = file;
         this.pdf = pdf;
         this.sheet = sheet;
@@ -58,9 +59,9 @@ public final class PdfDrawing implements Closeable {
      * @throws OutputFault if nothing can be written there
      */
     public static PdfDrawing begin(Path file, SheetSize sheet) throws IOException {
-        AsideFile aside = AsideFile.beside(file);
+        OutputFile aside = OutputFile.begin(file);
         try {
-            return new PdfDrawing(aside, new PdfFile(aside.out()), sheet);
+            return new PdfDrawing(aside, new PdfFile(aside.stream()), sheet);
         } catch (IOException e) {
             aside.close();
             throw e;
@@ -122,7 +123,7 @@ public final class PdfDrawing implements Closeable {
                 + "/ViewerPreferences<</PrintScaling/None>>/OCProperties<</OCGs[" + groups + "]/D<</Order[" + groups
                 + "]/ON[" + groups + "]>>>>>>");
         pdf.finish(catalog, pdf.object("<</Producer(Adumbrate)>>"));
-        file.moveIntoPlace();
+        file.commit();
     }
 
     /** Gives the drawing up, unless it is finished. */

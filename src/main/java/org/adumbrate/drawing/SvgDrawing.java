@@ -19,6 +19,7 @@ import org.adumbrate.geometry.LineJoin;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.VectorPath;
+import org.adumbrate.output.OutputFile;
 
 /**
  * The drawing as an SVG at the sheet's true size, a user unit being a millimetre: an underlay, if there is one, then
@@ -53,8 +54,8 @@ public final class SvgDrawing {
      */
     public static void write(Path file, SheetSize sheet, Optional<UnderlayPicture> underlay, List<LineGroup> groups)
             throws IOException {
-        try (AsideFile aside = AsideFile.beside(file)) {
-            SvgDrawing drawing = new SvgDrawing(aside.out());
+        try (OutputFile aside = OutputFile.begin(file)) {
+            SvgDrawing drawing = new SvgDrawing(aside.stream());
             drawing.begin(sheet);
             if (underlay.isPresent()) {
                 drawing.underlay(underlay.get(), sheet, file);
@@ -63,7 +64,7 @@ public final class SvgDrawing {
                 drawing.lines(group);
             }
             drawing.end();
-            aside.moveIntoPlace();
+            aside.commit();
         } catch (XMLStreamException e) {
             // the XML writer wraps what the file says
             throw e.getCause() instanceof IOException cause ? cause : new IOException(e);

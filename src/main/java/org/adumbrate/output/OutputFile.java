@@ -2,8 +2,13 @@ package org.adumbrate.output;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -19,12 +24,14 @@ public final class OutputFile implements Closeable {
     private final Path target;
     private final Path aside;
     private final FileChannel channel;
+    private final OutputStream stream;
     private boolean committed;
 
     private OutputFile(Path target, Path aside, FileChannel channel) {
         this.target = target;
         this.aside = aside;
         this.channel = channel;
+        this.stream = new FaultingStream(target, Channels.newOutputStream(channel));
     }
 
     /**
@@ -38,17 +45,16 @@ public final class OutputFile implements Closeable {
             throw new OutputFault(target, "is a folder", "name a file in it", null);
         }
         try {
+            if (Files.exists(target) && !Files.isWritable(target)) {
+                throw new AccessDeniedException(target.toString(), null, "the file is write-protected");
+            }
             Files.createDirectories(folder);
             Path aside = folder.resolve("." + target.getFileName() + "." + UUID.randomUUID() + ".part");
             FileChannel channel = FileChannel.open(
                     aside, StandardOpenOption.READ, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW);
             return new OutputFile(target, aside, channel);
         } catch (IOException e) {
-            throw new OutputFault(
-                    target,
-                    "cannot be written in " + folder + " (" + reason(e) + ")",
-                    "choose a folder that you may write to",
-                    e);
+            throw fault(target, e);
         }
     }
 
@@ -62,7 +68,12 @@ public final class OutputFile implements Closeable {
         return aside;
     }
 
-    /** Writes and reads it while it grows. */
+    /** Writes it from its beginning to its end, buffered; whatever fails in it is an {@link OutputFault}. */
+    public OutputStream stream() {
+        return stream;
+    }
+
+    /** Writes and reads it while it grows, where it is not written in order. */
     public FileChannel channel() {
         return channel;
     }
@@ -75,6 +86,7 @@ public final class OutputFile implements Closeable {
      */
     public long commit() throws OutputFault {
         try {
+            stream.flush();
             long bytes = channel.size();
             channel.force(true);
             channel.close();
@@ -91,33 +103,37 @@ public final class OutputFile implements Closeable {
     }
 
     /** A failure to write, put in the words of the desk. */
-    public static OutputFault fault(Path target, IOException e) {
+    public static OutputFault fault(Path target, IOException cause) {
+        if (cause instanceof OutputFault fault) {
+            return fault;
+        }
         return new OutputFault(
                 target,
-                "could not be written (" + reason(e) + ")",
-                "make room on the disk or choose another folder",
-                e);
+                "cannot be written (" + reason(cause).replaceAll("\\s+", " ") + ")",
+                "make room or choose another place; what stood there is unchanged",
+                cause);
     }
 
-    private static String reason(IOException e) {
-        if (e instanceof java.nio.file.AccessDeniedException) {
-            return "permission denied";
+    private static String reason(IOException cause) {
+        if (cause instanceof FileAlreadyExistsException exists) {
+            return exists.getFile() + " is not a folder";
         }
-        if (e instanceof java.nio.file.FileAlreadyExistsException) {
-            return "a file stands where a folder is needed";
+        if (cause instanceof FileSystemException trouble && trouble.getReason() != null) {
+            return trouble.getReason();
         }
-        if (e instanceof java.nio.file.FileSystemException fault && fault.getReason() != null) {
-            return fault.getReason();
-        }
-        return e.getMessage();
+        return cause instanceof AccessDeniedException ? "access is denied" : String.valueOf(cause.getMessage());
     }
 
     /** Removes the unfinished file unless it was committed. */
     @Override
-    public void close() throws IOException {
-        channel.close();
-        if (!committed) {
-            Files.deleteIfExists(aside);
+    public void close() throws OutputFault {
+        try {
+            channel.close();
+            if (!committed) {
+                Files.deleteIfExists(aside);
+            }
+        } catch (IOException e) {
+            throw fault(target, e);
         }
     }
 }

@@ -3,7 +3,6 @@ package org.adumbrate.raster.encode;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.ByteBuffer;
-import java.nio.channels.Channels;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.zip.CRC32;
@@ -26,13 +25,13 @@ public final class PngEncoder implements StripEncoder {
      */
     public PngEncoder(Path target, PictureFormat format) throws IOException {
         this.file = OutputFile.begin(target);
-        this.out = Channels.newOutputStream(file.channel());
+        this.out = file.stream();
         this.rows = new FlateRowsEncoder(format, new DataChunks());
         try {
             writeHead(format);
         } catch (IOException e) {
             file.close();
-            throw OutputFile.fault(target, e);
+            throw e;
         }
     }
 
@@ -117,21 +116,13 @@ public final class PngEncoder implements StripEncoder {
 
     @Override
     public void append(Packed strip) throws IOException {
-        try {
-            rows.append(strip);
-        } catch (IOException e) {
-            throw OutputFile.fault(file.target(), e);
-        }
+        rows.append(strip);
     }
 
     @Override
     public long finish() throws IOException {
-        try {
-            rows.finish();
-            chunk("IEND", new byte[0], 0);
-        } catch (IOException e) {
-            throw OutputFile.fault(file.target(), e);
-        }
+        rows.finish();
+        chunk("IEND", new byte[0], 0);
         return file.commit();
     }
 
