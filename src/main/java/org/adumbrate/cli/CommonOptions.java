@@ -75,7 +75,7 @@ final class CommonOptions {
                                 output.file(),
                                 output.kind(),
                                 output.size(),
-                                Numbers.plain(output.dpi()),
+                                Numbers.plain(Math.round(10 * output.dpi()) / 10.0),
                                 output.bytes() / 1e6);
             }
         }
