@@ -4,10 +4,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.util.Arrays;
 
-/**
- * Writes bits into bytes, the lowest bit first, as RFC 1951 section 3.1.1 packs them. (Through a buffer and not a variable
- * handle: a program that starts from a class-data archive calls handles a hundred times slower.)
- */
+/** Writes bits into bytes, the lowest bit first, as RFC 1951 section 3.1.1 packs them. */
 final class BitWriter {
     private byte[] bytes;
     private ByteBuffer view;
