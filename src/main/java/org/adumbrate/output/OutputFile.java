@@ -88,7 +88,6 @@ public final class OutputFile implements Closeable {
         try {
             stream.flush();
             long bytes = channel.size();
-            channel.force(true);
             channel.close();
             try {
                 Files.move(aside, target, StandardCopyOption.ATOMIC_MOVE);
