@@ -7,7 +7,11 @@ import org.adumbrate.raster.RasterReader;
 enum FileKind {
     PNG("89 50 4E 47 0D 0A 1A 0A"),
     JPEG("FF D8 FF"),
-    TIFF("49 49 2A 00 | 4D 4D 00 2A | 49 49 2B 00 | 4D 4D 00 2B");
+    TIFF("49 49 2A 00 | 4D 4D 00 2A | 49 49 2B 00 | 4D 4D 00 2B"),
+    BMP("42 4D"),
+    PNM("50 31 | 50 32 | 50 33 | 50 34 | 50 35 | 50 36"),
+    PAM("50 37 0A"),
+    HDR("23 3F 52 41 44 49 41 4E 43 45 | 23 3F 52 47 42 45");
 
     private final String magic;
 
@@ -26,6 +30,10 @@ enum FileKind {
             case PNG -> PngReader.open(file);
             case JPEG -> JpegReader.open(file);
             case TIFF -> TiffReader.open(file);
+            case BMP -> PluginReader.open(file, Plugin.BMP);
+            case PNM -> PluginReader.open(file, Plugin.PNM);
+            case PAM -> PluginReader.open(file, Plugin.PAM);
+            case HDR -> PluginReader.open(file, Plugin.HDR);
         };
     }
 }

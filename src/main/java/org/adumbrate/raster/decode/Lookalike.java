@@ -6,6 +6,7 @@ import java.util.Locale;
 /** What a file that is not read looks like, so that the fault can say it. */
 enum Lookalike {
     WEBP("a WebP picture", "52 49 46 46 .. .. .. .. 57 45 42 50"),
+    PFM("a floating-point PNM picture", "50 46 0A | 50 66 0A"),
     GIF("a GIF picture", "47 49 46 38"),
     EXR("an OpenEXR picture", "76 2F 31 01"),
     PSD("a layered picture (8BPS)", "38 42 50 53"),

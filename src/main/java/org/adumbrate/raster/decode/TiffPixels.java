@@ -1,6 +1,7 @@
 package org.adumbrate.raster.decode;
 
 import java.io.IOException;
+import java.util.Arrays;
 import java.util.function.Supplier;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.raster.decode.TiffHeader.Photometric;
@@ -32,10 +33,11 @@ record TiffPixels(PixelLayout layout, Supplier<PieceSamples> samples, int bandHe
         PixelLayout layout = new PixelLayout(header.photometric().model(), header.alpha(), header.type());
         int together = header.planar() ? 1 : layout.channels();
         boolean inverted = header.photometric() == Photometric.WHITE_IS_ZERO;
-        long most = (1L << header.bits()) - 1;
+        long[] most = new long[together];
+        Arrays.fill(most, (1L << header.bits()) - 1);
         Supplier<PieceSamples> samples = header.floating()
                 ? () -> new RealSamples(together, header.swapsFloats(), inverted)
-                : () -> new WholeSamples(together, most, inverted);
+                : () -> new WholeSamples(layout.type(), most, inverted);
         return gathered(file, header, layout, samples);
     }
 

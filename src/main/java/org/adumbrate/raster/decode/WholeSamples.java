@@ -13,21 +13,21 @@ import org.adumbrate.raster.Samples;
 final class WholeSamples implements PieceSamples {
     private final SampleType type;
     private final int channels;
-    private final long most;
+    private final long[] most;
     private final int full;
     private final int flip;
     private int[] codes = {};
     private Samples room;
 
     /**
-     * @param channels how many of the stored channels are used, from the first on
-     * @param most the largest number that can be stored
+     * @param type of the samples made
+     * @param most the largest number that each channel can store; as many as are used, from the first on
      * @param inverted whether the largest number is to become 0
      */
-    WholeSamples(int channels, long most, boolean inverted) {
-        this.type = most <= 0xff ? SampleType.BYTE : SampleType.SHORT;
-        this.channels = channels;
-        this.most = most;
+    WholeSamples(SampleType type, long[] most, boolean inverted) {
+        this.type = type;
+        this.channels = most.length;
+        this.most = most.clone();
         this.full = type == SampleType.BYTE ? 0xff : 0xffff;
         this.flip = inverted ? full : 0;
         this.room = Samples.allocate(type, 0);
@@ -50,13 +50,13 @@ final class WholeSamples implements PieceSamples {
     }
 
     private boolean isAsWanted(Raster piece) {
-        if (most != full || flip != 0 || !(piece.getSampleModel() instanceof PixelInterleavedSampleModel model)) {
+        if (flip != 0 || !(piece.getSampleModel() instanceof PixelInterleavedSampleModel model)) {
             return false;
         }
         int[] offsets = model.getBandOffsets();
         boolean same = model.getPixelStride() == channels && offsets.length == channels;
         for (int c = 0; same && c < channels; c++) {
-            same = offsets[c] == c;
+            same = offsets[c] == c && most[c] == full;
         }
         DataBuffer data = piece.getDataBuffer();
         return same && (type == SampleType.BYTE ? data instanceof DataBufferByte : data instanceof DataBufferUShort);
@@ -87,18 +87,18 @@ final class WholeSamples implements PieceSamples {
 
     private void scale(int width, int channel, byte[] to) {
         for (int i = 0, at = channel; i < width; i++, at += channels) {
-            to[at] = (byte) scaled(codes[i]);
+            to[at] = (byte) scaled(codes[i], most[channel]);
         }
     }
 
     private void scale(int width, int channel, short[] to) {
         for (int i = 0, at = channel; i < width; i++, at += channels) {
-            to[at] = (short) scaled(codes[i]);
+            to[at] = (short) scaled(codes[i], most[channel]);
         }
     }
 
-    private int scaled(int code) {
-        long unsigned = Math.min(most, code & 0xffffffffL);
-        return (int) ((unsigned * full + most / 2) / most) ^ flip;
+    private int scaled(int code, long largest) {
+        long unsigned = Math.min(largest, code & 0xffffffffL);
+        return (int) ((unsigned * full + largest / 2) / largest) ^ flip;
     }
 }
