@@ -50,10 +50,14 @@ final class EmbeddedProfile {
 
     private static Colorimetry of(IccProfile profile, ColourModel model) throws MalformedProfileException {
         String space = profile.deviceSpace();
-        if (model == ColourModel.GREY && space.equals("GRAY")) {
+        // Tables come before curves where a profile has both (ICC.1:2022, 8.10).
+        if (model != ColourModel.GREY && space.equals(model.profileSpace()) && profile.has("A2B0")) {
+            return PlatformProfile.sample(profile, model.channels());
+        }
+        if (model == ColourModel.GREY && space.equals(model.profileSpace())) {
             return grey(profile.curve("kTRC"), profile.connectionSpace());
         }
-        if (model == ColourModel.RGB && space.equals("RGB ")) {
+        if (model == ColourModel.RGB && space.equals(model.profileSpace())) {
             return colour(profile);
         }
         if (model == ColourModel.GREY && space.equals("RGB ") && profile.has("gTRC")) {

@@ -33,7 +33,7 @@ enum FileKind {
             case BMP -> PluginReader.open(file, Plugin.BMP);
             case PNM -> PluginReader.open(file, Plugin.PNM);
             case PAM -> PluginReader.open(file, Plugin.PAM);
-            case HDR -> PluginReader.open(file, Plugin.HDR);
+            case HDR -> HdrReader.open(file);
         };
     }
 }

@@ -94,7 +94,7 @@ final class JpegDecoding {
     }
 
     /** The library's own words for data that cannot be right; stray bytes between segments do no harm. */
-    private static boolean meansCorruption(String warning) {
+    static boolean meansCorruption(String warning) {
         return (warning.startsWith("Corrupt JPEG data") && !warning.contains("extraneous"))
                 || warning.startsWith("Inconsistent progression");
     }

@@ -123,7 +123,7 @@ final class JpegHeaderReader {
         if (marker > SOF2) {
             throw file.unsupported(marker == 0xc3 ? "lossless JPEG" : "arithmetic-coded or hierarchical JPEG");
         }
-        if (body.length < 6 || body.length < 6 + 3 * body[5]) {
+        if (body.length < 6 || body.length < 6 + 3 * (body[5] & 0xff)) {
             throw file.damaged("its frame header is cut short");
         }
         if (body[0] != 8) {
@@ -145,7 +145,7 @@ final class JpegHeaderReader {
         }
         PixelSize size = file.checkedSize(width, height);
         file.requireBytes(size, size.count() / MOST_PIXELS_PER_BYTE);
-        int[] components = new int[frame[5]];
+        int[] components = new int[frame[5] & 0xff];
         for (int i = 0; i < components.length; i++) {
             components[i] = frame[6 + 3 * i] & 0xff;
         }

@@ -62,12 +62,17 @@ record Matrix3(
                 (a11 * a22 - a12 * a21) / d);
     }
 
+    /** All entries, row by row. */
+    double[] entries() {
+        return new double[] {a11, a12, a13, a21, a22, a23, a31, a32, a33};
+    }
+
     /** The largest difference of an entry from the identity's. */
     double distanceToIdentity() {
-        double[] entries = {a11 - 1, a12, a13, a21, a22 - 1, a23, a31, a32, a33 - 1};
+        double[] entries = entries();
         double most = 0;
-        for (double entry : entries) {
-            most = Math.max(most, Math.abs(entry));
+        for (int i = 0; i < entries.length; i++) {
+            most = Math.max(most, Math.abs(entries[i] - (i % 4 == 0 ? 1 : 0)));
         }
         return most;
     }

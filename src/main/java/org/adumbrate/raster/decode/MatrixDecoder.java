@@ -10,11 +10,11 @@ final class MatrixDecoder implements LightDecoder {
 
     MatrixDecoder(float[][] tables, Matrix3 m) {
         this.tables = tables;
-        this.matrix = new float[] {
-            (float) m.a11(), (float) m.a12(), (float) m.a13(),
-            (float) m.a21(), (float) m.a22(), (float) m.a23(),
-            (float) m.a31(), (float) m.a32(), (float) m.a33()
-        };
+        this.matrix = new float[9];
+        double[] entries = m.entries();
+        for (int i = 0; i < entries.length; i++) {
+            matrix[i] = (float) entries[i];
+        }
     }
 
     @Override

@@ -8,7 +8,6 @@ import javax.imageio.ImageReader;
 import javax.imageio.ImageTypeSpecifier;
 import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.raster.SampleSink;
-import org.adumbrate.raster.Samples;
 
 /** One decoding by a library's reader, into a picture that has no memory. */
 final class PluginDecoding implements SinkRaster.PieceSink {
@@ -17,7 +16,6 @@ final class PluginDecoding implements SinkRaster.PieceSink {
     private final PixelSize size;
     private final GuardedSink sink;
     private final PieceSamples samples;
-    private final RowBand row;
     private int rows;
 
     PluginDecoding(SourceFile file, Plugin plugin, PluginPixels pixels, PixelSize size, SampleSink sink) {
@@ -26,12 +24,6 @@ final class PluginDecoding implements SinkRaster.PieceSink {
         this.size = size;
         this.sink = new GuardedSink(sink);
         this.samples = pixels.samples().get();
-        this.row = new RowBand(
-                this.sink,
-                size.width(),
-                pixels.layout().channels(),
-                1,
-                pixels.layout().type());
     }
 
     void run() throws IOException {
@@ -51,22 +43,15 @@ final class PluginDecoding implements SinkRaster.PieceSink {
 
     private void read(ImageReader reader) throws IOException {
         ImageTypeSpecifier type = PluginReader.type(reader);
-        ImageReadParam parameters = plugin.parameters(reader);
+        ImageReadParam parameters = reader.getDefaultReadParam();
         parameters.setDestination(
                 SinkImage.of(type.getColorModel(), type.getSampleModel(size.width(), size.height()), this));
         reader.read(0, parameters);
-        row.finish();
     }
 
     @Override
     public void take(int x, int y, Raster piece, int band) {
         rows += piece.getHeight();
         samples.put(piece, x, y, sink);
-    }
-
-    @Override
-    public void takePixel(int x, int y, Object elements) {
-        rows = y;
-        row.put(x, y, 1, new Samples.Floats((float[]) elements), 0);
     }
 }

@@ -10,7 +10,6 @@ import org.adumbrate.raster.Orientation;
 import org.adumbrate.raster.RasterInfo;
 import org.adumbrate.raster.RasterReader;
 import org.adumbrate.raster.SampleSink;
-import org.apache.commons.imaging.ImageInfo;
 
 /** Reads BMP, PNM, PAM and Radiance HDR. */
 final class PluginReader implements RasterReader {
@@ -27,29 +26,19 @@ final class PluginReader implements RasterReader {
     }
 
     static PluginReader open(SourceFile file, Plugin plugin) throws IOException {
-        ImageInfo said = info(file, plugin);
-        PixelSize size = file.checkedSize(said.getWidth(), said.getHeight());
-        file.requireBytes(size, size.count() / plugin.mostPixelsPerByte());
-        PluginPixels pixels = pixels(file, plugin, size);
+        PluginHead head = plugin.head(file);
+        PluginPixels pixels = pixels(file, plugin, head.size());
         RasterInfo info = new RasterInfo(
                 file.path(),
                 plugin.name(),
-                size,
+                head.size(),
                 Orientation.TOP_LEFT,
                 pixels.layout().type(),
                 pixels.layout().decoder(Colorimetry.untagged(pixels.layout().colour())),
-                plugin.dpi(said),
+                head.dpi(),
                 plugin.inOrder(),
                 List.of());
         return new PluginReader(file, plugin, pixels, info);
-    }
-
-    private static ImageInfo info(SourceFile file, Plugin plugin) throws InputFault {
-        try {
-            return plugin.info(file);
-        } catch (IOException | RuntimeException e) {
-            throw file.damaged("its head cannot be read as " + plugin.name(), e);
-        }
     }
 
     private static PluginPixels pixels(SourceFile file, Plugin plugin, PixelSize size) throws IOException {
@@ -63,7 +52,7 @@ final class PluginReader implements RasterReader {
         } catch (InputFault e) {
             throw e;
         } catch (IOException | RuntimeException e) {
-            throw file.damaged("its head cannot be read as " + plugin.name(), e);
+            throw file.damaged("its head cannot be read as " + plugin, e);
         } finally {
             reader.dispose();
         }

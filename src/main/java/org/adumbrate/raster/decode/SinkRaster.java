@@ -36,11 +36,6 @@ final class SinkRaster extends WritableRaster {
         sink.take(x + source.getMinX(), y + source.getMinY(), source, band);
     }
 
-    @Override
-    public void setDataElements(int x, int y, Object elements) {
-        sink.takePixel(x, y, elements);
-    }
-
     /** Itself: libraries ask for the whole, or for the whole of one band. */
     @Override
     public WritableRaster createWritableChild(
@@ -59,15 +54,6 @@ final class SinkRaster extends WritableRaster {
          * @param band of which channel it is, if the library hands them over one by one; else 0
          */
         void take(int x, int y, Raster piece, int band);
-
-        /**
-         * Takes one pixel, from a library that writes them one by one.
-         *
-         * @param elements its samples, an array of the library's choice
-         */
-        default void takePixel(int x, int y, Object elements) {
-            throw new UnsupportedOperationException("pixel by pixel");
-        }
     }
 
     /** Holds nothing, and says so when asked. */

@@ -8,6 +8,7 @@ import java.nio.ByteBuffer;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.ImageTypeSpecifier;
+import org.adumbrate.fault.InputFault;
 import org.adumbrate.raster.SampleSink;
 
 /** One decoding of a TIFF: the library unpacks and writes pieces of rows into a picture that has no memory. */
@@ -18,6 +19,7 @@ final class TiffDecoding {
     private final TiffPixels pixels;
     private final GuardedSink sink;
     private int rows;
+    private boolean corrupt;
 
     TiffDecoding(SourceFile file, TiffHeader header, ByteBuffer head, TiffPixels pixels, SampleSink sink) {
         this.file = file;
@@ -31,7 +33,13 @@ final class TiffDecoding {
         ImageReader reader = new TIFFImageReaderSpi().createReaderInstance();
         try (SplicedInput input = new SplicedInput(head, file, 0)) {
             reader.setInput(input, true, true);
+            reader.addIIOReadWarningListener((source, warning) -> corrupt |= JpegDecoding.meansCorruption(warning));
             read(reader);
+            if (corrupt) {
+                throw file.damaged("its data make no sense " + where());
+            }
+        } catch (InputFault e) {
+            throw e;
         } catch (EOFException e) {
             sink.rethrow();
             throw file.damaged("its data run out " + where(), e);
@@ -74,6 +82,9 @@ final class TiffDecoding {
     }
 
     private void take(PieceSamples samples, int x, int y, Raster piece, SampleSink to) {
+        if (corrupt) {
+            throw new IllegalStateException("the data before row " + y + " are damaged");
+        }
         rows = Math.max(rows, y);
         samples.put(piece, x, y, to);
     }

@@ -97,6 +97,53 @@ class EmbeddedProfileTest {
         assertThat((double) table[0]).isCloseTo(Math.pow(64 / 255.0, 1.5), offset(1e-6));
     }
 
+    /** At the points of the profile's own tables, where no interpolation of the platform's comes in. */
+    @Test
+    void tablesOfInks() {
+        ProfileBytes.Lightness press =
+                ink -> 100 * (1 - 0.2 * ink[0] - 0.3 * ink[1] - 0.1 * ink[2]) * (1 - 0.9 * ink[3]);
+        LightDecoder decoder = EmbeddedProfile.of(
+                        new ProfileBytes("CMYK").lightness("A2B0", 4, press).build())
+                .colorimetry(ColourModel.CMYK, notes)
+                .decoder(SampleType.SHORT);
+        assertThat(notes).isEmpty();
+        for (int point = 0; point < 81; point++) {
+            double[] ink = {point % 3 / 2.0, point / 3 % 3 / 2.0, point / 9 % 3 / 2.0, point / 27 % 3 / 2.0};
+            assertThat(light(decoder, ink)).containsExactly(grey(press.of(ink)), offset(2e-3f));
+        }
+    }
+
+    @Test
+    void tablesOfThreeChannels() {
+        ProfileBytes.Lightness screen = rgb -> 30 * rgb[0] + 60 * rgb[1] + 10 * rgb[2];
+        LightDecoder decoder = EmbeddedProfile.of(
+                        new ProfileBytes("RGB ").lightness("A2B0", 3, screen).build())
+                .colorimetry(ColourModel.RGB, notes)
+                .decoder(SampleType.SHORT);
+        assertThat(notes).isEmpty();
+        for (int i = 0; i < 40; i++) {
+            double[] rgb = {i * 37 % 40 / 39.0, i * 23 % 40 / 39.0, i / 39.0};
+            // The tables are linear, so that what lies between their points is known too.
+            assertThat(light(decoder, rgb)).containsExactly(grey(screen.of(rgb)), offset(2e-3f));
+        }
+    }
+
+    private static float[] light(LightDecoder decoder, double... device) {
+        short[] codes = new short[device.length];
+        for (int c = 0; c < codes.length; c++) {
+            codes[c] = (short) Math.round(device[c] * 65535);
+        }
+        float[] light = new float[3];
+        decoder.decode(new Samples.Shorts(codes), 0, 1, light, 0);
+        return light;
+    }
+
+    /** CIE L* to Y (CIE 15; ISO/CIE 11664-4). */
+    private static float[] grey(double lightness) {
+        float y = (float) (lightness > 8 ? Math.pow((lightness + 16) / 116, 3) : lightness * 27 / 24389);
+        return new float[] {y, y, y};
+    }
+
     @Test
     void whatCannotBeUsedIsPassedOverAndTold() {
         float[] untagged = ramp(null);

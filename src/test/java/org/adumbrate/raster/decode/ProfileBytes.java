@@ -9,6 +9,8 @@ import java.util.Map;
 /** Builds colour profiles byte by byte (ICC.1:2022, clause 7). */
 final class ProfileBytes {
     private final String space;
+    private String connection = "XYZ ";
+    private String deviceClass = "mntr";
     private final Map<String, byte[]> elements = new LinkedHashMap<>();
 
     /** @param space four letters, such as {@code "RGB "} */
@@ -56,6 +58,46 @@ final class ProfileBytes {
         return element(tag, data);
     }
 
+    /**
+     * lut16Type (10.10) of lightness alone, with three points along each channel, and L*a*b* as version 2 encodes it: 0 to
+     * 100 is 0 to 65280, no colour is 32768.
+     */
+    ProfileBytes lightness(String tag, int channels, Lightness lightness) {
+        connection = "Lab ";
+        deviceClass = channels == 4 ? "prtr" : "mntr";
+        int points = (int) Math.round(Math.pow(3, channels));
+        ByteBuffer data = ByteBuffer.allocate(52 + 4 * channels + 6 * points + 12)
+                .put(ascii("mft2"))
+                .put(8, (byte) channels)
+                .put(9, (byte) 3)
+                .put(10, (byte) 3);
+        for (int i = 0; i < 9; i += 4) {
+            data.putInt(12 + 4 * i, 65536);
+        }
+        data.putShort(48, (short) 2).putShort(50, (short) 2).position(52);
+        for (int c = 0; c < channels; c++) {
+            data.putShort((short) 0).putShort((short) -1);
+        }
+        for (int point = 0; point < points; point++) {
+            double[] device = new double[channels];
+            for (int c = channels - 1, rest = point; c >= 0; c--, rest /= 3) {
+                device[c] = rest % 3 / 2.0;
+            }
+            data.putShort((short) Math.round(lightness.of(device) * 652.8));
+            data.putShort((short) 32768).putShort((short) 32768);
+        }
+        for (int c = 0; c < 3; c++) {
+            data.putShort((short) 0).putShort((short) -1);
+        }
+        return element(tag, data);
+    }
+
+    /** L* of a device colour. */
+    @FunctionalInterface
+    interface Lightness {
+        double of(double[] device);
+    }
+
     private ProfileBytes element(String tag, ByteBuffer data) {
         byte[] bytes = new byte[data.capacity()];
         data.get(0, bytes);
@@ -78,7 +120,7 @@ final class ProfileBytes {
                 .putInt(at + body.size())
                 .putInt(8, 0x02400000)
                 .position(12)
-                .put(ascii("mntr" + space + "XYZ "))
+                .put(ascii(deviceClass + space + connection))
                 .position(36)
                 .put(ascii("acsp"));
         all.putInt(68, fixed(0.9642)).putInt(72, fixed(1)).putInt(76, fixed(0.8249));

@@ -58,6 +58,10 @@ class RasterFilesTest {
     void aSinkMayStopAndTheReaderMayBeginAgain() throws IOException {
         assertStops(Files.write(folder.resolve("a.jpg"), JpegBytes.writeGrey(90)));
         assertStops(Files.write(folder.resolve("a.png"), png()));
+        assertStops(Sample.file("rgb8-strips-lzw.tif"));
+        assertStops(Sample.file("rgb8-tiles-deflate.tif"));
+        assertStops(Sample.file("float32-grey.tif"));
+        assertStops(Sample.file("opencv.hdr"));
     }
 
     static void assertStops(Path file) throws IOException {

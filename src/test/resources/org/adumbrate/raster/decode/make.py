@@ -1,5 +1,6 @@
-"""Makes the JPEG samples; run in this folder with Python 3, Pillow 9.4 and NumPy."""
+"""Makes the JPEG and HDR samples; run in this folder with Python 3, Pillow 9.4, OpenCV 4.6 and NumPy."""
 
+import cv2
 import numpy as np
 from PIL import Image
 
@@ -50,3 +51,8 @@ for marker, first, step in ((b"\xff\xc0", 10, 3), (b"\xff\xda", 5, 2)):
     for i, letter in enumerate(b"RGB"):
         data[at + first + i * step] = letter
 open("letters-rgb.jpg", "wb").write(data)
+
+# Radiance by OpenCV 4.6, which writes runs: the values of Pattern.real, made positive.
+y, x, c = (a.astype(np.float32) for a in np.mgrid[0:9, 0:40, 0:3])
+light = x * np.float32(0.31) + y * np.float32(0.17) + c * np.float32(0.07) + np.float32(0.25)
+cv2.imwrite("opencv.hdr", light[..., ::-1].copy())

@@ -1,0 +1,258 @@
+package org.adumbrate.raster.decode;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.data.Offset.offset;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.adumbrate.fault.InputFault;
+import org.adumbrate.raster.SampleType;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** BMP, PNM and PAM, written here byte by byte. */
+class PluginReaderTest {
+    private static final int WIDTH = Pattern.WIDTH;
+    private static final int HEIGHT = Pattern.HEIGHT;
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void portableMapsOfBytes() throws IOException {
+        decode("P5\n# a comment\n13 9\n255\n", binary(1, 8)).check(Pattern::light8, 1e-6);
+        decode("P6 13 9 255\n", binary(3, 8)).check(Pattern::light8, 1e-6);
+        decode("P2 13 9 255\n", text(1, 8)).check(Pattern::light8, 1e-6);
+        decode("P3 13 9 255\n", text(3, 8)).check(Pattern::light8, 1e-6);
+        assertThat(decode("P5 13 9 255\n", binary(1, 8)).info().light().storedChannels())
+                .isEqualTo(1);
+        assertThat(decode("P5 13 9 255\n", binary(1, 8)).info().dpi()).isEmpty();
+    }
+
+    @Test
+    void portableMapsOf16Bits() throws IOException {
+        Decoded picture = decode("P6 13 9 65535\n", binary(3, 16));
+        assertThat(picture.info().type()).isEqualTo(SampleType.SHORT);
+        picture.check(Pattern::light16, 1e-6);
+    }
+
+    /** The largest value may be anything; the library rounds down to a code of 16 bits. */
+    @Test
+    void portableMapsOfOtherScales() throws IOException {
+        ByteBuffer samples = ByteBuffer.allocate(2 * WIDTH * HEIGHT);
+        for (int i = 0; i < WIDTH * HEIGHT; i++) {
+            samples.putShort((short) (i * 8));
+        }
+        decode("P5 13 9 1000\n", samples.array()).check((x, y, c) -> Pattern.srgb((y * WIDTH + x) * 8 / 1000.0), 5e-5);
+    }
+
+    /** In a bitmap 1 is black. */
+    @Test
+    void portableBitmaps() throws IOException {
+        byte[] rows = new byte[2 * HEIGHT];
+        StringBuilder text = new StringBuilder();
+        for (int y = 0; y < HEIGHT; y++) {
+            for (int x = 0; x < WIDTH; x++) {
+                int bit = Pattern.code(x, y, 0, 1);
+                rows[2 * y + x / 8] |= (byte) (bit << (7 - x % 8));
+                text.append(bit).append(' ');
+            }
+        }
+        decode("P4 13 9\n", rows).check((x, y, c) -> 1 - Pattern.code(x, y, 0, 1), 1e-6);
+        decode("P1 13 9\n", text.toString().getBytes(StandardCharsets.US_ASCII))
+                .check((x, y, c) -> 1 - Pattern.code(x, y, 0, 1), 1e-6);
+    }
+
+    @Test
+    void portableArbitraryMapsWithAlpha() throws IOException {
+        Decoded picture =
+                decode("P7\nWIDTH 13\nHEIGHT 9\nDEPTH 4\nMAXVAL 255\nTUPLTYPE RGB_ALPHA\nENDHDR\n", binary(4, 8));
+        assertThat(picture.info().inOrder()).isTrue();
+        picture.check(
+                (x, y, c) -> {
+                    double alpha = Pattern.code8(x, y, 3) / 255.0;
+                    return Pattern.light8(x, y, c) * alpha + 1 - alpha;
+                },
+                1e-6);
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void bitmapsOf24Bits(boolean topDown) throws IOException {
+        Decoded picture = decodeBmp(colourBitmap(topDown));
+        // 11811 dots a metre.
+        assertThat(picture.info().dpi().orElseThrow()).isCloseTo(299.9994, offset(1e-4));
+        assertThat(picture.info().light().storedChannels()).isEqualTo(3);
+        picture.check(Pattern::light8, 1e-6);
+    }
+
+    /** The 8-bit pattern as a BMP. */
+    static byte[] colourBitmap() {
+        return colourBitmap(false);
+    }
+
+    private static byte[] colourBitmap(boolean topDown) {
+        int rowBytes = (3 * WIDTH + 3) / 4 * 4;
+        byte[] rows = new byte[rowBytes * HEIGHT];
+        for (int y = 0; y < HEIGHT; y++) {
+            int row = topDown ? y : HEIGHT - 1 - y;
+            for (int i = 0; i < 3 * WIDTH; i++) {
+                rows[row * rowBytes + i] = (byte) Pattern.code8(i / 3, y, 2 - i % 3);
+            }
+        }
+        return bmp(24, 0, topDown, new byte[0], rows);
+    }
+
+    @Test
+    void bitmapsWithPalette() throws IOException {
+        byte[] palette = new byte[4 * 16];
+        for (int i = 0; i < palette.length; i++) {
+            palette[i] = (byte) (i % 4 == 3 ? 0 : Pattern.code8(i / 4, 0, 2 - i % 4));
+        }
+        byte[] rows = new byte[8 * HEIGHT];
+        for (int y = 0; y < HEIGHT; y++) {
+            for (int x = 0; x < WIDTH; x++) {
+                rows[(HEIGHT - 1 - y) * 8 + x / 2] |= (byte) ((x + y) % 16 << (x % 2 == 0 ? 4 : 0));
+            }
+        }
+        decodeBmp(bmp(4, 0, false, palette, rows)).check((x, y, c) -> Pattern.light8((x + y) % 16, 0, c), 1e-6);
+    }
+
+    /** Each row one run, in BI_RLE8; the greys of the palette make it one channel. */
+    @Test
+    void bitmapsOfRuns() throws IOException {
+        byte[] palette = new byte[4 * 256];
+        for (int i = 0; i < palette.length; i++) {
+            palette[i] = (byte) (i % 4 == 3 ? 0 : i / 4);
+        }
+        ByteArrayOutputStream runs = new ByteArrayOutputStream();
+        for (int y = HEIGHT - 1; y >= 0; y--) {
+            runs.writeBytes(new byte[] {WIDTH, (byte) (20 * y), 0, 0});
+        }
+        runs.writeBytes(new byte[] {0, 1});
+        Decoded picture = decodeBmp(bmp(8, 1, false, palette, runs.toByteArray()));
+        assertThat(picture.info().light().storedChannels()).isEqualTo(1);
+        picture.check((x, y, c) -> Pattern.srgb(20 * y, 8), 1e-6);
+    }
+
+    @Test
+    void bitmapsOf16BitsHaveFewerBitsForRedAndBlue() throws IOException {
+        int rowBytes = (2 * WIDTH + 3) / 4 * 4;
+        ByteBuffer rows = ByteBuffer.allocate(rowBytes * HEIGHT).order(ByteOrder.LITTLE_ENDIAN);
+        for (int y = 0; y < HEIGHT; y++) {
+            for (int x = 0; x < WIDTH; x++) {
+                int pixel = code565(x, y, 0) << 11 | code565(x, y, 1) << 5 | code565(x, y, 2);
+                rows.putShort((HEIGHT - 1 - y) * rowBytes + 2 * x, (short) pixel);
+            }
+        }
+        byte[] masks = {0, (byte) 0xf8, 0, 0, (byte) 0xe0, 7, 0, 0, 0x1f, 0, 0, 0};
+        decodeBmp(bmp(16, 3, false, masks, rows.array()))
+                .check(
+                        (x, y, c) -> Pattern.srgb((int) Math.round(code565(x, y, c) * 255.0 / (c == 1 ? 63 : 31)), 8),
+                        1e-6);
+    }
+
+    private static int code565(int x, int y, int channel) {
+        return Pattern.code(x, y, channel, channel == 1 ? 6 : 5);
+    }
+
+    @Test
+    void faults() throws IOException {
+        assertFault("P6 13 9 255\n", new byte[200], "ends early, after 5 of 9 rows");
+        assertFault("P6 90000 90000 255\n", new byte[200], "beyond");
+        assertFault("P6 50000 40000 255\n", new byte[200], "cannot hold");
+        byte[] bmp = bmp(24, 0, false, new byte[0], new byte[40 * HEIGHT]);
+        bmp[18] = 100;
+        assertBmpFault(bmp, "its rows need 2754 bytes, it has 414");
+        bmp[30] = 4;
+        assertBmpFault(bmp, "BMP that holds a JPEG");
+    }
+
+    private static byte[] binary(int channels, int bits) {
+        ByteBuffer samples = ByteBuffer.allocate(WIDTH * HEIGHT * channels * bits / 8);
+        for (int i = 0; i < WIDTH * HEIGHT * channels; i++) {
+            int code = Pattern.code(i / channels % WIDTH, i / channels / WIDTH, i % channels, bits);
+            if (bits == 8) {
+                samples.put((byte) code);
+            } else {
+                samples.putShort((short) code);
+            }
+        }
+        return samples.array();
+    }
+
+    private static byte[] text(int channels, int bits) {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < WIDTH * HEIGHT * channels; i++) {
+            text.append(Pattern.code(i / channels % WIDTH, i / channels / WIDTH, i % channels, bits));
+            text.append(i % 7 == 6 ? '\n' : ' ');
+        }
+        return text.toString().getBytes(StandardCharsets.US_ASCII);
+    }
+
+    /** A BITMAPINFOHEADER with what follows it. */
+    private static byte[] bmp(int bits, int compression, boolean topDown, byte[] tables, byte[] rows) {
+        int at = 54 + tables.length;
+        return ByteBuffer.allocate(at + rows.length)
+                .order(ByteOrder.LITTLE_ENDIAN)
+                .put((byte) 'B')
+                .put((byte) 'M')
+                .putInt(at + rows.length)
+                .putInt(0)
+                .putInt(at)
+                .putInt(40)
+                .putInt(WIDTH)
+                .putInt(topDown ? -HEIGHT : HEIGHT)
+                .putShort((short) 1)
+                .putShort((short) bits)
+                .putInt(compression)
+                .putInt(rows.length)
+                .putInt(11811)
+                .putInt(11811)
+                .putInt(bits <= 8 ? tables.length / 4 : 0)
+                .putInt(0)
+                .put(tables)
+                .put(rows)
+                .array();
+    }
+
+    private Decoded decode(String head, byte[] body) throws IOException {
+        return Decoded.of(write(head, body));
+    }
+
+    private Decoded decodeBmp(byte[] bmp) throws IOException {
+        return Decoded.of(Files.write(folder.resolve("picture.bmp"), bmp));
+    }
+
+    private Path write(String head, byte[] body) throws IOException {
+        byte[] letters = head.getBytes(StandardCharsets.US_ASCII);
+        return Files.write(
+                folder.resolve("picture"),
+                ByteBuffer.allocate(letters.length + body.length)
+                        .put(letters)
+                        .put(body)
+                        .array());
+    }
+
+    private void assertFault(String head, byte[] body, String words) throws IOException {
+        Path file = write(head, body);
+        assertThatThrownBy(() -> Decoded.of(file))
+                .isInstanceOf(InputFault.class)
+                .hasMessageContaining(words);
+    }
+
+    private void assertBmpFault(byte[] bmp, String words) throws IOException {
+        Path file = Files.write(folder.resolve("picture.bmp"), bmp);
+        assertThatThrownBy(() -> Decoded.of(file))
+                .isInstanceOf(InputFault.class)
+                .hasMessageContaining(words);
+    }
+}
