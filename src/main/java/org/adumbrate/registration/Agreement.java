@@ -13,10 +13,11 @@ import org.adumbrate.geometry.Space;
  * @param chance the same share when the pass is shifted by a few pixels this way and that
  * @param regions share of the regions of the pass with enough edges in which most of them lie on their lines; another
  *     camera can bring one plane of a model onto the lines, never all of them
+ * @param lines how many standard deviations more lines agree than by chance
  * @param seen edges that lie on their line beyond what chance would put there, as a share of the places looked at
  * @param worst where in the pass the edges agree least, in its pixels; null if every region agrees
  */
-record Agreement(int edges, double share, double chance, double regions, double seen, RasterPoint worst) {
+record Agreement(int edges, double share, double chance, double regions, double lines, double seen, RasterPoint worst) {
     /** An edge this near, in pixels of the level, lies on its line. */
     static final double ON_LINE = 0.5;
 
@@ -55,6 +56,7 @@ record Agreement(int edges, double share, double chance, double regions, double 
                 share,
                 chance,
                 regions == 0 ? 0 : (double) good / regions,
+                fitted.linesBeyondChance(),
                 (share - chance) * hits.count / Math.max(1, hits.looked),
                 worst < 0 ? null : middle(worst, fitted.level().image()));
     }

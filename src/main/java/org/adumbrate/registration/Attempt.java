@@ -18,10 +18,16 @@ import org.adumbrate.geometry.SheetSize;
  */
 record Attempt(Fitted fitted, Affine<SheetPoint, RasterPoint> map, double sigma, Agreement agreement) {
     /** The score of an agreement at which a pass is as likely right as wrong. */
-    private static final double EVEN = 0.47;
+    private static final double EVEN = 0.5;
 
     /** The step of score that makes it e times as likely. */
     private static final double STEP = 0.03;
+
+    /** Standard deviations by which lines must agree more than by chance... */
+    private static final double LEAST_LINES = 3;
+
+    /** ...and the step of them that makes a pass e times as likely. */
+    private static final double LINES_STEP = 0.5;
 
     /** Edges on their lines beyond chance, as a share of the places looked at, that a placement needs. */
     private static final double LEAST_SEEN = 0.04;
@@ -67,8 +73,13 @@ record Attempt(Fitted fitted, Affine<SheetPoint, RasterPoint> map, double sigma,
                 && agreement.seen() >= LEAST_SEEN
                 && sigma < MOST_SIGMA
                 && map.determinant() > 0;
-        double belief = 1 / (1 + Math.exp((EVEN - agreement.score()) / STEP));
+        double belief = Math.min(
+                logistic((agreement.score() - EVEN) / STEP), logistic((agreement.lines() - LEAST_LINES) / LINES_STEP));
         return enough ? belief : Math.min(belief, 0.3);
+    }
+
+    private static double logistic(double x) {
+        return 1 / (1 + Math.exp(-x));
     }
 
     boolean accepted() {

@@ -59,9 +59,9 @@ final class Explainer {
         if (bars()) {
             return fills(inside) || !cutBars() ? stretched ? Explanation.MIXED : Explanation.BARS : Explanation.MIXED;
         }
-        RatioCheck.Fit ratio = RatioCheck.of(pass, sheet).fit();
+        RatioCheck ratio = RatioCheck.of(pass, sheet);
         if (fills(whole())) {
-            return switch (ratio) {
+            return switch (ratio.fit()) {
                 case SAME -> Explanation.SAME_RATIO;
                 case ROUNDED -> Explanation.ROUNDED;
                 default -> Explanation.STRETCHED;
@@ -70,7 +70,7 @@ final class Explainer {
         if (stretched) {
             return Explanation.MIXED;
         }
-        if (ratio != RatioCheck.Fit.SAME) {
+        if (!ratio.fills()) {
             return Explanation.CROPPED;
         }
         boolean sameScale = Math.abs(right - left - pass.width()) < 2 * near + 1;
@@ -99,12 +99,11 @@ final class Explainer {
 
     /** True if the sheet's sides are the sides of the rectangle. */
     private boolean fills(PixelRect r) {
-        double ratio = r.width() / (double) r.height() / sheet.ratio();
-        double looseX = near + (Math.abs(ratio - 1) * r.width() < STRETCH ? HALF_ROW : 0);
-        return Math.abs(left - r.left()) < looseX
-                && Math.abs(right - r.right()) < looseX
-                && Math.abs(top - r.top()) < looseX
-                && Math.abs(bottom - r.bottom()) < looseX
+        double loose = near + HALF_ROW;
+        return Math.abs(left - r.left()) < loose
+                && Math.abs(right - r.right()) < loose
+                && Math.abs(top - r.top()) < loose
+                && Math.abs(bottom - r.bottom()) < loose
                 && Math.abs((left + right) - (r.left() + r.right())) < 2 * near
                 && Math.abs((top + bottom) - (r.top() + r.bottom())) < 2 * near;
     }

@@ -15,6 +15,7 @@ final class Refinement {
     static final List<EdgeModel> MODELS = List.of(
             new EdgeModel(0.6, EdgeModel.Shape.STEP, EdgeModel.Shape.KINK),
             new EdgeModel(0.6, EdgeModel.Shape.KINK, EdgeModel.Shape.LINE),
+            new EdgeModel(0.8, EdgeModel.Shape.KINK, EdgeModel.Shape.LINE),
             new EdgeModel(1.1, EdgeModel.Shape.STEP, EdgeModel.Shape.KINK),
             new EdgeModel(1.1, EdgeModel.Shape.KINK, EdgeModel.Shape.LINE));
 
