@@ -62,8 +62,7 @@ record Attempt(Fitted fitted, Affine<SheetPoint, RasterPoint> map, double sigma,
         Fitted fitted = apart < Math.max(LEAST_STRETCH, SIGMAS * doubt) ? uniform : stretched;
         double sigma = fitted.sigmaAt(corners);
         Agreement agreement = Agreement.of(lines, fitted);
-        Optional<Affine<SheetPoint, RasterPoint>> exact =
-                ExactFrames.agreeing(frames, fitted.map(), corners, sigma);
+        Optional<Affine<SheetPoint, RasterPoint>> exact = ExactFrames.agreeing(frames, fitted.map(), corners, sigma);
         return new Attempt(fitted, exact.orElse(fitted.map()), exact.isPresent() ? 0 : sigma, agreement);
     }
 
@@ -88,7 +87,7 @@ record Attempt(Fitted fitted, Affine<SheetPoint, RasterPoint> map, double sigma,
 
     /** True if too few edges were found to say anything. */
     boolean blind() {
-        return agreement.edges() < LEAST_EDGES || agreement.seen() < LEAST_SEEN;
+        return agreement.edges() < LEAST_EDGES;
     }
 
     /** True if the edges agree but do not hold the placement in place. */

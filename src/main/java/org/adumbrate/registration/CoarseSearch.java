@@ -4,9 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.adumbrate.geometry.Affine;
-import org.adumbrate.geometry.RasterPoint;
-import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
 
 /**
@@ -72,7 +69,8 @@ final class CoarseSearch {
         double x = sheet.widthMm() / 2;
         double y = sheet.heightMm() / 2;
         double apart = Math.hypot(
-                a.map().mapX(x, y) - b.map().mapX(x, y), a.map().mapY(x, y) - b.map().mapY(x, y));
+                a.map().mapX(x, y) - b.map().mapX(x, y),
+                a.map().mapY(x, y) - b.map().mapY(x, y));
         double ratio = Math.abs(Math.log(a.map().xx() / b.map().xx()));
         return apart < 0.02 * passLong && ratio < 3 * STEP;
     }

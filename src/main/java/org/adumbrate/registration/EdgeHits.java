@@ -84,7 +84,15 @@ final class EdgeHits {
         int at = 0;
         for (EdgeHits part : parts) {
             for (int k = 0; k < part.count; k++) {
-                all.set(at++, part.probe[k], part.u[k], part.v[k], part.nx[k], part.ny[k], part.offset[k], part.sigma[k]);
+                all.set(
+                        at++,
+                        part.probe[k],
+                        part.u[k],
+                        part.v[k],
+                        part.nx[k],
+                        part.ny[k],
+                        part.offset[k],
+                        part.sigma[k]);
             }
         }
         return all;

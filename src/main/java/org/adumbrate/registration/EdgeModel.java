@@ -9,20 +9,19 @@ package org.adumbrate.registration;
  */
 final class EdgeModel {
     /** The profile reaches so far both ways, in pixels. */
-    static final double REACH = 4;
+    static final int REACH = 4;
 
     /** Samples in a pixel. */
     static final int PER_PIXEL = 2;
 
     /** Samples of a profile. */
-    static final int SAMPLES = (int) (2 * REACH) * PER_PIXEL + 1;
+    static final int SAMPLES = 2 * REACH * PER_PIXEL + 1;
 
     /** Positions are tried so far both ways, in pixels. */
     static final double SEARCH = 2.5;
 
     private static final double TRIAL = 0.125;
     private static final int TRIALS = 1 + (int) (2 * SEARCH / TRIAL);
-
 
     private final int kinds;
     private final double[][] slope;
@@ -142,8 +141,10 @@ final class EdgeModel {
     /** The normal distribution function, to 2e-7: Abramowitz and Stegun, Handbook of Mathematical Functions, 26.2.17. */
     private static double normal(double x) {
         double t = 1 / (1 + 0.2316419 * Math.abs(x));
-        double tail = Math.exp(-x * x / 2) / Math.sqrt(2 * Math.PI)
-                * t * (0.319381530 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
+        double tail = Math.exp(-x * x / 2)
+                / Math.sqrt(2 * Math.PI)
+                * t
+                * (0.319381530 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
         return x > 0 ? 1 - tail : tail;
     }
 

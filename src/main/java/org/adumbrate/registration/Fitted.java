@@ -15,8 +15,7 @@ import org.adumbrate.geometry.SheetPoint;
  * @param hits the edges, measured from the fit's last start
  * @param fit the fit, in pixels of the level
  */
-record Fitted(
-        Affine<SheetPoint, RasterPoint> map, EdgeModel model, PassLevel level, EdgeHits hits, PlacementFit fit) {
+record Fitted(Affine<SheetPoint, RasterPoint> map, EdgeModel model, PassLevel level, EdgeHits hits, PlacementFit fit) {
     /** Edges that a line needs to be counted. */
     private static final int EDGES_OF_A_LINE = 3;
 

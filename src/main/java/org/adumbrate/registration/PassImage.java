@@ -31,6 +31,7 @@ public record PassImage(GreyImage grey, PixelSize original) {
     }
 
     private static int reduction(GreyImage grey, PixelSize original) {
-        return (int) Math.max(1, Math.round((double) original.width() / grey.size().width()));
+        return (int)
+                Math.max(1, Math.round((double) original.width() / grey.size().width()));
     }
 }

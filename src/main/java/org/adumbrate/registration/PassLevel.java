@@ -28,9 +28,15 @@ record PassLevel(ToneImage image, PixelRect inside, double noise) {
         for (int y = 1; y < image.height - 1; y += 3) {
             for (int x = 1; x < w - 1; x += 3) {
                 int k = y * w + x;
-                float mask = v[k - w - 1] - 2 * v[k - w] + v[k - w + 1]
-                        - 2 * v[k - 1] + 4 * v[k] - 2 * v[k + 1]
-                        + v[k + w - 1] - 2 * v[k + w] + v[k + w + 1];
+                float mask = v[k - w - 1]
+                        - 2 * v[k - w]
+                        + v[k - w + 1]
+                        - 2 * v[k - 1]
+                        + 4 * v[k]
+                        - 2 * v[k + 1]
+                        + v[k + w - 1]
+                        - 2 * v[k + w]
+                        + v[k + w + 1];
                 counts[(int) Math.min(1023, Math.abs(mask) * 1024)]++;
                 total++;
             }

@@ -21,8 +21,7 @@ record PixelRect(int left, int top, int right, int bottom) {
 
     /** The rectangle in pixels that are {@code times} as large, rounded inwards. */
     PixelRect reduced(int times) {
-        return new PixelRect(
-                (left + times - 1) / times, (top + times - 1) / times, right / times, bottom / times);
+        return new PixelRect((left + times - 1) / times, (top + times - 1) / times, right / times, bottom / times);
     }
 
     /** The rectangle in pixels of the picture that this one's picture was reduced from; its far sides stay far sides. */

@@ -146,18 +146,11 @@ final class PlacementFit {
     double residual(int k) {
         double x = probes.x[hits.probe[k]];
         double y = probes.y[hits.probe[k]];
-        return hits.offset[k]
-                + hits.nx[k] * (hits.u[k] - map.mapX(x, y))
-                + hits.ny[k] * (hits.v[k] - map.mapY(x, y));
+        return hits.offset[k] + hits.nx[k] * (hits.u[k] - map.mapX(x, y)) + hits.ny[k] * (hits.v[k] - map.mapY(x, y));
     }
 
     private void design(int k, double[] row) {
-        design(
-                probes.x[hits.probe[k]] - midX,
-                probes.y[hits.probe[k]] - midY,
-                hits.nx[k],
-                hits.ny[k],
-                row);
+        design(probes.x[hits.probe[k]] - midX, probes.y[hits.probe[k]] - midY, hits.nx[k], hits.ny[k], row);
     }
 
     /** How the point (x, y) moves along (nx, ny) with each parameter. */

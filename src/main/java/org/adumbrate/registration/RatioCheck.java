@@ -47,22 +47,24 @@ public record RatioCheck(Fit fit, String message) {
                 Locale.ROOT, "%s has ratio %.4f, the sheet of %s has %.4f", pass, pass.ratio(), sheet, sheet.ratio());
         return switch (fit) {
             case SAME -> ratios + ": the same, to the nearest pixel";
-            case ROUNDED -> String.format(
-                    Locale.ROOT, "%s: the same but for rounding (%.1f rows would fit exactly)", ratios, rows);
-            case WIDER -> String.format(
-                    Locale.ROOT,
-                    "%s: %.1f rows are missing, so it was cropped above or below, has bars at the sides, or was stretched"
-                            + " by %.1f %% in width",
-                    ratios,
-                    rows - pass.height(),
-                    100 * (pass.width() / columns - 1));
-            case TALLER -> String.format(
-                    Locale.ROOT,
-                    "%s: %.1f columns are missing, so it was cropped at the sides, has bars above and below, or was"
-                            + " stretched by %.1f %% in height",
-                    ratios,
-                    columns - pass.width(),
-                    100 * (pass.height() / rows - 1));
+            case ROUNDED ->
+                String.format(Locale.ROOT, "%s: the same but for rounding (%.1f rows would fit exactly)", ratios, rows);
+            case WIDER ->
+                String.format(
+                        Locale.ROOT,
+                        "%s: %.1f rows are missing, so it was cropped above or below, has bars at the sides, or was stretched"
+                                + " by %.1f %% in width",
+                        ratios,
+                        rows - pass.height(),
+                        100 * (pass.width() / columns - 1));
+            case TALLER ->
+                String.format(
+                        Locale.ROOT,
+                        "%s: %.1f columns are missing, so it was cropped at the sides, has bars above and below, or was"
+                                + " stretched by %.1f %% in height",
+                        ratios,
+                        columns - pass.width(),
+                        100 * (pass.height() / rows - 1));
         };
     }
 }

@@ -54,7 +54,7 @@ public final class Registration {
     }
 
     private Placement aligned(Attempt attempt, PixelRect inside) {
-        Affine<RasterPoint, SheetPoint> passToSheet = attempt.map().inverse();
+        Affine<RasterPoint, SheetPoint> passToSheet = Lay.back(attempt.map());
         Explainer explainer = new Explainer(
                 attempt.map(),
                 sheet,
@@ -70,7 +70,7 @@ public final class Registration {
                 attempt,
                 Placement.Status.REFUSED,
                 Explanation.REFUSED,
-                attempt.map().inverse(),
+                Lay.back(attempt.map()),
                 "does not belong to these lines: " + reason);
     }
 
@@ -100,12 +100,13 @@ public final class Registration {
     private String reason(Attempt attempt) {
         Agreement agreement = attempt.agreement();
         ToneImage mirrored = tone.mirrored();
-        if (Attempt.of(lines, sheet, mirrored, pass.original(), Bars.inside(mirrored)).accepted()) {
+        if (Attempt.of(lines, sheet, mirrored, pass.original(), Bars.inside(mirrored))
+                .accepted()) {
             return "it is mirrored; seen in a mirror it would fit, so export it again without mirroring";
         }
         if (attempt.blind()) {
             return String.format(
-                    Locale.ROOT, "hardly any of its edges lie on lines (%d edges near lines)", agreement.edges());
+                    Locale.ROOT, "only %d places along the lines show an edge, too few to tell", agreement.edges());
         }
         String shares = String.format(
                 Locale.ROOT,
@@ -115,10 +116,11 @@ public final class Registration {
         if (attempt.loose()) {
             return shares + String.format(Locale.ROOT, ", but it may be %.1f pixels off", 2 * attempt.sigma());
         }
-        return shares + String.format(
-                Locale.ROOT,
-                "; they do so in %.0f %% of its parts, so it shows something else or was taken with another camera",
-                100 * agreement.regions());
+        return shares
+                + String.format(
+                        Locale.ROOT,
+                        "; they do so in %.0f %% of its parts, so it shows something else or was taken with another camera",
+                        100 * agreement.regions());
     }
 
     /** A refusal without having looked. */
