@@ -29,6 +29,9 @@ record Attempt(Fitted fitted, Affine<SheetPoint, RasterPoint> map, double sigma,
     /** ...and the step of them that makes a pass e times as likely. */
     private static final double LINES_STEP = 0.5;
 
+    /** What it is worth, in those, that the measured placement agrees with an exact frame: chance hardly ever does. */
+    private static final double FRAMED = 1.5;
+
     /** Edges on their lines beyond chance, as a share of the places looked at, that a placement needs. */
     private static final double LEAST_SEEN = 0.04;
 
@@ -73,7 +76,8 @@ record Attempt(Fitted fitted, Affine<SheetPoint, RasterPoint> map, double sigma,
                 && sigma < MOST_SIGMA
                 && map.determinant() > 0;
         double belief = Math.min(
-                logistic((agreement.score() - EVEN) / STEP), logistic((agreement.lines() - LEAST_LINES) / LINES_STEP));
+                logistic((agreement.score() - EVEN) / STEP),
+                logistic((agreement.lines() + (sigma == 0 ? FRAMED : 0) - LEAST_LINES) / LINES_STEP));
         return enough ? belief : Math.min(belief, 0.3);
     }
 

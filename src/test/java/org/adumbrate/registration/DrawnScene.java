@@ -57,11 +57,11 @@ final class DrawnScene {
         return LinePattern.of(paths);
     }
 
-    /** The scene with every other shape moved on the sheet, as another camera would show what stands farther back. */
+    /** The scene with its shapes moved on the sheet by their depth, as another camera would show what stands farther back. */
     DrawnScene fromElsewhere(double dx, double dy) {
         DrawnScene moved = new DrawnScene(0);
         for (int k = 0; k < shapes.size(); k++) {
-            double times = k % 2;
+            double times = k % 8 / 7.0;
             moved.shapes.set(
                     k,
                     shapes.get(k).stream()

@@ -93,7 +93,7 @@ class FftTest {
         return new int[] {best % side, best / side};
     }
 
-    private static double bells(double x, double y) {
+    private static double bells(int x, int y) {
         double sum = 0.1;
         for (int k = 0; k < 24; k++) {
             double dx = x - ((37 * k + 11) % 79 + 24);

@@ -12,7 +12,7 @@ import org.adumbrate.geometry.RasterPoint;
 import org.adumbrate.geometry.SheetPoint;
 
 /** Whatever window of the sheet a pass shows, at whatever scale, it is placed to a fraction of a pixel. */
-class RegistrationProperties {
+class RegistrationPropertyTest {
     @Property(tries = 12, seed = "20260101")
     void anyWindowIsPlaced(
             @ForAll @IntRange(min = 1, max = 1000) int seed,
