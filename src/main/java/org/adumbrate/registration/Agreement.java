@@ -13,10 +13,12 @@ import org.adumbrate.geometry.Space;
  * @param chance the same share when the pass is shifted by a few pixels this way and that
  * @param regions share of the regions of the pass with enough edges in which most of them lie on their lines; another
  *     camera can bring one plane of a model onto the lines, never all of them
+ * @param lines how many standard deviations more lines agree than by chance
  * @param seen edges that lie on their line beyond what chance would put there, as a share of the places looked at
- * @param worst where in the pass the edges agree least, in its pixels; null if every region agrees
+ * @param worst where in the pass an edge is farthest off its line, in the region that agrees least, in its pixels; null if
+ *     no region has enough edges
  */
-record Agreement(int edges, double share, double chance, double regions, double seen, RasterPoint worst) {
+record Agreement(int edges, double share, double chance, double regions, double lines, double seen, RasterPoint worst) {
     /** An edge this near, in pixels of the level, lies on its line. */
     static final double ON_LINE = 0.5;
 
@@ -32,9 +34,7 @@ record Agreement(int edges, double share, double chance, double regions, double 
         int[] agreeing = new int[COLUMNS * ROWS];
         EdgeHits hits = fitted.hits();
         for (int k = 0; k < hits.count; k++) {
-            int column = (int) (hits.u[k] * COLUMNS / fitted.level().image().width);
-            int row = (int) (hits.v[k] * ROWS / fitted.level().image().height);
-            int region = Math.min(ROWS - 1, row) * COLUMNS + Math.min(COLUMNS - 1, column);
+            int region = region(fitted, k);
             found[region]++;
             agreeing[region] += Math.abs(fitted.fit().residual(k)) < ON_LINE ? 1 : 0;
         }
@@ -55,14 +55,28 @@ record Agreement(int edges, double share, double chance, double regions, double 
                 share,
                 chance,
                 regions == 0 ? 0 : (double) good / regions,
+                fitted.linesBeyondChance(),
                 (share - chance) * hits.count / Math.max(1, hits.looked),
-                worst < 0 ? null : middle(worst, fitted.level().image()));
+                worst < 0 ? null : farthestOff(fitted, worst));
     }
 
-    private static RasterPoint middle(int region, ToneImage image) {
-        return new RasterPoint(
-                (region % COLUMNS + 0.5) * image.width * image.reduction / COLUMNS,
-                (Math.floorDiv(region, COLUMNS) + 0.5) * image.height * image.reduction / ROWS);
+    private static int region(Fitted fitted, int k) {
+        int column = (int) (fitted.hits().u[k] * COLUMNS / fitted.level().image().width);
+        int row = (int) (fitted.hits().v[k] * ROWS / fitted.level().image().height);
+        return Math.min(ROWS - 1, row) * COLUMNS + Math.min(COLUMNS - 1, column);
+    }
+
+    /** Of the edges in a region, where the one lies that is farthest off its line, in pixels of the pass. */
+    private static RasterPoint farthestOff(Fitted fitted, int region) {
+        int worst = -1;
+        for (int k = 0; k < fitted.hits().count; k++) {
+            boolean farther = worst < 0
+                    || Math.abs(fitted.fit().residual(k))
+                            > Math.abs(fitted.fit().residual(worst));
+            worst = farther && region(fitted, k) == region ? k : worst;
+        }
+        int times = fitted.level().image().reduction;
+        return new RasterPoint(fitted.hits().u[worst] * times, fitted.hits().v[worst] * times);
     }
 
     /** The share of edges on their lines when the pass is moved 5 to 38 pixels in directions spread by the golden angle. */

@@ -18,10 +18,19 @@ import org.adumbrate.geometry.SheetSize;
  */
 record Attempt(Fitted fitted, Affine<SheetPoint, RasterPoint> map, double sigma, Agreement agreement) {
     /** The score of an agreement at which a pass is as likely right as wrong. */
-    private static final double EVEN = 0.47;
+    private static final double EVEN = 0.5;
 
     /** The step of score that makes it e times as likely. */
     private static final double STEP = 0.03;
+
+    /** Standard deviations by which lines must agree more than by chance... */
+    private static final double LEAST_LINES = 3;
+
+    /** ...and the step of them that makes a pass e times as likely. */
+    private static final double LINES_STEP = 0.5;
+
+    /** What it is worth, in those, that the measured placement agrees with an exact frame: chance hardly ever does. */
+    private static final double FRAMED = 1.5;
 
     /** Edges on their lines beyond chance, as a share of the places looked at, that a placement needs. */
     private static final double LEAST_SEEN = 0.04;
@@ -66,8 +75,14 @@ record Attempt(Fitted fitted, Affine<SheetPoint, RasterPoint> map, double sigma,
                 && agreement.seen() >= LEAST_SEEN
                 && sigma < MOST_SIGMA
                 && map.determinant() > 0;
-        double belief = 1 / (1 + Math.exp((EVEN - agreement.score()) / STEP));
+        double belief = Math.min(
+                logistic((agreement.score() - EVEN) / STEP),
+                logistic((agreement.lines() + (sigma == 0 ? FRAMED : 0) - LEAST_LINES) / LINES_STEP));
         return enough ? belief : Math.min(belief, 0.3);
+    }
+
+    private static double logistic(double x) {
+        return 1 / (1 + Math.exp(-x));
     }
 
     boolean accepted() {
@@ -76,7 +91,7 @@ record Attempt(Fitted fitted, Affine<SheetPoint, RasterPoint> map, double sigma,
 
     /** True if too few edges were found to say anything. */
     boolean blind() {
-        return agreement.edges() < LEAST_EDGES || agreement.seen() < LEAST_SEEN;
+        return agreement.edges() < LEAST_EDGES;
     }
 
     /** True if the edges agree but do not hold the placement in place. */

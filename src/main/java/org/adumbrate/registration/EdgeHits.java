@@ -22,6 +22,7 @@ final class EdgeHits {
     /** An edge must be this many times as strong as the noise. */
     private static final double OVER_NOISE = 4;
 
+    private final Probes probes;
     /** Probes looked at: inside the pass, with room beside them. */
     final int looked;
 
@@ -41,7 +42,8 @@ final class EdgeHits {
 
     final double[] sigma;
 
-    private EdgeHits(int looked, int count) {
+    private EdgeHits(Probes probes, int looked, int count) {
+        this.probes = probes;
         this.looked = looked;
         this.count = count;
         probe = new int[count];
@@ -66,6 +68,11 @@ final class EdgeHits {
         return joined(parts);
     }
 
+    /** The number of the piece of line that hit k lies on; hits of one piece follow one another. */
+    int piece(int k) {
+        return probes.piece[probe[k]];
+    }
+
     private static EdgeHits joined(EdgeHits... parts) {
         int count = 0;
         int looked = 0;
@@ -73,7 +80,7 @@ final class EdgeHits {
             count += part.count;
             looked += part.looked;
         }
-        EdgeHits all = new EdgeHits(looked, count);
+        EdgeHits all = new EdgeHits(parts[0].probes, looked, count);
         int at = 0;
         for (EdgeHits part : parts) {
             for (int k = 0; k < part.count; k++) {
@@ -118,7 +125,7 @@ final class EdgeHits {
         }
 
         EdgeHits over(int from, int to, int stride) {
-            EdgeHits room = new EdgeHits(0, to - from);
+            EdgeHits room = new EdgeHits(probes, 0, to - from);
             int count = 0;
             int looked = 0;
             for (int n = from; n < to; n++) {
@@ -140,7 +147,7 @@ final class EdgeHits {
                     room.set(count++, k, u, v, -dv / perMm, du / perMm, edge.offset, edge.sigma);
                 }
             }
-            EdgeHits hits = new EdgeHits(looked, count);
+            EdgeHits hits = new EdgeHits(probes, looked, count);
             for (int k = 0; k < count; k++) {
                 hits.set(k, room.probe[k], room.u[k], room.v[k], room.nx[k], room.ny[k], room.offset[k], room.sigma[k]);
             }

@@ -9,13 +9,13 @@ package org.adumbrate.registration;
  */
 final class EdgeModel {
     /** The profile reaches so far both ways, in pixels. */
-    static final double REACH = 4;
+    static final int REACH = 4;
 
     /** Samples in a pixel. */
     static final int PER_PIXEL = 2;
 
     /** Samples of a profile. */
-    static final int SAMPLES = (int) (2 * REACH) * PER_PIXEL + 1;
+    static final int SAMPLES = 2 * REACH * PER_PIXEL + 1;
 
     /** Positions are tried so far both ways, in pixels. */
     static final double SEARCH = 2.5;

@@ -19,7 +19,7 @@ final class ExactFrames {
     private static final double BLIND = 0.1;
 
     /** Standard deviations within which a measurement agrees with a frame. */
-    private static final double SIGMAS = 3;
+    private static final double SIGMAS = 2;
 
     private ExactFrames() {}
 

@@ -18,6 +18,9 @@ final class Explainer {
     /** Scales that differ by less than this, in pixels across the picture, differ by rounding. */
     private static final double STRETCH = 2;
 
+    /** The pass shows something beyond the sheet if it reaches beyond it by more than this, in pixels. */
+    private static final double BEYOND = 2;
+
     private final PixelSize pass;
     private final SheetSize sheet;
     private final PixelRect inside;
@@ -56,8 +59,8 @@ final class Explainer {
 
     Explanation explanation() {
         boolean stretched = Math.abs(stretch - 1) * Math.min(pass.width(), pass.height()) > STRETCH;
-        if (bars()) {
-            return fills(inside) || !cutBars() ? stretched ? Explanation.MIXED : Explanation.BARS : Explanation.MIXED;
+        if (cutBars() ? fills(inside) : barsOfTheBackground()) {
+            return stretched ? Explanation.MIXED : Explanation.BARS;
         }
         RatioCheck ratio = RatioCheck.of(pass, sheet);
         if (fills(whole())) {
@@ -67,7 +70,7 @@ final class Explainer {
                 default -> Explanation.STRETCHED;
             };
         }
-        if (stretched) {
+        if (stretched || cutBars()) {
             return Explanation.MIXED;
         }
         if (!ratio.fills()) {
@@ -85,20 +88,22 @@ final class Explainer {
         return !inside.equals(whole());
     }
 
-    /** Bars were found; or the sheet ends at two opposite sides of the pass and well inside it at the other two. */
-    private boolean bars() {
-        boolean fillsX = Math.abs(left) < near && Math.abs(right - pass.width()) < near;
-        boolean fillsY = Math.abs(top) < near && Math.abs(bottom - pass.height()) < near;
-        boolean beyondX = Math.max(left, pass.width() - right) > 2;
-        boolean beyondY = Math.max(top, pass.height() - bottom) > 2;
-        boolean insideX = left > -near && right < pass.width() + near;
-        boolean insideY = top > -near && bottom < pass.height() + near;
-        boolean allRound = insideX
-                && insideY
-                && beyondX
-                && beyondY
-                && !RatioCheck.of(pass, sheet).fills();
-        return cutBars() || plainOutside && (fillsX && beyondY && insideY || fillsY && beyondX && insideX || allRound);
+    /** Bars of the background's own tone are not seen as such: they are what the pass shows beyond the sheet. */
+    private boolean barsOfTheBackground() {
+        boolean within = left > -near && right < pass.width() + near && top > -near && bottom < pass.height() + near;
+        boolean beyondX = Math.max(left, pass.width() - right) > BEYOND;
+        boolean beyondY = Math.max(top, pass.height() - bottom) > BEYOND;
+        boolean allRound = beyondX && beyondY && !RatioCheck.of(pass, sheet).fills();
+        boolean oneWay = beyondX ? fillsY() && !beyondY : fillsX() && beyondY;
+        return plainOutside && within && (oneWay || allRound);
+    }
+
+    private boolean fillsX() {
+        return Math.abs(left) < near && Math.abs(right - pass.width()) < near;
+    }
+
+    private boolean fillsY() {
+        return Math.abs(top) < near && Math.abs(bottom - pass.height()) < near;
     }
 
     /** True if the sheet's sides are the sides of the rectangle. */

@@ -23,6 +23,19 @@ final class Lay {
         return map.then(Affine.scaling(Space.RASTER, Space.RASTER, 1 / times, 1 / times));
     }
 
+    /** The map back; of an upright map without the negative zeros that a general inverse would have. */
+    static Affine<RasterPoint, SheetPoint> back(Affine<SheetPoint, RasterPoint> map) {
+        return map.isUpright()
+                ? Affine.scalingThenShift(
+                        Space.RASTER,
+                        Space.SHEET,
+                        1 / map.xx(),
+                        1 / map.yy(),
+                        0 - map.x0() / map.xx(),
+                        0 - map.y0() / map.yy())
+                : map.inverse();
+    }
+
     /** The largest distance between the images of points under two maps, in pixels. */
     static double apart(Affine<SheetPoint, RasterPoint> a, Affine<SheetPoint, RasterPoint> b, List<SheetPoint> points) {
         double most = 0;
@@ -38,7 +51,7 @@ final class Lay {
     static List<SheetPoint> covered(SheetSize sheet, PixelSize pass, Affine<RasterPoint, SheetPoint> passToSheet) {
         List<SheetPoint> corners = new ArrayList<>();
         for (int k = 0; k < 4; k++) {
-            SheetPoint p = passToSheet.at(k % 2 * (double) pass.width(), k / 2 * (double) pass.height());
+            SheetPoint p = passToSheet.at(k % 2 == 0 ? 0 : pass.width(), k < 2 ? 0 : pass.height());
             corners.add(new SheetPoint(clamp(p.x(), sheet.widthMm()), clamp(p.y(), sheet.heightMm())));
         }
         return corners;

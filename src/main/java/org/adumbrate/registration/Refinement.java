@@ -20,6 +20,10 @@ final class Refinement {
             new EdgeModel(1.1, EdgeModel.Shape.KINK, EdgeModel.Shape.LINE));
 
     private static final int ROUNDS = 3;
+    private static final int FIRST_ROUNDS = 2;
+
+    /** Every so many probes decide what the edges are made of. */
+    private static final int CHOICE_STRIDE = 3;
 
     private final LinePattern lines;
     private final List<PassLevel> levels;
@@ -30,9 +34,9 @@ final class Refinement {
         this.levels = levels;
     }
 
-    /** Refines at the coarsest resolution only; the map is to pixels of the pass. */
+    /** Refines at the coarsest resolution only, as far as is needed to compare; the map is to pixels of the pass. */
     Fitted first(Affine<SheetPoint, RasterPoint> map) {
-        return at(levels.get(0), map);
+        return at(levels.get(0), map, FIRST_ROUNDS);
     }
 
     /**
@@ -42,8 +46,8 @@ final class Refinement {
     Fitted on(Fitted start) {
         Fitted fitted = start;
         Fitted best = start;
-        for (PassLevel level : levels.subList(1, levels.size())) {
-            fitted = at(level, fitted.map());
+        for (PassLevel level : levels) {
+            fitted = at(level, fitted.map(), ROUNDS);
             best = fitted.sigma() < best.sigma() ? fitted : best;
         }
         return best;
@@ -51,20 +55,20 @@ final class Refinement {
 
     /** Fits once more with another freedom, where the given placement was fitted. */
     Fitted with(PlacementFit.Freedom freedom, Fitted fitted) {
-        return fit(fitted.level(), fitted.model(), fitted.map(), freedom, 2);
+        return fit(fitted.level(), fitted.model(), fitted.map(), freedom, 2, 1);
     }
 
     /** Refines at a level with whichever edges agree best. */
-    private Fitted at(PassLevel level, Affine<SheetPoint, RasterPoint> map) {
+    private Fitted at(PassLevel level, Affine<SheetPoint, RasterPoint> map, int rounds) {
         List<Fitted> tried = MODELS.stream()
-                .map(model -> fit(level, model, map, PlacementFit.Freedom.STRETCH, 1))
+                .map(model -> fit(level, model, map, PlacementFit.Freedom.STRETCH, 1, CHOICE_STRIDE))
                 .toList();
         double most = tried.stream().mapToDouble(Fitted::support).max().orElse(0);
         Fitted best = tried.stream()
                 .filter(f -> f.support() >= 0.5 * most)
                 .min(Comparator.comparingDouble(f -> f.sigma()))
                 .orElseThrow();
-        return fit(level, best.model(), best.map(), PlacementFit.Freedom.STRETCH, ROUNDS);
+        return fit(level, best.model(), best.map(), PlacementFit.Freedom.STRETCH, rounds, 1);
     }
 
     private Fitted fit(
@@ -72,13 +76,14 @@ final class Refinement {
             EdgeModel model,
             Affine<SheetPoint, RasterPoint> start,
             PlacementFit.Freedom freedom,
-            int rounds) {
+            int rounds,
+            int stride) {
         int times = level.image().reduction;
         Affine<SheetPoint, RasterPoint> map = Lay.reduced(start, times);
         PlacementFit fit = null;
         EdgeHits hits = null;
         for (int round = 0; round < rounds; round++) {
-            hits = EdgeHits.find(lines.probes(), level, model, map, 1);
+            hits = EdgeHits.find(lines.probes(), level, model, map, stride);
             fit = PlacementFit.of(freedom, lines.probes(), hits, map);
             map = fit.map();
         }

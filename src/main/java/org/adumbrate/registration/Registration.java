@@ -54,7 +54,7 @@ public final class Registration {
     }
 
     private Placement aligned(Attempt attempt, PixelRect inside) {
-        Affine<RasterPoint, SheetPoint> passToSheet = attempt.map().inverse();
+        Affine<RasterPoint, SheetPoint> passToSheet = Lay.back(attempt.map());
         Explainer explainer = new Explainer(
                 attempt.map(),
                 sheet,
@@ -70,7 +70,7 @@ public final class Registration {
                 attempt,
                 Placement.Status.REFUSED,
                 Explanation.REFUSED,
-                attempt.map().inverse(),
+                Lay.back(attempt.map()),
                 "does not belong to these lines: " + reason);
     }
 
@@ -106,7 +106,7 @@ public final class Registration {
         }
         if (attempt.blind()) {
             return String.format(
-                    Locale.ROOT, "hardly any of its edges lie on lines (%d edges near lines)", agreement.edges());
+                    Locale.ROOT, "only %d places along the lines show an edge, too few to tell", agreement.edges());
         }
         String shares = String.format(
                 Locale.ROOT,

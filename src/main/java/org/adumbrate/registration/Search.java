@@ -3,6 +3,7 @@ package org.adumbrate.registration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.RasterPoint;
 import org.adumbrate.geometry.SheetPoint;
@@ -20,6 +21,12 @@ final class Search {
 
     /** How many of the candidates are measured. */
     private static final int MEASURED = 5;
+
+    /** If so many standard deviations more lines than by chance agree with the first frame... */
+    private static final double PLAIN_LINES = 8;
+
+    /** ...and this share of its edges, there is nothing to look for. */
+    private static final double PLAIN_SHARE = 0.65;
 
     private final LinePattern lines;
     private final SheetSize sheet;
@@ -52,35 +59,51 @@ final class Search {
      * @param frames placements to try besides those found by looking, to pixels of the pass
      */
     Fitted run(List<Affine<SheetPoint, RasterPoint>> frames) {
+        Fitted framed = refinement.first(frames.get(0));
+        if (framed.linesBeyondChance() > PLAIN_LINES && framed.support() > PLAIN_SHARE * framed.hits().count) {
+            return refinement.on(framed);
+        }
         Fitted best = candidates(frames).stream()
-                .limit(MEASURED)
                 .map(c -> refinement.first(c.map()))
-                .max(Comparator.comparingDouble(Fitted::beyondChance))
+                .max(Comparator.comparingDouble(Fitted::linesBeyondChance))
                 .orElseThrow();
         return refinement.on(best);
     }
 
-    /** Rough placements, the best first; maps are to pixels of the pass. */
+    /** Rough placements worth measuring; maps are to pixels of the pass. */
     private List<Candidate> candidates(List<Affine<SheetPoint, RasterPoint>> frames) {
         int times = (int) Math.max(1, Math.round(Math.max(tone.width, tone.height) / SMALL));
         int back = times * tone.reduction;
         OrientationField field = OrientationField.of(tone.reduced(times), inside.reduced(times));
-        List<Candidate> rough = new ArrayList<>(CoarseSearch.candidates(lines, sheet, field, CANDIDATES));
-        frames.forEach(f -> rough.add(new Candidate(Lay.reduced(f, back), 0)));
+        List<Candidate> rough = CoarseSearch.candidates(lines, sheet, field, CANDIDATES);
+        List<Candidate> framed =
+                frames.stream().map(f -> new Candidate(Lay.reduced(f, back), 0)).toList();
         LocalSearch soft = new LocalSearch(lines, field.blurred(3));
         LocalSearch sharp = new LocalSearch(lines, field.blurred(1));
-        List<Candidate> climbed = rough.parallelStream()
-                .map(c -> sharp.climb(soft.climb(c, 6, 1), 2, 0.25))
+        UnaryOperator<Candidate> climb = c -> sharp.climb(soft.climb(c, 6, 1), 2, 0.25);
+        List<Candidate> found = distinct(rough.parallelStream().map(climb).toList(), 2);
+        List<Candidate> best = new ArrayList<>(found.subList(0, Math.min(MEASURED, found.size())));
+        best.addAll(framed.parallelStream().map(climb).toList());
+        // Most passes fill their frame exactly: those placements are measured as they are, too.
+        List<Candidate> measured = new ArrayList<>(distinct(best, 2));
+        measured.addAll(distinct(framed, 0.5));
+        return measured.stream()
+                .map(c -> new Candidate(Lay.reduced(c.map(), 1.0 / back), c.score()))
+                .toList();
+    }
+
+    /** The candidates that are not within some pixels of a better one, the best first. */
+    private List<Candidate> distinct(List<Candidate> candidates, double pixels) {
+        List<SheetPoint> corners = List.of(new SheetPoint(0, 0), new SheetPoint(sheet.widthMm(), sheet.heightMm()));
+        List<Candidate> sorted = candidates.stream()
                 .sorted(Comparator.comparingDouble(Candidate::score).reversed())
                 .toList();
-        List<Candidate> distinct = new ArrayList<>();
-        for (Candidate next : climbed) {
-            Candidate full = new Candidate(Lay.reduced(next.map(), 1.0 / back), next.score());
-            List<SheetPoint> corners = List.of(new SheetPoint(0, 0), new SheetPoint(sheet.widthMm(), sheet.heightMm()));
-            if (distinct.stream().noneMatch(d -> Lay.apart(d.map(), full.map(), corners) < 2.0 * back)) {
-                distinct.add(full);
+        List<Candidate> kept = new ArrayList<>();
+        for (Candidate next : sorted) {
+            if (kept.stream().noneMatch(d -> Lay.apart(d.map(), next.map(), corners) < pixels)) {
+                kept.add(next);
             }
         }
-        return distinct;
+        return kept;
     }
 }
