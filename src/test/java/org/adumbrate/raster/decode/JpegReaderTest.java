@@ -190,6 +190,21 @@ class JpegReaderTest {
                         offset(0.015));
     }
 
+    /** The first square's ink under a press that is known: lightness falls in proportion to each ink. */
+    @Test
+    void inksUnderAProfile() throws IOException {
+        ProfileBytes.Lightness press = ink -> 100 * (1 - 0.2 * ink[0] - 0.3 * ink[1] - 0.1 * ink[2] - 0.4 * ink[3]);
+        byte[] profile = new ProfileBytes("CMYK").lightness("A2B0", 4, press).build();
+        for (String name : new String[] {"inks-adobe.jpg", "inks-ycck.jpg"}) {
+            Decoded picture = decode(JpegBytes.with(Sample.bytes(name), 0xe2, "ICC_PROFILE\0\1\1", profile));
+            double lightness = press.of(new double[] {127 / 255.0, 85 / 255.0, 110 / 255.0, 20 / 255.0});
+            for (int c = 0; c < 3; c++) {
+                assertThat((double) picture.at(8, 8, c)).isCloseTo(Math.pow((lightness + 16) / 116, 3), offset(0.006));
+            }
+            assertThat(picture.info().notes()).isEmpty();
+        }
+    }
+
     @Test
     void cutShort() throws IOException {
         byte[] jpeg = JpegBytes.write(false, WARM, COLD, WARM);
