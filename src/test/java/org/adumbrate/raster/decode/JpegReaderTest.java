@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import javax.imageio.ImageIO;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.raster.Orientation;
 import org.adumbrate.raster.SampleType;
@@ -52,7 +53,7 @@ class JpegReaderTest {
     void everyRefinementOfAProgressivePictureCounts() throws IOException {
         byte[] jpeg = JpegBytes.write(true, WARM, COLD, WARM, 0xffffff, 0x101010, COLD);
         Decoded picture = decode(jpeg);
-        var expected = javax.imageio.ImageIO.read(folder.resolve("picture.jpg").toFile());
+        var expected = ImageIO.read(folder.resolve("picture.jpg").toFile());
         picture.check((x, y, c) -> Pattern.srgb(expected.getRGB(x, y) >> (16 - 8 * c) & 0xff, 8), 1e-6);
     }
 
