@@ -4,7 +4,7 @@ import java.util.List;
 
 /** What an embedded colour profile makes of a picture's colour. */
 final class EmbeddedProfile {
-    /** Nearer than this to sRGB, in light, a profile is sRGB: a quarter of an 8-bit code where codes are densest. */
+    /** Nearer than this to sRGB, in light, a profile is sRGB: writers round its numbers in many ways, none by as much. */
     private static final double SAME = 1e-3;
 
     /** No profile. */

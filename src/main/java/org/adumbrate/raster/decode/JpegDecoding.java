@@ -33,7 +33,7 @@ final class JpegDecoding {
     }
 
     void run() throws IOException {
-        ImageReader reader = isInk() ? Plugins.platformJpeg() : Plugins.jpeg();
+        ImageReader reader = PlatformJpeg.reader();
         try (SplicedInput input = new SplicedInput(header.head(), file, header.scanAt())) {
             reader.setInput(input, true, true);
             reader.addIIOReadWarningListener((source, warning) -> corrupt |= meansCorruption(warning));

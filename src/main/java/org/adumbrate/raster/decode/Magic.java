@@ -1,30 +1,35 @@
 package org.adumbrate.raster.decode;
 
-import java.util.regex.Pattern;
-
 /** The bytes with which a format begins. */
 final class Magic {
-    private static final Pattern OR = Pattern.compile("\\|");
     private static final String ANY = "..";
+    private static final int STEP = 3;
 
     private Magic() {}
 
     /**
      * Whether a file begins so.
      *
-     * @param patterns hexadecimal bytes set apart by blanks, {@code ..} for any; several patterns set apart by {@code |}
+     * @param patterns hexadecimal bytes set apart by blanks, {@code ..} for any; several patterns set apart by {@code " | "}
      * @param head its first bytes
      */
     static boolean matches(String patterns, byte[] head) {
-        return OR.splitAsStream(patterns).anyMatch(pattern -> matchesOne(pattern.strip(), head));
+        int from = 0;
+        int bar = patterns.indexOf('|');
+        while (bar >= 0) {
+            if (matches(patterns, from, bar - 1, head)) {
+                return true;
+            }
+            from = bar + 2;
+            bar = patterns.indexOf('|', from);
+        }
+        return matches(patterns, from, patterns.length(), head);
     }
 
-    private static boolean matchesOne(String pattern, byte[] head) {
-        int bytes = (pattern.length() + 1) / 3;
-        for (int i = 0; i < bytes; i++) {
-            String digits = pattern.substring(3 * i, 3 * i + 2);
-            boolean same = i < head.length && (digits.equals(ANY) || Integer.parseInt(digits, 16) == (head[i] & 0xff));
-            if (!same) {
+    private static boolean matches(String patterns, int from, int to, byte[] head) {
+        for (int at = from, i = 0; at < to; at += STEP, i++) {
+            boolean any = patterns.startsWith(ANY, at);
+            if (i >= head.length || (!any && Integer.parseInt(patterns, at, at + 2, 16) != (head[i] & 0xff))) {
                 return false;
             }
         }

@@ -6,6 +6,7 @@ import static org.assertj.core.data.Offset.offset;
 import java.awt.color.ICC_ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.adumbrate.raster.LightDecoder;
@@ -155,7 +156,7 @@ class EmbeddedProfileTest {
         byte[][] bad = {
             {},
             new byte[200],
-            java.util.Arrays.copyOf(good, 300),
+            Arrays.copyOf(good, 300),
             longTable,
             outside,
             new ProfileBytes("GRAY").curve("kTRC", 0x0180).build(),

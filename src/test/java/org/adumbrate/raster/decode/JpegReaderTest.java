@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import javax.imageio.ImageIO;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.raster.Orientation;
 import org.adumbrate.raster.SampleType;
@@ -52,7 +53,7 @@ class JpegReaderTest {
     void everyRefinementOfAProgressivePictureCounts() throws IOException {
         byte[] jpeg = JpegBytes.write(true, WARM, COLD, WARM, 0xffffff, 0x101010, COLD);
         Decoded picture = decode(jpeg);
-        var expected = javax.imageio.ImageIO.read(folder.resolve("picture.jpg").toFile());
+        var expected = ImageIO.read(folder.resolve("picture.jpg").toFile());
         picture.check((x, y, c) -> Pattern.srgb(expected.getRGB(x, y) >> (16 - 8 * c) & 0xff, 8), 1e-6);
     }
 
@@ -188,6 +189,21 @@ class JpegReaderTest {
                 .isCloseTo(
                         1.39836 * Math.pow(0xc8 / 255.0, 563 / 256.0) - 0.39836 * Math.pow(0x50 / 255.0, 563 / 256.0),
                         offset(0.015));
+    }
+
+    /** The first square's ink under a press that is known: lightness falls in proportion to each ink. */
+    @Test
+    void inksUnderAProfile() throws IOException {
+        ProfileBytes.Lightness press = ink -> 100 * (1 - 0.2 * ink[0] - 0.3 * ink[1] - 0.1 * ink[2] - 0.4 * ink[3]);
+        byte[] profile = new ProfileBytes("CMYK").lightness("A2B0", 4, press).build();
+        for (String name : new String[] {"inks-adobe.jpg", "inks-ycck.jpg"}) {
+            Decoded picture = decode(JpegBytes.with(Sample.bytes(name), 0xe2, "ICC_PROFILE\0\1\1", profile));
+            double lightness = press.of(new double[] {127 / 255.0, 85 / 255.0, 110 / 255.0, 20 / 255.0});
+            for (int c = 0; c < 3; c++) {
+                assertThat((double) picture.at(8, 8, c)).isCloseTo(Math.pow((lightness + 16) / 116, 3), offset(0.006));
+            }
+            assertThat(picture.info().notes()).isEmpty();
+        }
     }
 
     @Test

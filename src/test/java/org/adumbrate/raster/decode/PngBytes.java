@@ -3,6 +3,7 @@ package org.adumbrate.raster.decode;
 import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 
@@ -54,7 +55,7 @@ final class PngBytes {
         for (int i = 0; i < chunks; i++) {
             int from = packed.length * i / chunks;
             int to = packed.length * (i + 1) / chunks;
-            chunk("IDAT", java.util.Arrays.copyOfRange(packed, from, to));
+            chunk("IDAT", Arrays.copyOfRange(packed, from, to));
         }
         return this;
     }

@@ -9,6 +9,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.raster.Orientation;
 import org.adumbrate.raster.SampleType;
@@ -211,7 +212,7 @@ class TiffReaderTest {
         assertFault(set(tiff, TiffTag.BITS_PER_SAMPLE, 7), "1 samples of 7 bits");
         assertFault(set(tiff, TiffTag.ROWS_PER_STRIP, 3), "lists 1 of 3 strips");
         assertFault(set(tiff, TiffTag.STRIP_OFFSETS, 5000), "ends early, in strip 0 of 1");
-        assertFault(java.util.Arrays.copyOf(tiff, 40), "ends early, before its directory");
+        assertFault(Arrays.copyOf(tiff, 40), "ends early, before its directory");
     }
 
     /** Sets the first value of a field of a little-endian file whose entries hold their values themselves. */
