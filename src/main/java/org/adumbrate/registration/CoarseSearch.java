@@ -19,12 +19,12 @@ final class CoarseSearch {
     private static final int LONG_SIDE = 160;
 
     /** Scales tried, relative to the one at which the long sides agree: from a pass that reaches far beyond the page... */
-    private static final double LEAST = 0.38;
+    private static final double LEAST = 0.42;
 
-    /** ...to a pass that shows a bit more than a third of the sheet's side. */
-    private static final double MOST = 2.6;
+    /** ...to a pass that shows a bit more than two fifths of the sheet's side. */
+    private static final double MOST = 2.4;
 
-    private static final double STEP = 0.016;
+    private static final double STEP = 0.018;
 
     private final Fft fft = new Fft(SIDE);
     private final Probes probes;

@@ -45,7 +45,11 @@ final class Fft {
         forward(im, re);
     }
 
+    /** An empty row stays empty. */
     private void row(float[] re, float[] im, int at) {
+        if (isEmpty(re, at) && isEmpty(im, at)) {
+            return;
+        }
         for (int k = 0; k < side; k++) {
             int r = reversed[k];
             if (r > k) {
@@ -61,6 +65,15 @@ final class Fft {
                 }
             }
         }
+    }
+
+    private boolean isEmpty(float[] values, int at) {
+        for (int k = at; k < at + side; k++) {
+            if (values[k] != 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** All columns together, so that memory is read in order. */

@@ -22,10 +22,10 @@ final class Search {
     /** How many of the candidates are measured. */
     private static final int MEASURED = 5;
 
-    /** If so many standard deviations more lines than by chance agree with the first frame... */
+    /** If so many standard deviations more lines agree than by chance... */
     private static final double PLAIN_LINES = 8;
 
-    /** ...and this share of its edges, there is nothing to look for. */
+    /** ...and this share of the edges, the placement is plainly right. */
     private static final double PLAIN_SHARE = 0.65;
 
     private final LinePattern lines;
@@ -59,15 +59,22 @@ final class Search {
      * @param frames placements to try besides those found by looking, to pixels of the pass
      */
     Fitted run(List<Affine<SheetPoint, RasterPoint>> frames) {
-        Fitted framed = refinement.first(frames.get(0));
-        if (framed.linesBeyondChance() > PLAIN_LINES && framed.support() > PLAIN_SHARE * framed.hits().count) {
-            return refinement.on(framed);
+        Fitted best = refinement.first(frames.get(0));
+        if (!plain(best)) {
+            for (Candidate candidate : candidates(frames)) {
+                Fitted next = refinement.first(candidate.map());
+                best = next.linesBeyondChance() > best.linesBeyondChance() ? next : best;
+                if (plain(next)) {
+                    break;
+                }
+            }
         }
-        Fitted best = candidates(frames).stream()
-                .map(c -> refinement.first(c.map()))
-                .max(Comparator.comparingDouble(Fitted::linesBeyondChance))
-                .orElseThrow();
         return refinement.on(best);
+    }
+
+    /** True if there is no need to look further. */
+    private static boolean plain(Fitted fitted) {
+        return fitted.linesBeyondChance() > PLAIN_LINES && fitted.support() > PLAIN_SHARE * fitted.hits().count;
     }
 
     /** Rough placements worth measuring; maps are to pixels of the pass. */

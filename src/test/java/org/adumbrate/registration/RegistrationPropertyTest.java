@@ -13,7 +13,7 @@ import org.adumbrate.geometry.SheetPoint;
 
 /** Whatever window of the sheet a pass shows, at whatever scale, it is placed to a fraction of a pixel. */
 class RegistrationPropertyTest {
-    @Property(tries = 12, seed = "20260101")
+    @Property(tries = 6, seed = "20260101")
     void anyWindowIsPlaced(
             @ForAll @IntRange(min = 1, max = 1000) int seed,
             @ForAll @DoubleRange(min = 0.8, max = 1.25) double zoom,
