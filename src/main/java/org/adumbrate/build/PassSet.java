@@ -69,8 +69,9 @@ final class PassSet implements Closeable {
         prepared = InParallel.all(tasks);
         for (PreparedPass pass : prepared) {
             if (!pass.placement().aligned()) {
+                String see = lines.isPresent() ? "; see it with adumbrate register LINES PASS --picture FILE.png" : "";
                 throw new Refusal(
-                        pass.source().request().file() + ": " + pass.placement().message());
+                        pass.source().request().file() + ": " + pass.placement().message() + see);
             }
         }
     }
@@ -86,6 +87,11 @@ final class PassSet implements Closeable {
     List<Finding> findings(double dpi) {
         List<Finding> findings = new ArrayList<>();
         for (PreparedPass pass : prepared) {
+            if (pass.doubtful()) {
+                findings.add(new Finding(
+                        Finding.Severity.WARNING,
+                        pass.source().request().file() + ": " + pass.placement().message()));
+            }
             if (pass.whiteMissing()) {
                 findings.add(new Finding(
                         Finding.Severity.WARNING,

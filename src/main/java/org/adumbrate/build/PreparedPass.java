@@ -3,6 +3,7 @@ package org.adumbrate.build;
 import java.io.IOException;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.adumbrate.geometry.Frame;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.raster.GreyReduction;
 import org.adumbrate.registration.FramePlacement;
@@ -24,6 +25,7 @@ import org.adumbrate.underlay.WhitePoint;
  * @param grey whether one channel shows it truly
  * @param shadowTone the light of its full shadow as a share of its white, if it was measured and has one
  * @param whiteMissing whether a white was looked for and not found
+ * @param doubtful whether it is pinned where its edges say it does not lie
  */
 record PreparedPass(
         PassSource source,
@@ -31,7 +33,8 @@ record PreparedPass(
         PassLook look,
         boolean grey,
         OptionalDouble shadowTone,
-        boolean whiteMissing) {
+        boolean whiteMissing,
+        boolean doubtful) {
 
     /** A pass is placed by a picture of it with no more pixels than this. */
     private static final long PLACING_PIXELS = 16_000_000;
@@ -45,11 +48,13 @@ record PreparedPass(
     static PreparedPass of(PassSource source, SheetSize sheet, Optional<LinePattern> lines, boolean measuresShadow)
             throws IOException {
         PassRequest request = source.request();
-        Placement placement = place(source, sheet, lines);
+        FramePlacement.Pinned pinned = place(source, sheet, lines);
+        Placement placement = pinned.placement();
         boolean measures = request.measuresWhite() || (measuresShadow && request.role() == PassRole.SHADOW);
         if (!measures || !placement.aligned()) {
             boolean grey = source.info().light().lightChannels() == 1;
-            return new PreparedPass(source, placement, request.look(), grey, OptionalDouble.empty(), false);
+            return new PreparedPass(
+                    source, placement, request.look(), grey, OptionalDouble.empty(), false, pinned.doubtful());
         }
         PassTones tones;
         try (PassSource.Rows rows = source.look()) {
@@ -59,22 +64,30 @@ record PreparedPass(
                 request.measuresWhite() ? tones.white() : request.look().white();
         boolean missing = request.measuresWhite() && !tones.whiteFound();
         PassLook look = request.look().withWhite(white);
-        return new PreparedPass(source, placement, look, tones.grey(), tones.shadow(), missing);
+        return new PreparedPass(source, placement, look, tones.grey(), tones.shadow(), missing, pinned.doubtful());
     }
 
-    static Placement place(PassSource source, SheetSize sheet, Optional<LinePattern> lines) throws IOException {
-        var size = source.info().size();
-        var pinned = source.request().frame();
-        if (pinned.isPresent()) {
-            return FramePlacement.pinned(size, pinned.get());
+    private static FramePlacement.Pinned place(PassSource source, SheetSize sheet, Optional<LinePattern> lines)
+            throws IOException {
+        Optional<Frame> frame = source.request().frame();
+        if (lines.isEmpty() && frame.isEmpty()) {
+            return new FramePlacement.Pinned(
+                    FramePlacement.byRatio(source.info().size(), sheet), false);
         }
         if (lines.isEmpty()) {
-            return FramePlacement.byRatio(size, sheet);
+            return new FramePlacement.Pinned(FramePlacement.unseen(source.info().size(), frame.get()), false);
         }
+        Placement found = Registration.register(lines.get(), sheet, image(source));
+        return frame.map(pinned -> FramePlacement.pinned(pinned, found))
+                .orElse(new FramePlacement.Pinned(found, false));
+    }
+
+    /** A grey picture of a pass, to place it by. */
+    static PassImage image(PassSource source) throws IOException {
         try (PassSource.Rows rows = source.look()) {
-            int factor = GreyReduction.factorFor(size, PLACING_PIXELS);
-            PassImage image = new PassImage(GreyReduction.of(rows.rows(), factor), size);
-            return Registration.register(lines.get(), sheet, image);
+            int factor = GreyReduction.factorFor(source.info().size(), PLACING_PIXELS);
+            return new PassImage(
+                    GreyReduction.of(rows.rows(), factor), source.info().size());
         }
     }
 }

@@ -3,12 +3,14 @@ package org.adumbrate.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.adumbrate.build.PassPlacement;
 import org.adumbrate.build.RegistrationRun;
 import org.adumbrate.fault.Refusal;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Places passes on a line sheet and tells where they lie. */
@@ -19,8 +21,9 @@ import picocli.CommandLine.Parameters;
         description = "Find where passes lie on a line sheet, and say how sure that is. Writes no underlay.",
         footer = {
             "",
-            "Example:",
-            "  adumbrate register passes/kiln-yard/lines.pdf passes/kiln-yard/shadow.jpg passes/kiln-yard/occlusion.png"
+            "Examples:",
+            "  adumbrate register passes/kiln-yard/lines.pdf passes/kiln-yard/shadow.jpg passes/kiln-yard/occlusion.png",
+            "  adumbrate register passes/kiln-yard/lines.pdf passes/kiln-yard/shadow.jpg --picture out/placed.png"
         })
 final class RegisterCommand implements Callable<Integer> {
     @Mixin
@@ -32,9 +35,18 @@ final class RegisterCommand implements Callable<Integer> {
     @Parameters(index = "1..*", paramLabel = "PASS", description = "The passes to place.")
     private List<Path> passes;
 
+    @Option(
+            names = "--picture",
+            paramLabel = "FILE.png",
+            description = {
+                "Draw the lines over the pass where it was placed, with the place enlarged where they disagree most;",
+                "of several passes, each gets a picture with its own name added."
+            })
+    private Path picture;
+
     @Override
     public Integer call() throws IOException, Refusal {
-        RegistrationRun run = RegistrationRun.of(lines, passes);
+        RegistrationRun run = RegistrationRun.of(lines, passes, Optional.ofNullable(picture));
         if (common.printsForPeople()) {
             common.out().printf("%s: %s%n", lines, run.sheet());
             for (PassPlacement pass : run.placements()) {
