@@ -10,7 +10,9 @@ import org.adumbrate.geometry.Space;
  *
  * @param edges edges found near lines
  * @param share share of them that lie on their line, to within half a pixel
- * @param chance the same share when the pass is shifted by a few pixels this way and that
+ * @param lesser the same share among upright or among level lines, whichever is less: another picture may share the uprights of
+ *     the right one, or its levels, but not both
+ * @param chance the share when the pass is shifted by a few pixels this way and that
  * @param regions share of the regions of the pass with enough edges in which most of them lie on their lines; another
  *     camera can bring one plane of a model onto the lines, never all of them
  * @param lines how many standard deviations more lines agree than by chance
@@ -18,13 +20,22 @@ import org.adumbrate.geometry.Space;
  * @param worst where in the pass an edge is farthest off its line, in the region that agrees least, in its pixels; null if
  *     no region has enough edges
  */
-record Agreement(int edges, double share, double chance, double regions, double lines, double seen, RasterPoint worst) {
+record Agreement(
+        int edges,
+        double share,
+        double lesser,
+        double chance,
+        double regions,
+        double lines,
+        double seen,
+        RasterPoint worst) {
     /** An edge this near, in pixels of the level, lies on its line. */
     static final double ON_LINE = 0.5;
 
     private static final int COLUMNS = 8;
     private static final int ROWS = 6;
     private static final int EDGES_OF_A_REGION = 12;
+    private static final int EDGES_OF_A_DIRECTION = 40;
     private static final int CHANCES = 12;
     private static final int CHANCE_STRIDE = 3;
 
@@ -49,15 +60,31 @@ record Agreement(int edges, double share, double chance, double regions, double 
             }
         }
         double share = fitted.support() / Math.max(1, hits.count);
+        double lesser = Math.min(share, Math.min(share(fitted, true), share(fitted, false)));
         double chance = chance(lines, fitted);
         return new Agreement(
                 hits.count,
                 share,
+                lesser,
                 chance,
                 regions == 0 ? 0 : (double) good / regions,
                 fitted.linesBeyondChance(),
                 (share - chance) * hits.count / Math.max(1, hits.looked),
                 worst < 0 ? null : farthestOff(fitted, worst));
+    }
+
+    /** The share of edges on their lines among lines that are rather upright, or rather level; 1 if they are few. */
+    private static double share(Fitted fitted, boolean upright) {
+        EdgeHits hits = fitted.hits();
+        int found = 0;
+        int on = 0;
+        for (int k = 0; k < hits.count; k++) {
+            if (Math.abs(hits.nx[k]) > Math.abs(hits.ny[k]) == upright) {
+                found++;
+                on += Math.abs(fitted.fit().residual(k)) < ON_LINE ? 1 : 0;
+            }
+        }
+        return found < EDGES_OF_A_DIRECTION ? 1 : (double) on / found;
     }
 
     private static int region(Fitted fitted, int k) {
@@ -105,7 +132,7 @@ record Agreement(int edges, double share, double chance, double regions, double 
 
     /** The agreement beyond chance and its spread over the pass in one number: 0 by chance, 1 if all edges agree. */
     double score() {
-        double beyond = Math.max(0, share - chance) / (1 - Math.min(0.9, chance));
+        double beyond = Math.max(0, lesser - chance) / (1 - Math.min(0.9, chance));
         return (beyond + regions) / 2;
     }
 }

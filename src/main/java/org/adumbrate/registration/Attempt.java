@@ -20,6 +20,9 @@ record Attempt(Fitted fitted, Affine<SheetPoint, RasterPoint> map, double sigma,
     /** The score of an agreement at which a pass is as likely right as wrong. */
     private static final double EVEN = 0.5;
 
+    /** The same for a placement that agrees with an exact frame. */
+    private static final double EVEN_FRAMED = 0.42;
+
     /** The step of score that makes it e times as likely. */
     private static final double STEP = 0.03;
 
@@ -33,13 +36,16 @@ record Attempt(Fitted fitted, Affine<SheetPoint, RasterPoint> map, double sigma,
     private static final double FRAMED = 1.5;
 
     /** Edges on their lines beyond chance, as a share of the places looked at, that a placement needs. */
-    private static final double LEAST_SEEN = 0.04;
+    private static final double LEAST_SEEN = 0.07;
+
+    /** The same for a placement that agrees with an exact frame. */
+    private static final double LEAST_SEEN_FRAMED = 0.04;
 
     /** Edges that a placement needs. */
     private static final int LEAST_EDGES = 60;
 
     /** A placement that may be off by more than this standard deviation, in pixels, is not believed. */
-    private static final double MOST_SIGMA = 0.6;
+    private static final double MOST_SIGMA = 0.35;
 
     /** Stretch is believed beyond this many standard deviations... */
     private static final double SIGMAS = 3;
@@ -71,13 +77,14 @@ record Attempt(Fitted fitted, Affine<SheetPoint, RasterPoint> map, double sigma,
 
     /** How probable it is that the pass belongs here, 0 to 1. */
     double confidence() {
+        boolean framed = sigma == 0;
         boolean enough = agreement.edges() >= LEAST_EDGES
-                && agreement.seen() >= LEAST_SEEN
+                && agreement.seen() >= (framed ? LEAST_SEEN_FRAMED : LEAST_SEEN)
                 && sigma < MOST_SIGMA
                 && map.determinant() > 0;
         double belief = Math.min(
-                logistic((agreement.score() - EVEN) / STEP),
-                logistic((agreement.lines() + (sigma == 0 ? FRAMED : 0) - LEAST_LINES) / LINES_STEP));
+                logistic((agreement.score() - (framed ? EVEN_FRAMED : EVEN)) / STEP),
+                logistic((agreement.lines() + (framed ? FRAMED : 0) - LEAST_LINES) / LINES_STEP));
         return enough ? belief : Math.min(belief, 0.3);
     }
 

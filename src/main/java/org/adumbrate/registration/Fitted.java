@@ -34,6 +34,11 @@ record Fitted(Affine<SheetPoint, RasterPoint> map, EdgeModel model, PassLevel le
         return sum;
     }
 
+    /** The same less what chance would bring: a fifth of the edges found lie within half a pixel of anything. */
+    double beyondChance() {
+        return support() - 0.2 * hits.count;
+    }
+
     /**
      * How much more lines agree with the pass than chance would have it, in standard deviations: a line agrees if most of the edges
      * found along it lie on it; by chance one in four does, and the fit can always make a few agree.

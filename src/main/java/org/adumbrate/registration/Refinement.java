@@ -22,6 +22,9 @@ final class Refinement {
     private static final int ROUNDS = 3;
     private static final int FIRST_ROUNDS = 2;
 
+    /** Edge models that explain at least this share of what the best explains compete by how well they fix the placement. */
+    private static final double NEARLY = 0.85;
+
     /** Every so many probes decide what the edges are made of. */
     private static final int CHOICE_STRIDE = 3;
 
@@ -63,9 +66,9 @@ final class Refinement {
         List<Fitted> tried = MODELS.stream()
                 .map(model -> fit(level, model, map, PlacementFit.Freedom.STRETCH, 1, CHOICE_STRIDE))
                 .toList();
-        double most = tried.stream().mapToDouble(Fitted::support).max().orElse(0);
+        double most = tried.stream().mapToDouble(Fitted::beyondChance).max().orElse(0);
         Fitted best = tried.stream()
-                .filter(f -> f.support() >= 0.5 * most)
+                .filter(f -> f.beyondChance() >= most - (1 - NEARLY) * Math.abs(most))
                 .min(Comparator.comparingDouble(f -> f.sigma()))
                 .orElseThrow();
         return fit(level, best.model(), best.map(), PlacementFit.Freedom.STRETCH, rounds, 1);
