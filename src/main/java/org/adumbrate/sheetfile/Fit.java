@@ -6,6 +6,6 @@ public enum Fit {
     SCALE,
     /** Scaled until the whole page fits, with bare paper on two sides. */
     FIT,
-    /** At its own size, with what lies outside the sheet cut off. */
+    /** Scaled until the sheet is filled, with what then lies outside it cut off. */
     CROP
 }
