@@ -49,26 +49,19 @@ final class TurnedResampler implements Resampler {
     }
 
     private RowSpan rowsOf(int x, int y, int width, int height) {
-        double dx = back.yx() * width;
-        double dy = back.yy() * height;
-        double at = back.mapY(x, y);
-        return span(
-                at + Math.min(0, dx) + Math.min(0, dy),
-                at + Math.max(0, dx) + Math.max(0, dy),
-                source.size().height());
+        int size = source.size().height();
+        return span(back.mapY(x, y), back.yx() * width, back.yy() * height, size);
     }
 
     private RowSpan columnsOf(int x, int y, int width, int height) {
-        double dx = back.xx() * width;
-        double dy = back.xy() * height;
-        double at = back.mapX(x, y);
-        return span(
-                at + Math.min(0, dx) + Math.min(0, dy),
-                at + Math.max(0, dx) + Math.max(0, dy),
-                source.size().width());
+        int size = source.size().width();
+        return span(back.mapX(x, y), back.xx() * width, back.xy() * height, size);
     }
 
-    private static RowSpan span(double from, double to, int size) {
+    /** What a rectangle of the canvas reaches along one axis of the raster: from its corner along its two sides. */
+    private static RowSpan span(double corner, double across, double down, int size) {
+        double from = corner + Math.min(0, across) + Math.min(0, down);
+        double to = corner + Math.max(0, across) + Math.max(0, down);
         int first = (int) Math.max(0, Math.min(size - 1.0, Math.floor(from) - REACH - 1));
         int end = (int) Math.max(first + 1.0, Math.min(size, Math.ceil(to) + REACH + 1));
         return new RowSpan(first, end);

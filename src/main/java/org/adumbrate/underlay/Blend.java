@@ -44,11 +44,16 @@ public final class Blend {
         this.channels = channels;
         this.shadowTone = shadowTone;
         this.passes = List.copyOf(passes);
-        this.toCanvas = Affine.scaling(
-                Space.SHEET, Space.RASTER, canvas.width() / sheet.widthMm(), canvas.height() / sheet.heightMm());
+        this.toCanvas = toCanvas(sheet, canvas);
         this.resamplers = this.passes.stream()
                 .map(pass -> Resampler.of(pass.rows(), pass.placement().then(toCanvas), canvas))
                 .toList();
+    }
+
+    /** The canvas covers the sheet wholly, whatever its size was rounded to. */
+    private static Affine<SheetPoint, RasterPoint> toCanvas(SheetSize sheet, PixelSize canvas) {
+        return Affine.scaling(
+                Space.SHEET, Space.RASTER, canvas.width() / sheet.widthMm(), canvas.height() / sheet.heightMm());
     }
 
     /** The canvas. */
@@ -72,9 +77,8 @@ public final class Blend {
             PixelSize pass,
             int stripRows,
             int threads) {
-        Affine<SheetPoint, RasterPoint> toCanvas = Affine.scaling(
-                Space.SHEET, Space.RASTER, canvas.width() / sheet.widthMm(), canvas.height() / sheet.heightMm());
-        Affine<RasterPoint, RasterPoint> back = placement.then(toCanvas).inverse();
+        Affine<RasterPoint, RasterPoint> back =
+                placement.then(toCanvas(sheet, canvas)).inverse();
         int strips = OrderedStrips.window(threads);
         double down = back.yy() * stripRows * (strips + 1.0);
         double across = Math.abs(back.yx()) * canvas.width();

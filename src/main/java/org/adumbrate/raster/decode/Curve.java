@@ -1,14 +1,13 @@
 package org.adumbrate.raster.decode;
 
 import org.adumbrate.raster.SampleType;
+import org.adumbrate.raster.SrgbCurve;
 
 /** A transfer curve: from an encoded value, 0 to 1, to light, 0 to 1. */
 @FunctionalInterface
 interface Curve {
-    /**
-     * IEC 61966-2-1: {@code c / 12.92} up to 0.04045, and {@code ((c + 0.055) / 1.055)^2.4} above.
-     */
-    Curve SRGB = c -> c <= 0.04045 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4);
+    /** That of sRGB. */
+    Curve SRGB = SrgbCurve::decode;
 
     /** The light of an encoded value. */
     double light(double encoded);
