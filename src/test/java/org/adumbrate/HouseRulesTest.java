@@ -27,6 +27,10 @@ class HouseRulesTest {
             .definedBy("org.adumbrate.raster..")
             .layer("registration")
             .definedBy("org.adumbrate.registration..")
+            .layer("perspective")
+            .definedBy("org.adumbrate.perspective..")
+            .layer("figure")
+            .definedBy("org.adumbrate.figure..")
             .layer("underlay")
             .definedBy("org.adumbrate.underlay..")
             .layer("drawing")
@@ -47,6 +51,12 @@ class HouseRulesTest {
             .mayOnlyAccessLayers("geometry", "fault")
             .whereLayer("drawing")
             .mayOnlyBeAccessedByLayers("build", "cli")
+            .whereLayer("figure")
+            .mayOnlyBeAccessedByLayers("drawing", "build", "cli")
+            .whereLayer("perspective")
+            .mayOnlyBeAccessedByLayers("figure", "underlay", "drawing", "build", "cli")
+            .whereLayer("perspective")
+            .mayOnlyAccessLayers("linework", "geometry", "fault")
             .whereLayer("underlay")
             .mayOnlyBeAccessedByLayers("drawing", "build", "cli")
             .whereLayer("registration")
@@ -91,6 +101,24 @@ class HouseRulesTest {
             .should()
             .dependOnClassesThat()
             .resideInAPackage("picocli..")
+            .because("third parties stay in their room");
+
+    @ArchTest
+    static final ArchRule polygonsStayInGeometryAndItsNearNeighbours = noClasses()
+            .that()
+            .resideOutsideOfPackages("org.adumbrate.geometry..", "org.adumbrate.linework..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.locationtech.jts..")
+            .because("third parties stay in their room");
+
+    @ArchTest
+    static final ArchRule solarPositionsStayInPerspective = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.adumbrate.perspective..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("net.e175..")
             .because("third parties stay in their room");
 
     @ArchTest

@@ -1,0 +1,248 @@
+package org.adumbrate.geometry;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.CoordinateSequence;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.locationtech.jts.geom.util.PolygonExtracter;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
+
+/**
+ * A part of a plane bounded by straight edges: any number of pieces, each with any number of holes; immutable. Bounds are
+ * kept in double precision; results of {@link #union}, {@link #minus} and {@link #within} are right to a billionth of the
+ * coordinates.
+ *
+ * @param <P> the plane it lies in
+ */
+public final class Region<P extends PlanePoint> {
+    private static final GeometryFactory MAKER = new GeometryFactory();
+
+    private final Space<P> space;
+    private final Geometry polygons;
+
+    private Region(Space<P> space, Geometry geometry) {
+        this.space = space;
+        List<?> pieces = PolygonExtracter.getPolygons(geometry);
+        this.polygons = MAKER.createMultiPolygon(
+                pieces.stream().map(Polygon.class::cast).toArray(Polygon[]::new));
+    }
+
+    /** Nothing. */
+    public static <P extends PlanePoint> Region<P> empty(Space<P> space) {
+        return new Region<>(space, MAKER.createMultiPolygon());
+    }
+
+    /** What polygons cover between them, each given by its corners; one that crosses itself is filled wherever it winds. */
+    public static <P extends PlanePoint> Region<P> of(Space<P> space, Collection<? extends List<P>> polygons) {
+        Region<P> all = empty(space);
+        for (List<P> polygon : polygons) {
+            VectorPath.Builder<P> path = VectorPath.in(space);
+            for (int k = 0; k < polygon.size(); k++) {
+                if (k == 0) {
+                    path.moveTo(polygon.get(k).x(), polygon.get(k).y());
+                } else {
+                    path.lineTo(polygon.get(k).x(), polygon.get(k).y());
+                }
+            }
+            all = all.union(evenOdd(path.build(), 0.01));
+        }
+        return all;
+    }
+
+    /** An upright rectangle. */
+    public static <P extends PlanePoint> Region<P> rectangle(
+            Space<P> space, double left, double top, double right, double bottom) {
+        return new Region<>(space, MAKER.toGeometry(new Envelope(left, right, top, bottom)));
+    }
+
+    /**
+     * What a path's runs enclose, each closed by a straight line if it is not closed; where runs overlap they cancel out, so
+     * that a run inside another is a hole (the even-odd rule).
+     *
+     * @param tolerance how far curves may be straightened, in the unit of the plane
+     */
+    public static <P extends PlanePoint> Region<P> evenOdd(VectorPath<P> path, double tolerance) {
+        Geometry all = MAKER.createPolygon();
+        for (Coordinate[] run : Flattener.runs(path, tolerance)) {
+            Coordinate[] ring = closed(run);
+            if (ring.length >= 4) {
+                Geometry piece = MAKER.createPolygon(ring).buffer(0);
+                all = OverlayNGRobust.overlay(all, piece, OverlayNG.SYMDIFFERENCE);
+            }
+        }
+        return new Region<>(path.space(), all);
+    }
+
+    private static Coordinate[] closed(Coordinate[] run) {
+        if (run[0].equals2D(run[run.length - 1])) {
+            return run;
+        }
+        Coordinate[] ring = java.util.Arrays.copyOf(run, run.length + 1);
+        ring[run.length] = run[0];
+        return ring;
+    }
+
+    /** What a polygon library knows as polygons; lines and points in it are left out. */
+    public static <P extends PlanePoint> Region<P> ofPolygons(Space<P> space, Geometry geometry) {
+        return new Region<>(space, geometry);
+    }
+
+    /** The polygons themselves, for work that only the polygon library does; not to be changed. */
+    public Geometry polygons() {
+        return polygons;
+    }
+
+    /** The plane it lies in. */
+    public Space<P> space() {
+        return space;
+    }
+
+    /** True when it covers nothing. */
+    public boolean isEmpty() {
+        return polygons.isEmpty();
+    }
+
+    /** Its area in the square of the plane's unit. */
+    public double area() {
+        return polygons.getArea();
+    }
+
+    /** True when a point lies in it or on its bounds. */
+    public boolean contains(P point) {
+        Point place = MAKER.createPoint(new Coordinate(point.x(), point.y()));
+        return PreparedGeometryFactory.prepare(polygons).covers(place);
+    }
+
+    /** The pieces it consists of, each with its holes. */
+    public List<Region<P>> pieces() {
+        List<Region<P>> pieces = new ArrayList<>();
+        for (int k = 0; k < polygons.getNumGeometries(); k++) {
+            pieces.add(new Region<>(space, polygons.getGeometryN(k)));
+        }
+        return pieces;
+    }
+
+    /** What either covers. */
+    public Region<P> union(Region<P> other) {
+        return overlay(other, OverlayNG.UNION);
+    }
+
+    /** What this covers and the other does not. */
+    public Region<P> minus(Region<P> other) {
+        return overlay(other, OverlayNG.DIFFERENCE);
+    }
+
+    /** What both cover. */
+    public Region<P> within(Region<P> other) {
+        return overlay(other, OverlayNG.INTERSECTION);
+    }
+
+    private Region<P> overlay(Region<P> other, int operation) {
+        return new Region<>(space, OverlayNGRobust.overlay(polygons, other.polygons, operation));
+    }
+
+    /** Grown all round by a distance, with round corners; shrunk if it is negative. */
+    public Region<P> grown(double distance) {
+        return new Region<>(space, polygons.buffer(distance));
+    }
+
+    /** With fewer corners: its bounds move by no more than a tolerance, and pieces and holes stay apart. */
+    public Region<P> simplified(double tolerance) {
+        return new Region<>(space, TopologyPreservingSimplifier.simplify(polygons, tolerance));
+    }
+
+    /** The image under a map. */
+    public <Q extends PlanePoint> Region<Q> transform(Affine<P, Q> map) {
+        Geometry moved = polygons.copy();
+        moved.apply((org.locationtech.jts.geom.CoordinateFilter) at -> {
+            double x = map.mapX(at.x, at.y);
+            at.y = map.mapY(at.x, at.y);
+            at.x = x;
+        });
+        return new Region<>(map.to(), moved);
+    }
+
+    /** Its bounds as closed runs, holes the other way round than what they are in: right for either fill rule. */
+    public VectorPath<P> outline() {
+        VectorPath.Builder<P> path = VectorPath.in(space);
+        Geometry ordered = polygons.norm();
+        for (int k = 0; k < ordered.getNumGeometries(); k++) {
+            Polygon piece = (Polygon) ordered.getGeometryN(k);
+            ring(piece.getExteriorRing(), path);
+            for (int hole = 0; hole < piece.getNumInteriorRing(); hole++) {
+                ring(piece.getInteriorRingN(hole), path);
+            }
+        }
+        return path.build();
+    }
+
+    private static void ring(LineString ring, VectorPath.Builder<?> path) {
+        CoordinateSequence corners = ring.getCoordinateSequence();
+        path.moveTo(corners.getX(0), corners.getY(0));
+        for (int k = 1; k < corners.size() - 1; k++) {
+            path.lineTo(corners.getX(k), corners.getY(k));
+        }
+        path.close();
+    }
+
+    /** The parts of a path that lie in it, curves straightened to within a tolerance. */
+    public VectorPath<P> clip(VectorPath<P> path, double tolerance) {
+        return lines(path, tolerance, OverlayNG.INTERSECTION);
+    }
+
+    /** The parts of a path that do not lie in it, curves straightened to within a tolerance. */
+    public VectorPath<P> clipAway(VectorPath<P> path, double tolerance) {
+        return lines(path, tolerance, OverlayNG.DIFFERENCE);
+    }
+
+    private VectorPath<P> lines(VectorPath<P> path, double tolerance, int operation) {
+        VectorPath.Builder<P> kept = VectorPath.in(space);
+        for (Coordinate[] run : Flattener.runs(path, tolerance)) {
+            Geometry parts = OverlayNGRobust.overlay(MAKER.createLineString(run), polygons, operation);
+            for (int k = 0; k < parts.getNumGeometries(); k++) {
+                if (parts.getGeometryN(k) instanceof LineString line && !line.isEmpty()) {
+                    line(line, kept);
+                }
+            }
+        }
+        return kept.build();
+    }
+
+    private static void line(LineString line, VectorPath.Builder<?> path) {
+        if (line.isClosed()) {
+            ring(line, path);
+            return;
+        }
+        CoordinateSequence points = line.getCoordinateSequence();
+        path.moveTo(points.getX(0), points.getY(0));
+        for (int k = 1; k < points.size(); k++) {
+            path.lineTo(points.getX(k), points.getY(k));
+        }
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Region<?> region && space == region.space && polygons.equalsNorm(region.polygons);
+    }
+
+    @Override
+    public int hashCode() {
+        return polygons.norm().hashCode();
+    }
+
+    /** As well-known text, for messages and tests. */
+    @Override
+    public String toString() {
+        return polygons.toString();
+    }
+}
