@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
             MergeCommand.class,
             LinesCommand.class,
             RegisterCommand.class,
+            HeightsCommand.class,
             SchemaCommand.class
         },
         exitCodeListHeading = "%nExit codes:%n",
