@@ -16,7 +16,9 @@ final class Desk {
             "shadow.jpg",
             "occlusion.png",
             "depth.png",
+            "materials.png",
             "figures/walking.svg",
+            "figures/reed.SVG",
             "figures/shadows.png");
 
     private final Path folder;
