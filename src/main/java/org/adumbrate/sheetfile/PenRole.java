@@ -28,14 +28,14 @@ public enum PenRole {
     /** Anything else. */
     OTHER(0.25);
 
-    private final Length width;
+    private final double widthMm;
 
     PenRole(double widthMm) {
-        this.width = Length.ofMillimetres(widthMm);
+        this.widthMm = widthMm;
     }
 
     /** The line weight of a pen that states none. */
     public Length width() {
-        return width;
+        return Length.ofMillimetres(widthMm);
     }
 }

@@ -56,6 +56,13 @@ final class Desk {
         }
     }
 
+    /** A sheet file, with lines and something to deliver added at its end where it has none. */
+    static String completed(String text) {
+        String lines = text.matches("(?s).*(^|\n)lines:.*") ? "" : "lines: lines.pdf\n";
+        String deliver = text.matches("(?s).*(^|\n)deliver:.*") ? "" : "deliver: { drawing: out/drawing.pdf }\n";
+        return text + lines + deliver;
+    }
+
     /** The sheet file that has every key. */
     static String fullSheet() throws IOException {
         return resource("kiln-yard.sheet.yaml");
