@@ -55,7 +55,7 @@ public final class SheetBuild {
             double resolution = dpi.orElse(sheet.resolution().dpi());
             Delivery delivery = new Delivery(size, resolution, passes, sorted.groups(), stages);
             List<Output> outputs = delivery.deliver(deliveries);
-            List<Finding> findings = new ArrayList<>(Unfinished.of(sheet));
+            List<Finding> findings = new ArrayList<>(Unfinished.of(asked));
             findings.addAll(sorted.findings());
             findings.addAll(passes.findings(resolution));
             return new BuildResult(outputs, passes.placements(), findings, stages.seconds());

@@ -10,8 +10,6 @@ import org.adumbrate.drawing.LineGroup;
 import org.adumbrate.drawing.Pen;
 import org.adumbrate.geometry.Dash;
 import org.adumbrate.geometry.Length;
-import org.adumbrate.geometry.LineCap;
-import org.adumbrate.geometry.LineJoin;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.geometry.VectorPath;
@@ -78,7 +76,7 @@ record SortedLines(List<LineGroup> groups, List<Finding> findings) {
             return Optional.empty();
         }
         Dash dash = new Dash(pen.dash().stream().map(Length::mm).toList(), 0);
-        return Optional.of(new Pen(pen.width().mm(), pen.ink(), dash, LineCap.ROUND, LineJoin.ROUND));
+        return Optional.of(new Pen(pen.weight().mm(), pen.ink(), dash, pen.cap().line(), pen.join()));
     }
 
     private static Optional<Pen> outline(Cut cut) {
