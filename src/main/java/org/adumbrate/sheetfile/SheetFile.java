@@ -1,6 +1,7 @@
 package org.adumbrate.sheetfile;
 
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.Map;
 
 /**
@@ -39,5 +40,17 @@ public record SheetFile(Path file, Sheet sheet, Map<String, Place> places) {
     public Complaint complaint(String keyPath, String text) {
         Place place = place(keyPath);
         return new Complaint(file, place.line(), place.column(), text);
+    }
+
+    /**
+     * A complaint about a name that nothing has, with the nearest that something has, or all of them where none is near.
+     *
+     * @param keyPath as for {@link #place}
+     * @param kind what the name was to be the name of, such as {@code layer}
+     */
+    public Complaint unknown(String keyPath, String kind, String name, Collection<String> known) {
+        String hint = Nearest.hint(name, known);
+        String help = hint.isEmpty() ? "; known here: " + String.join(", ", known) : hint;
+        return complaint(keyPath, "no " + kind + " is called '" + name + "'" + help);
     }
 }
