@@ -19,12 +19,14 @@ import org.adumbrate.sheetfile.SheetFile;
  * @param drawing the PDF
  * @param svg the SVG
  * @param preview the preview
+ * @param flat the whole sheet as a picture at the underlay's resolution
  */
 record Deliveries(
         Optional<PictureRequest> underlay,
         Optional<Path> drawing,
         Optional<Deliver.Svg> svg,
-        Optional<Deliver.Preview> preview) {
+        Optional<Deliver.Preview> preview,
+        Optional<PictureRequest> flat) {
 
     private static final List<String> ITEMS =
             List.of("underlay", "figure-shadow", "drawing", "svg", "flat", "preview", "report");
@@ -67,7 +69,8 @@ record Deliveries(
                 deliver.underlay().filter(item -> wanted.contains("underlay")).map(Deliveries::picture),
                 deliver.drawing().filter(item -> wanted.contains("drawing")).map(Deliver.Drawing::file),
                 deliver.svg().filter(item -> wanted.contains("svg")),
-                deliver.preview().filter(item -> wanted.contains("preview")));
+                deliver.preview().filter(item -> wanted.contains("preview")),
+                Optional.empty());
     }
 
     private static PictureRequest picture(Deliver.Underlay underlay) {
