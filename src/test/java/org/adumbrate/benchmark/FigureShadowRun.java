@@ -29,6 +29,8 @@ import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.VectorPath;
+import org.adumbrate.linework.LineSheets;
+import org.adumbrate.linework.Stroke;
 import org.adumbrate.perspective.SunDirection;
 import org.adumbrate.perspective.View;
 import org.adumbrate.raster.OrderedStrips;
@@ -40,7 +42,7 @@ import org.adumbrate.raster.decode.RasterFiles;
  * Times the shadows of a scene's figures in a process of their own, and writes them for comparison:
  *
  * <pre>
- *   FigureShadowRun SCENE.txt WIDTH THREADS [--depth DEPTH.png] [--output OUT.pgm]
+ *   FigureShadowRun SCENE.txt WIDTH THREADS [--depth DEPTH.png [--lines LINES.pdf]] [--output OUT.pgm]
  * </pre>
  *
  * The scene is told in lines of words and numbers: {@code view focal x0 y0 eye turn}, {@code sun azimuth altitude north},
@@ -71,15 +73,12 @@ public final class FigureShadowRun {
         PixelSize canvas =
                 new PixelSize(width, (int) Math.round(width * run.sheet.heightMm() / run.sheet.widthMm()));
         List<Casting> castings = options.contains("--depth")
-                ? run.onSurfaces(Path.of(options.get(options.indexOf("--depth") + 1)))
+                ? run.onSurfaces(after("--depth", options).orElseThrow(), after("--lines", options))
                 : run.onFloors();
         long read = System.nanoTime();
         FigureShadow shadow = FigureShadow.of(run.view, run.sun, run.sheet, canvas, castings);
         long prepared = System.nanoTime();
-        Optional<Path> output = options.contains("--output")
-                ? Optional.of(Path.of(options.get(options.indexOf("--output") + 1)))
-                : Optional.empty();
-        double sum = render(shadow, Integer.parseInt(args[2]), output);
+        double sum = render(shadow, Integer.parseInt(args[2]), after("--output", options));
         long done = System.nanoTime();
         System.out.printf(
                 "%d figures, %s: read %.0f ms, prepared %.0f ms, computed %.0f ms; %.1f pixels of shadow%n",
@@ -89,6 +88,11 @@ public final class FigureShadowRun {
                 (prepared - read) / 1e6,
                 (done - prepared) / 1e6,
                 canvas.count() - sum);
+    }
+
+    private static Optional<Path> after(String option, List<String> options) {
+        int at = options.indexOf(option);
+        return at < 0 ? Optional.empty() : Optional.of(Path.of(options.get(at + 1)));
     }
 
     private void read(String line) {
@@ -117,10 +121,16 @@ public final class FigureShadowRun {
         return new StandingSolid(new ModelPoint(n[0], n[1], n[2]), n[3], false, solid);
     }
 
-    private List<Casting> onSurfaces(Path file) throws IOException {
+    private List<Casting> onSurfaces(Path file, Optional<Path> lines) throws IOException {
+        List<VectorPath<SheetPoint>> edges = new ArrayList<>();
+        if (lines.isPresent()) {
+            for (Stroke stroke : LineSheets.read(lines.get()).strokes()) {
+                edges.add(stroke.path().transform(Affine.identity(Space.PAGE, Space.SHEET)));
+            }
+        }
         try (RasterReader reader = RasterFiles.open(file)) {
             DepthMap depth = DepthMap.of(StoredNumbers.read(reader, 64_000_000), scale, placement);
-            return List.of(new Casting(new Receiver.Surfaces(depth), figures));
+            return List.of(new Casting(new Receiver.Surfaces(depth, edges), figures));
         }
     }
 

@@ -63,6 +63,11 @@ public final class DepthMap {
         return inverse[y * size.width() + x];
     }
 
+    /** Whether there is a pixel in column x and row y. */
+    public boolean holds(int x, int y) {
+        return x >= 0 && y >= 0 && x < size.width() && y < size.height();
+    }
+
     /** The depth that one step of the file's numbers makes, in metres; 0 where they have no steps. */
     public double step() {
         return step;

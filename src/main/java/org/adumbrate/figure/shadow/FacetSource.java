@@ -11,7 +11,7 @@ interface FacetSource {
         /**
          * Finds what is seen at a place of the sheet, in mm.
          *
-         * @return false, leaving the facet as it is, where nothing is
+         * @return false where nothing is, and then of the facet only {@link Facet#fillsPixel} counts
          */
         boolean find(double x, double y, Facet facet);
     }
@@ -34,6 +34,6 @@ interface FacetSource {
         if (receiver instanceof Receiver.Floor floor) {
             return new FloorFacets(floor, view);
         }
-        return new SurfaceFacets(((Receiver.Surfaces) receiver).depth(), view);
+        return new SurfaceFacets((Receiver.Surfaces) receiver, view);
     }
 }

@@ -39,13 +39,13 @@ final class FloorFacets implements FacetSource {
 
     private boolean find(double x, double y, Facet facet) {
         double inverse = slope * (y - horizon);
+        facet.fillsPixel = true;
         if (!(inverse > 0 && Double.isFinite(inverse))) {
             return false;
         }
         facet.inverse = inverse;
         facet.acrossSheet = 0;
         facet.downSheet = slope;
-        facet.fillsPixel = true;
         return true;
     }
 
@@ -68,11 +68,10 @@ final class FloorFacets implements FacetSource {
             double[] runs = ends(y);
             int at = Arrays.binarySearch(runs, x);
             int before = at < 0 ? -at - 1 : at;
-            if (before % 2 == 0 || !FloorFacets.this.find(x, y, facet)) {
-                return false;
-            }
-            facet.fillsPixel = x - runs[before - 1] > pixelWidth && runs[before] - x > pixelWidth;
-            return true;
+            boolean seen = before % 2 == 1 && FloorFacets.this.find(x, y, facet);
+            facet.fillsPixel = (before == 0 || x - runs[before - 1] > pixelWidth)
+                    && (before == runs.length || runs[before] - x > pixelWidth);
+            return seen;
         }
 
         private double[] ends(double y) {

@@ -47,13 +47,12 @@ final class PixelShade {
     double light(int column, int row) {
         double x = pixelWidth * (column + 0.5);
         double y = pixelHeight * (row + 0.5);
-        if (!cursor.find(x, y, facet)) {
-            return 1;
-        }
+        boolean seen = cursor.find(x, y, facet);
         if (!facet.fillsPixel) {
-            partlyCount = casters.length;
-            System.arraycopy(casters, 0, partly, 0, partlyCount);
             return mean(x, y, 2);
+        }
+        if (!seen) {
+            return 1;
         }
         view.find(x, y, facet.inverse, middle);
         double roundAcross = 0;
@@ -110,6 +109,9 @@ final class PixelShade {
     }
 
     private double mean(double x, double y, int places) {
+        if (places == 2) {
+            return four(x, y);
+        }
         double sum = 0;
         for (int j = 0; j < places; j++) {
             for (int i = 0; i < places; i++) {
@@ -121,16 +123,34 @@ final class PixelShade {
         return sum / (places * places);
     }
 
+    /** Four places, no two of them in one row or column: level and upright edges are told apart in quarters. */
+    private double four(double x, double y) {
+        double nearX = pixelWidth / 8;
+        double farX = 3 * nearX;
+        double nearY = pixelHeight / 8;
+        double farY = 3 * nearY;
+        return (at(x - nearX, y - farY) + at(x + farX, y - nearY) + at(x - farX, y + nearY) + at(x + nearX, y + farY))
+                / 4;
+    }
+
     private double at(double x, double y) {
-        if (!cursor.find(x, y, facet) || !view.facesSun(x, y, facet)) {
+        if (!cursor.find(x, y, facet)) {
             return 1;
         }
-        view.find(x, y, facet.inverse, beside);
+        view.find(x, y, facet.inverse, middle);
+        Effect effect = effect(0, 0);
+        if (effect == Effect.NONE || !view.facesSun(x, y, facet)) {
+            return 1;
+        }
+        return effect == Effect.ALL ? 0 : shown();
+    }
+
+    private double shown() {
         disc.clear();
         for (int k = 0; k < partlyCount; k++) {
             SunView.Place foot = partly[k].foot();
             partly[k].silhouette()
-                    .hide(beside.across - foot.across, beside.up - foot.up, beside.toward - foot.toward, disc);
+                    .hide(middle.across - foot.across, middle.up - foot.up, middle.toward - foot.toward, disc);
         }
         return disc.shown();
     }

@@ -17,7 +17,12 @@ final class PlaneFit {
     /** A bend this many times the gentler of its neighbours is an edge. */
     private static final double EDGE = 3;
 
+    /** A change of depth from one pixel to the next, as a share of it, that leads to another surface. */
+    private static final double STEEPEST = 0.01;
+
     private final DepthMap depth;
+    private int column = -1;
+    private int row = -1;
     private double inverse;
     private double across;
     private double down;
@@ -48,7 +53,12 @@ final class PlaneFit {
     }
 
     /** Turns to a pixel, which must see something. */
-    void fit(int x, int y) {
+    void turnTo(int x, int y) {
+        if (x == column && y == row) {
+            return;
+        }
+        column = x;
+        row = y;
         double own = depth.inverse(x, y);
         // Half a step either way at three pixels, one of them twice: two steps in a second difference.
         double even = 2.1 * depth.step() * own * own + ROUNDING * own;
@@ -74,7 +84,7 @@ final class PlaneFit {
         double here = bend(0);
         if (here <= even && Math.min(before, after) > 0) {
             symmetric(Math.min(before, after));
-        } else if (here <= EDGE * Math.min(bend(-1), bend(1)) + even) {
+        } else if (here < STEEPEST * at(0) && here <= EDGE * Math.min(bend(-1), bend(1)) + even) {
             level = line[REACH];
             slope = (at(1) - at(-1)) / 2;
         } else {
@@ -120,16 +130,14 @@ final class PlaneFit {
         return k == 0 ? gentler() : (at(k) - at(0)) / k;
     }
 
-    /** The side that bends less, or where neither goes on the smaller of the two steps. */
+    /**
+     * Where neither side is known to go on, as in a rail two pixels high, the smaller of the two steps; none where both are so
+     * large that they must lead to other surfaces.
+     */
     private double gentler() {
-        double before = at(-1) > 0 ? at(0) - at(-1) : Double.NaN;
-        double after = at(1) > 0 ? at(1) - at(0) : Double.NaN;
-        if (Double.isNaN(before) || Double.isNaN(after)) {
-            return Double.isNaN(before) ? (Double.isNaN(after) ? 0 : after) : before;
-        }
-        if (bend(-1) != bend(1)) {
-            return bend(-1) < bend(1) ? before : after;
-        }
-        return Math.abs(before) < Math.abs(after) ? before : after;
+        double before = at(-1) > 0 ? at(0) - at(-1) : Double.POSITIVE_INFINITY;
+        double after = at(1) > 0 ? at(1) - at(0) : Double.POSITIVE_INFINITY;
+        double least = Math.abs(before) < Math.abs(after) ? before : after;
+        return Math.abs(least) < STEEPEST * at(0) ? least : 0;
     }
 }

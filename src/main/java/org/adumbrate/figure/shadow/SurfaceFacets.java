@@ -15,11 +15,13 @@ final class SurfaceFacets implements FacetSource {
 
     private final DepthMap depth;
     private final Affine<SheetPoint, RasterPoint> toPixels;
+    private final DrawnEdges edges;
     private final double lowest;
 
-    SurfaceFacets(DepthMap depth, View view) {
-        this.depth = depth;
+    SurfaceFacets(Receiver.Surfaces surfaces, View view) {
+        this.depth = surfaces.depth();
         this.toPixels = depth.toPixels();
+        this.edges = DrawnEdges.of(surfaces.edges(), toPixels, depth.size());
         this.lowest = lowest(depth, view);
     }
 
@@ -59,17 +61,23 @@ final class SurfaceFacets implements FacetSource {
     public Cursor cursor(double pixelWidth, double pixelHeight) {
         double across = Math.abs(toPixels.xx()) * pixelWidth + Math.abs(toPixels.xy()) * pixelHeight;
         double down = Math.abs(toPixels.yx()) * pixelWidth + Math.abs(toPixels.yy()) * pixelHeight;
-        return new SurfaceCursor(Math.max(across, down) <= COARSE);
+        return new SurfaceCursor(across, down);
     }
 
+    /** The plane of the depth pixel that a place lies in or, where an edge is drawn between, of the nearest neighbour. */
     private final class SurfaceCursor implements Cursor {
+        private static final int KEPT = 4;
+
         private final boolean fine;
-        private final PlaneFit fit = new PlaneFit(depth);
+        private final double reach;
+        private final DrawnEdges.Near near = edges.new Near();
+        private final PlaneFit[] fits = new PlaneFit[KEPT * KEPT];
         private int column = -1;
         private int row = -1;
 
-        SurfaceCursor(boolean fine) {
-            this.fine = fine;
+        SurfaceCursor(double across, double down) {
+            this.fine = Math.max(across, down) <= COARSE;
+            this.reach = Math.hypot(across, down) / 2;
         }
 
         @Override
@@ -78,20 +86,58 @@ final class SurfaceFacets implements FacetSource {
             double v = toPixels.mapY(x, y);
             int i = (int) Math.floor(u);
             int j = (int) Math.floor(v);
-            if (i < 0 || j < 0 || i >= depth.size().width() || j >= depth.size().height() || depth.inverse(i, j) <= 0) {
+            if (!depth.holds(i, j)) {
+                facet.fillsPixel = fine;
                 return false;
             }
             if (i != column || j != row) {
                 column = i;
                 row = j;
-                fit.fit(i, j);
+                near.turnTo(i, j);
             }
+            if (near.part(u, v, i + 0.5, j + 0.5)) {
+                return beside(u, v, i, j, facet);
+            }
+            return show(u, v, i, j, facet);
+        }
+
+        private boolean beside(double u, double v, int i, int j, Facet facet) {
+            int bestI = i;
+            int bestJ = j;
+            double best = Double.POSITIVE_INFINITY;
+            for (int q = Math.max(0, j - 1); q <= Math.min(depth.size().height() - 1, j + 1); q++) {
+                for (int p = Math.max(0, i - 1); p <= Math.min(depth.size().width() - 1, i + 1); p++) {
+                    double distance = Math.hypot(u - p - 0.5, v - q - 0.5);
+                    if (distance < best && !near.part(u, v, p + 0.5, q + 0.5)) {
+                        best = distance;
+                        bestI = p;
+                        bestJ = q;
+                    }
+                }
+            }
+            return show(u, v, bestI, bestJ, facet);
+        }
+
+        private boolean show(double u, double v, int i, int j, Facet facet) {
+            facet.fillsPixel = fine && !near.touch(u, v, reach);
+            if (depth.inverse(i, j) <= 0) {
+                return false;
+            }
+            PlaneFit fit = fit(i, j);
             facet.inverse = Math.max(
                     fit.inverse() / 2, fit.inverse() + fit.across() * (u - i - 0.5) + fit.down() * (v - j - 0.5));
             facet.acrossSheet = fit.across() * toPixels.xx() + fit.down() * toPixels.yx();
             facet.downSheet = fit.across() * toPixels.xy() + fit.down() * toPixels.yy();
-            facet.fillsPixel = fine;
             return true;
+        }
+
+        private PlaneFit fit(int i, int j) {
+            int at = i % KEPT + KEPT * (j % KEPT);
+            if (fits[at] == null) {
+                fits[at] = new PlaneFit(depth);
+            }
+            fits[at].turnTo(i, j);
+            return fits[at];
         }
     }
 }
