@@ -52,9 +52,11 @@ final class CrackRing {
         int farthest = 0;
         double most = -1;
         for (int k = 0; k < count; k++) {
-            double distance = Math.hypot(x(k) - middleX, y(k) - middleY);
-            if (distance > most) {
-                most = distance;
+            double dx = x(k) - middleX;
+            double dy = y(k) - middleY;
+            double squared = dx * dx + dy * dy;
+            if (squared > most) {
+                most = squared;
                 farthest = k;
             }
         }

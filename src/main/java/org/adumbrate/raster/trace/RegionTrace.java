@@ -11,6 +11,9 @@ import org.adumbrate.geometry.VectorPath;
  * corner only are apart. The time grows with the number of pixels.
  */
 public final class RegionTrace {
+    /** More corners than any drawn region has; what has more is noise, and polygons of it would be of no use. */
+    private static final int MOST_CORNERS = 300_000;
+
     private static final int[] STEP_X = {-1, 0, 1, 0};
     private static final int[] STEP_Y = {0, 1, 0, -1};
 
@@ -20,6 +23,7 @@ public final class RegionTrace {
     private final Smoothing smoothing;
     private final CrackRing ring = new CrackRing();
     private final VectorPath.Builder<RasterPoint> traced = VectorPath.in(Space.RASTER);
+    private int corners;
 
     private RegionTrace(PixelMask mask, PixelSize size, Smoothing smoothing) {
         this.inside = Bits.of(mask, size);
@@ -35,6 +39,7 @@ public final class RegionTrace {
      * @param mask asked once for every pixel, row by row
      * @param size of the raster; outside it nothing is covered
      * @return the region in continuous pixels
+     * @throws IllegalArgumentException if there are more corners than any drawn region has, as in noise
      */
     public static Region<RasterPoint> trace(PixelMask mask, PixelSize size, Smoothing smoothing) {
         return Region.nested(new RegionTrace(mask, size, smoothing).rings());
@@ -46,12 +51,19 @@ public final class RegionTrace {
                 if (!seen.at(x, y)) {
                     follow(x, y);
                     if (ring.area() >= smoothing.leastAreaPx()) {
-                        new RingFit(ring, smoothing.tolerancePx()).draw(traced);
+                        corners += new RingFit(ring, smoothing.tolerancePx()).draw(traced);
+                        requireDrawn();
                     }
                 }
             }
         }
         return traced.build();
+    }
+
+    private void requireDrawn() {
+        if (corners > MOST_CORNERS) {
+            throw new IllegalArgumentException("the pixels have more than " + MOST_CORNERS + " corners");
+        }
     }
 
     /** Goes around from the upper side of a pixel, westward, with what is inside on the left hand. */

@@ -15,9 +15,12 @@ final class RingFit {
     /** A corner may move this far, in tolerances, to where the lines meet; lines that meet farther off are nearly parallel. */
     private static final double MOST_MOVE = 1.5;
 
+    /** A ring no wider than the tolerance is gone along again with half of it, down to this. */
+    private static final double FINEST = 0.1;
+
     private final CrackRing ring;
-    private final double tolerance;
     private final int start;
+    private double tolerance;
 
     RingFit(CrackRing ring, double tolerance) {
         this.ring = ring;
@@ -25,11 +28,15 @@ final class RingFit {
         this.start = ring.farthest();
     }
 
-    /** Adds the ring to a path; nothing if it has no three corners. */
-    void draw(VectorPath.Builder<RasterPoint> path) {
+    /** Adds the ring to a path, unless it has less than three corners; the number of corners that it has. */
+    int draw(VectorPath.Builder<RasterPoint> path) {
         List<Integer> corners = corners();
+        while (corners.size() < 3 && tolerance > FINEST) {
+            tolerance /= 2;
+            corners = corners();
+        }
         if (corners.size() < 3) {
-            return;
+            return corners.size();
         }
         List<FittedLine> lines = new ArrayList<>();
         for (int k = 0; k < corners.size(); k++) {
@@ -47,6 +54,7 @@ final class RingFit {
             }
         }
         path.close();
+        return corners.size();
     }
 
     /** The points at which lines begin, counted from the start. */
@@ -68,7 +76,7 @@ final class RingFit {
         for (int k = from + 1; k <= ring.count(); k++) {
             double dx = x(k) - x(from);
             double dy = y(k) - y(from);
-            double distance = Math.hypot(dx, dy);
+            double distance = Math.sqrt(dx * dx + dy * dy);
             if (distance < reach - tolerance || !cone.takes(dx, dy, distance)) {
                 return farthest;
             }

@@ -60,6 +60,15 @@ class RegionTraceTest {
     }
 
     @Test
+    void aRailOnePixelWideIsKept() {
+        for (double slope : new double[] {0, 0.2, 0.7}) {
+            Region<RasterPoint> rail = RegionTrace.trace(
+                    (x, y) -> y == 20 + (int) Math.floor(slope * x), new PixelSize(60, 80), Smoothing.USUAL);
+            assertThat(rail.area()).as("slope %s", slope).isBetween(36.0, 66.0);
+        }
+    }
+
+    @Test
     void specksAreLeftOut() {
         PixelMask speck = (x, y) -> x >= 20 || (x == 5 && y == 5);
         assertThat(RegionTrace.trace(speck, new PixelSize(40, 20), Smoothing.USUAL)
