@@ -2,6 +2,7 @@ package org.adumbrate.build;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -18,14 +19,21 @@ import org.adumbrate.sheetfile.SheetFile;
  * @param drawing the PDF
  * @param svg the SVG
  * @param preview the preview
+ * @param flat the whole sheet as a picture at the underlay's resolution
  */
 record Deliveries(
         Optional<PictureRequest> underlay,
         Optional<Path> drawing,
         Optional<Deliver.Svg> svg,
-        Optional<Deliver.Preview> preview) {
+        Optional<Deliver.Preview> preview,
+        Optional<PictureRequest> flat) {
 
-    private static final List<String> ITEMS = List.of("underlay", "figure-shadow", "drawing", "svg", "preview");
+    private static final List<String> ITEMS =
+            List.of("underlay", "figure-shadow", "drawing", "svg", "flat", "preview", "report");
+
+    /** Items that a sheet file may ask for and this version does not make, and what they are. */
+    private static final Map<String, String> NOT_MADE =
+            Map.of("figure-shadow", "figure shadows", "flat", "flat rasters", "report", "reports");
 
     /**
      * @param only the items wanted; all if empty
@@ -38,7 +46,9 @@ record Deliveries(
         deliver.figureShadow().ifPresent(item -> present.add("figure-shadow"));
         deliver.drawing().ifPresent(item -> present.add("drawing"));
         deliver.svg().ifPresent(item -> present.add("svg"));
+        deliver.flat().ifPresent(item -> present.add("flat"));
         deliver.preview().ifPresent(item -> present.add("preview"));
+        deliver.report().ifPresent(item -> present.add("report"));
         for (String item : only) {
             if (!ITEMS.contains(item)) {
                 throw new Refusal("--only " + item + ": no such item; it may be " + String.join(", ", ITEMS));
@@ -49,16 +59,18 @@ record Deliveries(
             }
         }
         Set<String> wanted = only.isEmpty() ? present : only;
-        if (wanted.contains("figure-shadow")) {
-            throw new Refusal(
-                    file.complaint("deliver.figure-shadow", "this version makes no figure shadows; leave it out")
-                            .toString());
+        for (String item : ITEMS) {
+            if (wanted.contains(item) && NOT_MADE.containsKey(item)) {
+                String text = "this version makes no " + NOT_MADE.get(item) + "; leave it out";
+                throw new Refusal(file.complaint("deliver." + item, text).toString());
+            }
         }
         return new Deliveries(
                 deliver.underlay().filter(item -> wanted.contains("underlay")).map(Deliveries::picture),
                 deliver.drawing().filter(item -> wanted.contains("drawing")).map(Deliver.Drawing::file),
                 deliver.svg().filter(item -> wanted.contains("svg")),
-                deliver.preview().filter(item -> wanted.contains("preview")));
+                deliver.preview().filter(item -> wanted.contains("preview")),
+                Optional.empty());
     }
 
     private static PictureRequest picture(Deliver.Underlay underlay) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import org.adumbrate.drawing.DrawingOrder;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
@@ -45,6 +46,7 @@ public final class SheetBuild {
         SheetSize size = sheet.size().orElse(read.get(0).page());
         List<LaidLines> lines = lay(sheet.lines(), read, size);
         SortedLines sorted = SortedLines.of(sheet, lines);
+        DrawingOrder order = LayerOrder.of(asked, sorted.strays(), List.of());
         timer.end();
         List<PassRequest> requests = SheetRequests.of(sheet.passes(), size);
         try (PassSet passes = PassSet.open(size, requests)) {
@@ -53,9 +55,9 @@ public final class SheetBuild {
             passes.prepare(requests.isEmpty() ? Optional.empty() : Optional.of(pattern(lines)));
             timer.end();
             double resolution = dpi.orElse(sheet.resolution().dpi());
-            Delivery delivery = new Delivery(size, resolution, passes, sorted.groups(), stages);
+            Delivery delivery = new Delivery(size, resolution, passes, order.sort(sorted.all()), stages);
             List<Output> outputs = delivery.deliver(deliveries);
-            List<Finding> findings = new ArrayList<>(Unfinished.of(sheet));
+            List<Finding> findings = new ArrayList<>(Unfinished.of(asked));
             findings.addAll(sorted.findings());
             findings.addAll(passes.findings(resolution));
             return new BuildResult(outputs, passes.placements(), findings, stages.seconds());

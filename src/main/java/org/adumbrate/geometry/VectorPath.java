@@ -1,6 +1,7 @@
 package org.adumbrate.geometry;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * A path of straight and cubic pieces in one plane, in one or more runs; immutable. Curves stay curves.
@@ -101,6 +102,21 @@ public final class VectorPath<P extends PlanePoint> {
             mapped[k + 1] = map.mapY(coordinates[k], coordinates[k + 1]);
         }
         return new VectorPath<>(map.to(), steps, mapped);
+    }
+
+    /** The box around the path and its control points; nothing if it has no points. */
+    public Optional<Extent> extent() {
+        double left = Double.POSITIVE_INFINITY;
+        double top = Double.POSITIVE_INFINITY;
+        double right = Double.NEGATIVE_INFINITY;
+        double bottom = Double.NEGATIVE_INFINITY;
+        for (int k = 0; k < coordinates.length; k += 2) {
+            left = Math.min(left, coordinates[k]);
+            right = Math.max(right, coordinates[k]);
+            top = Math.min(top, coordinates[k + 1]);
+            bottom = Math.max(bottom, coordinates[k + 1]);
+        }
+        return coordinates.length == 0 ? Optional.empty() : Optional.of(new Extent(left, top, right, bottom));
     }
 
     /** The length of the path in the unit of its plane; curves to within a millionth of themselves. */

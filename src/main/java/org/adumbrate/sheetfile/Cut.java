@@ -11,6 +11,8 @@ import org.adumbrate.geometry.Srgb;
  * @param outline the weight of its outline; 0 draws none
  * @param backing what lies under the hatch
  * @param hatch its hatch
+ * @param gap openings in its outline that are closed, up to this width
+ * @param thinnest parts thinner than this, such as panes, are drawn as thick
  */
 public record Cut(
         @Key("The stroke colour of its outline in the line sheets.")
@@ -19,7 +21,17 @@ public record Cut(
         @Key(value = "The weight of its outline in mm; 0 draws none.", byDefault = "0.7 mm", min = 0, max = 10)
         Length outline,
 
-        @Key(value = "The fill under the hatch.", byDefault = "white")
+        @Key(value = "The fill under the hatch; black without a hatch fills it solid.", byDefault = "white")
         Srgb backing,
 
-        @Key("The hatch; none where left out.") Optional<Hatch> hatch) {}
+        @Key("The hatch; none where left out.") Optional<Hatch> hatch,
+
+        @Key(value = "The widest opening in its outline that is closed, in mm.", byDefault = "1 mm", min = 0, max = 100)
+        Length gap,
+
+        @Key(
+                value = "Thinner parts, such as panes, are drawn as thick as this, in mm.",
+                byDefault = "0.35 mm",
+                min = 0,
+                max = 10)
+        Length thinnest) {}

@@ -10,7 +10,9 @@ import java.util.Optional;
  * @param figureShadow the figures' shadows alone
  * @param drawing the whole sheet as PDF
  * @param svg the whole sheet as SVG
+ * @param flat the whole sheet as one raster at print resolution
  * @param preview the whole sheet at screen resolution
+ * @param report a page that tells how the sheet was made
  */
 @Written(atLeast = 1)
 public record Deliver(
@@ -26,8 +28,14 @@ public record Deliver(
         @Key("The whole sheet as SVG: a file, or its options.")
         Optional<Svg> svg,
 
+        @Key("The whole sheet as one raster at print resolution: a file, or its options.")
+        Optional<Flat> flat,
+
         @Key("The whole sheet at screen resolution: a file, or its options.")
-        Optional<Preview> preview) {
+        Optional<Preview> preview,
+
+        @Key("A page that tells how the sheet was made: a file, or its options.")
+        Optional<Report> report) {
     /**
      * The merged passes as a raster.
      *
@@ -94,6 +102,39 @@ public record Deliver(
 
             @Key(value = "True writes the underlay into the file rather than beside it.", byDefault = "false")
             boolean embedUnderlay) {}
+
+    /**
+     * The sheet as a raster at print resolution.
+     *
+     * @param file PNG or TIFF
+     * @param bits for each sample, 8
+     * @param compression 1 (fast) to 9 (small); the program's own choice where left out
+     */
+    @Written(orFirstAlone = true)
+    public record Flat(
+            @Key(
+                    value = "The file to make, PNG or TIFF.",
+                    ends = {".png", ".tif", ".tiff"})
+            Path file,
+
+            @Key(
+                    value = "Bits for each sample.",
+                    byDefault = "8",
+                    choices = {8})
+            int bits,
+
+            @Key(value = "Compression, from 1 (fast) to 9 (small).", min = 1, max = 9)
+            Optional<Integer> compression) {}
+
+    /**
+     * How the sheet was made.
+     *
+     * @param file HTML
+     */
+    @Written(orFirstAlone = true)
+    public record Report(
+            @Key(value = "The file to make, HTML.", ends = ".html")
+            Path file) {}
 
     /**
      * The sheet at screen resolution.

@@ -8,17 +8,26 @@ import org.snakeyaml.engine.v2.nodes.Node;
 /**
  * A mapping whose first value may stand alone for the whole: a file with options, or just the file.
  *
- * @param mapping the long way to write it
+ * @param whole the long way to write it, or several such ways
+ * @param mapping the long way whose first value may stand alone
  */
-record FirstAlone(Mapping mapping) implements Form {
+record FirstAlone(Form whole, Mapping mapping) implements Form {
+    FirstAlone(Mapping mapping) {
+        this(mapping, mapping);
+    }
+
+    FirstAlone(Ways ways) {
+        this(ways, ways.ways().get(0));
+    }
+
     @Override
     public boolean fits(Node node) {
-        return mapping.fits(node) || first().fits(node);
+        return whole.fits(node) || first().fits(node);
     }
 
     @Override
     public Optional<?> read(Node node, Reading at) {
-        return mapping.fits(node) ? mapping.read(node, at) : mapping.readFirstAlone(node, at);
+        return whole.fits(node) ? whole.read(node, at) : mapping.readFirstAlone(node, at);
     }
 
     private Form first() {
@@ -32,6 +41,6 @@ record FirstAlone(Mapping mapping) implements Form {
 
     @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
-        return Json.object("anyOf", List.of(first().schema(shared), mapping.schema(shared)));
+        return Json.object("anyOf", List.of(first().schema(shared), whole.schema(shared)));
     }
 }

@@ -24,18 +24,20 @@ final class Forms {
             Srgb.class, new Shared("color", Text.COLOR),
             SheetPoint.class, new Shared("point", Row.POINT),
             PassFrame.class, new Shared("frame", new FrameOrSheet()),
+            Outline.class, new Shared("outline", new OutlineOrFile()),
             Path.class, new Shared("file", new InputFile()));
 
     private Forms() {}
 
     /** The form of a record, or of an interface sealed over records. */
     static Form of(Class<?> type) {
+        Written written = type.getAnnotation(Written.class);
         if (type.isSealed()) {
-            return new Ways(Arrays.stream(type.getPermittedSubclasses())
+            Ways ways = new Ways(Arrays.stream(type.getPermittedSubclasses())
                     .map(Mapping::of)
                     .toList());
+            return written != null && written.orFirstAlone() ? new FirstAlone(ways) : ways;
         }
-        Written written = type.getAnnotation(Written.class);
         if (written == null) {
             return Mapping.of(type);
         }

@@ -17,9 +17,11 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
  * @param type the record
  * @param fields one for each component
  * @param atLeast how many keys must be given
+ * @param together keys that are given all or none
  * @param notTogether keys of which at most one may be given
  */
-record Mapping(Class<?> type, List<Field> fields, int atLeast, List<String> notTogether) implements Form {
+record Mapping(Class<?> type, List<Field> fields, int atLeast, List<String> together, List<String> notTogether)
+        implements Form {
     static Mapping of(Class<?> type) {
         return of(type, "{}");
     }
@@ -36,8 +38,9 @@ record Mapping(Class<?> type, List<Field> fields, int atLeast, List<String> notT
                 .toList();
         Written written = type.getAnnotation(Written.class);
         return written == null
-                ? new Mapping(type, fields, 0, List.of())
-                : new Mapping(type, fields, written.atLeast(), List.of(written.notTogether()));
+                ? new Mapping(type, fields, 0, List.of(), List.of())
+                : new Mapping(
+                        type, fields, written.atLeast(), List.of(written.together()), List.of(written.notTogether()));
     }
 
     @Override
@@ -63,6 +66,11 @@ record Mapping(Class<?> type, List<Field> fields, int atLeast, List<String> notT
         }
         if (keys().stream().filter(keys::has).count() < atLeast) {
             return at.complain(at.name() + " is empty; expected " + Wording.choice(keys()));
+        }
+        List<String> missing = together.stream().filter(key -> !keys.has(key)).toList();
+        if (!missing.isEmpty() && missing.size() < together.size()) {
+            return at.complain(at.name() + " lacks '" + String.join("' and '", missing) + "'; give '"
+                    + String.join("' and '", together) + "', or none of them");
         }
         List<String> clashing = notTogether.stream().filter(keys::has).toList();
         if (clashing.size() > 1) {
@@ -110,6 +118,12 @@ record Mapping(Class<?> type, List<Field> fields, int atLeast, List<String> notT
         }
         if (atLeast > 0) {
             schema.put("minProperties", atLeast);
+        }
+        if (!together.isEmpty()) {
+            Map<String, Object> needed = Json.object();
+            together.forEach(key -> needed.put(
+                    key, together.stream().filter(other -> !other.equals(key)).toList()));
+            schema.put("dependentRequired", needed);
         }
         if (!notTogether.isEmpty()) {
             schema.put("not", Json.object("required", notTogether));

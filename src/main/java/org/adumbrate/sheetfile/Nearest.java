@@ -16,6 +16,19 @@ final class Nearest {
         return to(word, known).map(near -> "; did you mean '" + near + "'?").orElse("");
     }
 
+    /**
+     * What to say of a name that nothing has: {@code no floor is called 'yrad'; expected yard or upper; did you mean 'yard'?}
+     *
+     * @param kind what has such names
+     * @param known the names there are
+     */
+    static String unknown(String kind, String name, Collection<String> known) {
+        String expected = known.isEmpty()
+                ? "there is none at all"
+                : "expected " + Wording.choice(known.stream().toList());
+        return "no " + kind + " is called " + Wording.quoted(name) + "; " + expected + hint(name, known);
+    }
+
     /** The nearest known word, if it is near: one slip, or one in every three letters. */
     static Optional<String> to(String word, Collection<String> known) {
         String best = null;

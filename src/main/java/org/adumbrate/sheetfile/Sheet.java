@@ -12,14 +12,21 @@ import org.adumbrate.geometry.SheetSize;
  * @param resolution of the underlay
  * @param lines the line sheets, at least one
  * @param passes the rasters that lie under the lines
- * @param floors the elevation of each floor by its name
+ * @param floors the floors by name
+ * @param regions parts of the sheet by name, for others to refer to
  * @param camera what is known of the camera
  * @param sun where the sun stands
  * @param heights the reference lines of known height
  * @param pens the pens by name
+ * @param cleanUp what is tidied in the lines before they are drawn
  * @param cut how the cut is drawn
+ * @param profile the heavier line around the building
  * @param veils the translucent fills by name
+ * @param entourage the look of figures, planting and birds
  * @param figures the figures that stand on the floors
+ * @param planting the planting by name
+ * @param birds the flocks by name
+ * @param order names of layers from the lowest up; these change places until they lie so, and all others stay
  * @param deliver the files to make
  */
 public record Sheet(
@@ -35,13 +42,16 @@ public record Sheet(
         @Key(value = "The rasters that lie under the lines.", byDefault = "{}")
         Passes passes,
 
-        @Key(value = "The floors by name: the elevation of each.", min = -10_000, max = 10_000)
-        Map<String, Metres> floors,
+        @Key("The floors by name: the elevation of each, or its elevation and where it is seen.")
+        Map<String, Floor> floors,
+
+        @Key("Parts of the sheet by name, for others to refer to: polygons in mm, or a colour of a raster.")
+        Map<String, SheetRegion> regions,
 
         @Key("The camera; what is missing is fitted from the height lines.")
         Optional<Camera> camera,
 
-        @Key("The sun: by azimuth and altitude, by place and time, or by one shadow on the drawing.")
+        @Key("The sun: by azimuth and altitude, by place and time, or by shadows on the drawing.")
         Optional<Sun> sun,
 
         @Key("The reference lines of known height that stand on the floors.")
@@ -50,11 +60,28 @@ public record Sheet(
         @Key("The pens by name, each for one stroke colour of the line sheets; drawn in this order.")
         Map<String, Pen> pens,
 
+        @Key(value = "What is tidied in the lines before they are drawn; false for nothing.", byDefault = "{}")
+        CleanUp cleanUp,
+
         @Key("How the cut is drawn.") Optional<Cut> cut,
+
+        @Key("The heavier line around the building: its width, or its options.")
+        Optional<Profile> profile,
 
         @Key("The translucent fills by name, such as foliage and glass.")
         Map<String, Veil> veils,
 
+        @Key(value = "The look of figures, planting and birds, unless one of them says otherwise.", byDefault = "{}")
+        Look entourage,
+
         @Key("The figures that stand on the floors.") List<Figure> figures,
+
+        @Key("The planting by name: plants scattered over regions.")
+        Map<String, Planting> planting,
+
+        @Key("The birds by name: flocks in the sky.") Map<String, Birds> birds,
+
+        @Key("Names of layers from the lowest up: these change places until they lie so, and all others stay.")
+        List<String> order,
 
         @Key("The files to make, by kind.") Deliver deliver) {}

@@ -1,6 +1,7 @@
 package org.adumbrate.sheetfile;
 
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.Map;
 
 /**
@@ -39,5 +40,17 @@ public record SheetFile(Path file, Sheet sheet, Map<String, Place> places) {
     public Complaint complaint(String keyPath, String text) {
         Place place = place(keyPath);
         return new Complaint(file, place.line(), place.column(), text);
+    }
+
+    /**
+     * A complaint about a name that nothing has, with the nearest name that there is.
+     *
+     * @param keyPath as for {@link #place}
+     * @param kind what has such names, such as {@code outline}
+     * @param name the name
+     * @param known the names there are
+     */
+    public Complaint unknown(String keyPath, String kind, String name, Collection<String> known) {
+        return complaint(keyPath, Nearest.unknown(kind, name, known));
     }
 }

@@ -12,7 +12,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
 
 /**
  * A mapping that can be written in several ways, told apart by the keys that only one of them has. A key that two ways
- * share, all share.
+ * share, all share. A way without such a key is taken where none of the others is and what it needs is there.
  *
  * @param ways one for each record that the interface is sealed over
  */
@@ -37,6 +37,9 @@ record Ways(List<Mapping> ways) implements Form {
                 telling.add(key);
             });
         }
+        if (taken.isEmpty()) {
+            ways.stream().filter(way -> isAllThatIsGiven(way, keys)).forEach(taken::add);
+        }
         if (taken.size() > 1) {
             return at.complain(at.name() + " has '" + String.join("' and '", telling)
                     + "', which are different ways to say it; keep one");
@@ -44,6 +47,10 @@ record Ways(List<Mapping> ways) implements Form {
         return taken.isEmpty()
                 ? at.complain(at.name() + " needs " + needs())
                 : taken.get(0).read(keys, at);
+    }
+
+    private boolean isAllThatIsGiven(Mapping way, Keys keys) {
+        return ownKeys(way).isEmpty() && way.requiredKeys().stream().allMatch(keys::has);
     }
 
     private String needs() {

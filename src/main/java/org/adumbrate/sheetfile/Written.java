@@ -21,6 +21,9 @@ import java.lang.annotation.Target;
     /** How many of its keys must be given. */
     int atLeast() default 0;
 
+    /** Keys that are given all or none. */
+    String[] together() default {};
+
     /** Keys of which at most one may be given. */
     String[] notTogether() default {};
 }

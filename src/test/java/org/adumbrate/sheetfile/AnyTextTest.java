@@ -17,7 +17,7 @@ class AnyTextTest {
 
     @Property(tries = 400, seed = "1953")
     void aSheetFileWithAPieceReplaced(
-            @ForAll @IntRange(max = 2500) int at,
+            @ForAll @IntRange(max = 3300) int at,
             @ForAll @IntRange(max = 40) int length,
             @ForAll("pieces") String piece)
             throws IOException {

@@ -23,14 +23,8 @@ class BadSheetsTest {
         String text = Desk.resource("bad-sheets.txt").replaceAll("(?m)^(==|# ).*\n", "");
         return Arrays.stream(text.strip().split("\n\n+", -1)).map(block -> {
             String[] parts = block.strip().split("\n--\n", -1);
-            return Arguments.of(completed(parts[0] + "\n"), Arrays.asList(parts[1].split("\n", -1)));
+            return Arguments.of(Desk.completed(parts[0] + "\n"), Arrays.asList(parts[1].split("\n", -1)));
         });
-    }
-
-    private static String completed(String text) {
-        String lines = text.matches("(?s).*(^|\n)lines:.*") ? "" : "lines: lines.pdf\n";
-        String deliver = text.matches("(?s).*(^|\n)deliver:.*") ? "" : "deliver: { drawing: out/drawing.pdf }\n";
-        return text + lines + deliver;
     }
 
     @ParameterizedTest

@@ -16,7 +16,9 @@ final class Desk {
             "shadow.jpg",
             "occlusion.png",
             "depth.png",
+            "materials.png",
             "figures/walking.svg",
+            "figures/reed.SVG",
             "figures/shadows.png");
 
     private final Path folder;
@@ -52,6 +54,13 @@ final class Desk {
                     .map(complaint -> complaint.line() + ":" + complaint.column() + ": " + complaint.text())
                     .toList();
         }
+    }
+
+    /** A sheet file, with lines and something to deliver added at its end where it has none. */
+    static String completed(String text) {
+        String lines = text.matches("(?s).*(^|\n)lines:.*") ? "" : "lines: lines.pdf\n";
+        String deliver = text.matches("(?s).*(^|\n)deliver:.*") ? "" : "deliver: { drawing: out/drawing.pdf }\n";
+        return text + lines + deliver;
     }
 
     /** The sheet file that has every key. */

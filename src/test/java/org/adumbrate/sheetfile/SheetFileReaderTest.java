@@ -13,6 +13,7 @@ import java.util.Optional;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.geometry.Frame;
 import org.adumbrate.geometry.Length;
+import org.adumbrate.geometry.LineJoin;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.Srgb;
@@ -92,8 +93,8 @@ class SheetFileReaderTest {
     void theModelIsInMetresAndTheSheetInMillimetres() throws IOException {
         Sheet sheet = full();
         assertThat(sheet.floors().keySet()).containsExactly("yard", "studio", "upper");
-        assertThat(sheet.floors().get("studio").m()).isEqualTo(0.15);
-        assertThat(sheet.floors().get("upper").m()).isCloseTo(11 * 0.3048, within(1e-12));
+        assertThat(sheet.floors().get("studio").elevation().m()).isEqualTo(0.15);
+        assertThat(sheet.floors().get("upper").elevation().m()).isCloseTo(11 * 0.3048, within(1e-12));
         Camera camera = sheet.camera().orElseThrow();
         assertThat(camera.focal()).contains(Length.ofMillimetres(260));
         assertThat(camera.fieldOfView()).isEmpty();
@@ -107,42 +108,76 @@ class SheetFileReaderTest {
         Sheet sheet = full();
         assertThat(sheet.pens().keySet()).containsExactly("section", "building", "furniture", "alignment");
         assertThat(sheet.pens().get("building"))
-                .isEqualTo(new Pen(new Srgb(10, 100, 200), Length.ofMillimetres(0.25), Srgb.BLACK, List.of(), false));
+                .isEqualTo(new Pen(
+                        new Srgb(10, 100, 200),
+                        Optional.empty(),
+                        Srgb.BLACK,
+                        List.of(),
+                        false,
+                        PenRole.OTHER,
+                        PenCap.ROUND,
+                        LineJoin.ROUND,
+                        Optional.empty()));
+        assertThat(sheet.pens().get("building").weight()).isEqualTo(Length.ofMillimetres(0.25));
         Pen furniture = sheet.pens().get("furniture");
-        assertThat(furniture.width()).isEqualTo(Length.ofPoints(0.5));
+        assertThat(furniture.weight()).isEqualTo(Length.ofPoints(0.5));
         assertThat(furniture.ink()).isEqualTo(new Srgb(0x33, 0x33, 0x33));
         assertThat(furniture.dash()).extracting(Length::mm).containsExactly(3.0, 1.0, 0.5, 1.0);
         assertThat(sheet.pens().get("alignment").hidden()).isTrue();
     }
 
     @Test
-    void aVeilLiesWithinLinesOrPoints() throws IOException {
+    void aVeilLiesWithinLinesOrPointsOrARegion() throws IOException {
         Sheet sheet = full();
         assertThat(sheet.veils().get("trees"))
                 .isEqualTo(new Veil.ByLines(
-                        folder.resolve("lines-trees.pdf"), new Srgb(0, 0xa0, 0), Srgb.WHITE, new Percent(40)));
+                        Optional.of(folder.resolve("lines-trees.pdf")),
+                        new Srgb(0, 0xa0, 0),
+                        Length.ofMillimetres(2),
+                        Srgb.WHITE,
+                        new Percent(40),
+                        Optional.of(new Hatch(
+                                new Degrees(45), Length.ofMillimetres(1.5), Length.ofMillimetres(0.18), false))));
         assertThat(sheet.veils().get("glass")).isInstanceOfSatisfying(Veil.ByPoints.class, glass -> {
             assertThat(glass.points()).hasSize(1);
             assertThat(glass.opacity()).isEqualTo(new Percent(0.5));
+            assertThat(glass.etch()).isEmpty();
         });
+        assertThat(sheet.veils().get("next-door")).isInstanceOfSatisfying(Veil.ByRegion.class, wall -> {
+            assertThat(wall.region()).isEqualTo("wall");
+            assertThat(wall.etch().orElseThrow().spacing()).isEqualTo(Length.ofMillimetres(2));
+        });
+        Sheet own = desk.read(SMALLEST + "veils: { trees: { color: black } }\n").sheet();
+        assertThat(own.veils().get("trees"))
+                .isInstanceOfSatisfying(
+                        Veil.ByLines.class, trees -> assertThat(trees.lines()).isEmpty());
     }
 
     @Test
     void theSunIsSaidInThreeWays() throws IOException {
-        assertThat(full().sun()).contains(new Sun.ByAngles(new Degrees(190), new Degrees(47), new Degrees(24)));
+        ShadowSample sample = new ShadowSample(new SheetPoint(10, 90), new SheetPoint(10, 60), new SheetPoint(40, 95));
+        assertThat(full().sun())
+                .contains(new Sun.ByAngles(new Degrees(190), new Degrees(47), new Degrees(24), List.of(sample)));
         assertThat(desk.read(SMALLEST + "sun: { place: [48.14, 11.58], at: 2026-06-21T15:00+02:00 }\n")
                         .sheet()
                         .sun())
                 .contains(new Sun.ByTime(
                         new GeoPlace(new Degrees(48.14), new Degrees(11.58)),
                         OffsetDateTime.of(2026, 6, 21, 15, 0, 0, 0, ZoneOffset.ofHours(2)),
-                        new Degrees(0)));
+                        new Degrees(0),
+                        List.of()));
         assertThat(desk.read(SMALLEST + "sun: { sample: { foot: [10, 90], head: [10, 60], tip: [40, 95] } }\n")
                         .sheet()
                         .sun())
-                .contains(new Sun.BySample(
-                        new ShadowSample(new SheetPoint(10, 90), new SheetPoint(10, 60), new SheetPoint(40, 95)),
-                        Optional.empty()));
+                .contains(new Sun.BySample(List.of(sample), Optional.empty()));
+        assertThat(desk.read(SMALLEST + """
+                sun:
+                  sample:
+                    - { foot: [10, 90], head: [10, 60], tip: [40, 95] }
+                    - { foot: [90, 90], head: [90, 60], tip: [120, 95] }
+                  north: 24
+                """).sheet().sun().orElseThrow().sample())
+                .hasSize(2);
     }
 
     @Test
@@ -193,11 +228,11 @@ class SheetFileReaderTest {
         assertThat(file.place("passes.shadow.tone[1][1]")).isEqualTo(new Place(12, 27));
         assertThat(file.place("pens.building.color")).isEqualTo(new Place(33, 22));
         assertThat(file.place("pens.building.width")).as("left out").isEqualTo(file.place("pens.building"));
-        assertThat(file.place("figures[1].foot")).isEqualTo(new Place(43, 11));
-        assertThat(file.place("deliver.figure-shadow.file")).isEqualTo(new Place(47, 18));
+        assertThat(file.place("figures[1].foot")).isEqualTo(new Place(44, 11));
+        assertThat(file.place("deliver.figure-shadow.file")).isEqualTo(new Place(50, 18));
         assertThat(file.place("nowhere.at.all")).isEqualTo(new Place(1, 1));
         assertThat(file.complaint("figures[1].foot", "lies above the horizon"))
-                .hasToString(desk.sheetFile() + ":43:11: lies above the horizon");
+                .hasToString(desk.sheetFile() + ":44:11: lies above the horizon");
     }
 
     @Test
@@ -209,7 +244,7 @@ class SheetFileReaderTest {
                     <<: *heavy
                     color: "#c86400"
                 """).sheet();
-        assertThat(sheet.pens().get("roof").width()).isEqualTo(Length.ofMillimetres(0.5));
+        assertThat(sheet.pens().get("roof").weight()).isEqualTo(Length.ofMillimetres(0.5));
         assertThat(sheet.pens().get("roof").color()).isEqualTo(new Srgb(0xc8, 0x64, 0));
     }
 
@@ -225,9 +260,9 @@ class SheetFileReaderTest {
         assertThat(desk.read(SMALLEST + "floors: { no: 1e1, on: .5 m, 2: 3. }\n")
                         .sheet()
                         .floors())
-                .containsEntry("no", new Metres(10))
-                .containsEntry("on", new Metres(0.5))
-                .containsEntry("2", new Metres(3));
+                .containsEntry("no", new Floor(new Metres(10), List.of()))
+                .containsEntry("on", new Floor(new Metres(0.5), List.of()))
+                .containsEntry("2", new Floor(new Metres(3), List.of()));
     }
 
     @Test

@@ -46,8 +46,9 @@ class SheetSchemaTest {
 
     /** What a schema cannot say: the disk, what one value owes another, the range of a number written as text. */
     private static final Predicate<String> IS_BEYOND_A_SCHEMA = Pattern.compile(
-                    "[0-9]+:[0-9]+: (no such |.* is also (read|written) as |.* draws .* already|no floor is called "
-                            + "|.* needs 'floor'|.* must be less than |.* must ascend"
+                    "[0-9]+:[0-9]+: (no such |.* is also (read|written) as |.* draws .* already|no (floor|region|pen|layer) is called "
+                            + "|.* needs 'floor'|'profile' needs |'fades' needs |.* is the name of a group of |.* is named already"
+                            + "|the underlay always lies lowest|.* must not be more than |.* must be less than |.* must ascend"
                             + "|.* is ('[0-9.]+'|[0-9.]+ (%|mm|m|deg|dpi|px)); expected (more than |[-0-9.]+ to )).*")
             .asMatchPredicate();
 
