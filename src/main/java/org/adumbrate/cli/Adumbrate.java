@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
             LinesCommand.class,
             RegisterCommand.class,
             HeightsCommand.class,
+            SunCommand.class,
             SchemaCommand.class
         },
         exitCodeListHeading = "%nExit codes:%n",
