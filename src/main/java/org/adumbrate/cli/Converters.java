@@ -72,8 +72,8 @@ final class Converters {
             } catch (DateTimeParseException e) {
                 return "'" + text + "' is no date and time; write 2026-06-21T15:00+02:00";
             }
-            return "'" + text + "' does not say its offset from UTC, and the sun moves 15 degrees an hour; write " + text
-                    + "+02:00, or " + text + "Z for UTC itself";
+            return "'" + text + "' does not say its offset from UTC, and the sun moves 15 degrees an hour; write "
+                    + text + "+02:00, or " + text + "Z for UTC itself";
         }
     }
 
@@ -112,8 +112,8 @@ final class Converters {
         @Override
         public Srgb convert(String text) {
             return Srgb.parse(text)
-                    .orElseThrow(() -> new TypeConversionException(
-                            "'" + text + "' is no colour; write it as \"#e60028\", in quotes where the shell needs them"));
+                    .orElseThrow(() -> new TypeConversionException("'" + text
+                            + "' is no colour; write it as \"#e60028\", in quotes where the shell needs them"));
         }
     }
 }

@@ -110,7 +110,8 @@ final class SunCommand implements Callable<Integer> {
         @Option(
                 names = "--turn",
                 paramLabel = "DEG",
-                description = "The viewing direction, clockwise from the model's +Y, seen from above; 0 where left out.")
+                description =
+                        "The viewing direction, clockwise from the model's +Y, seen from above; 0 where left out.")
         private double turn;
 
         /** The view, from an eye at 1 m: how high it is has no part in where the sun stands. */
@@ -165,13 +166,12 @@ final class SunCommand implements Callable<Integer> {
                         sun.azimuthDeg(north),
                         sun.altitudeDeg(),
                         sun.shadowPerMetre());
-        drawn.filter(fitted -> fitted.residualsMm().size() > 1)
-                .ifPresent(fitted -> common.out()
-                        .printf(
-                                Locale.ROOT,
-                                "  the tips of %d shadows lie up to %.2f mm from where one sun casts them%n",
-                                fitted.residualsMm().size(),
-                                fitted.worstMm()));
+        drawn.filter(fitted -> fitted.residualsMm().size() > 1).ifPresent(fitted -> common.out()
+                .printf(
+                        Locale.ROOT,
+                        "  the tips of %d shadows lie up to %.2f mm from where one sun casts them%n",
+                        fitted.residualsMm().size(),
+                        fitted.worstMm()));
     }
 
     private Map<String, Object> json(SunDirection sun, Optional<FittedSun> drawn, Optional<String> disagreement) {

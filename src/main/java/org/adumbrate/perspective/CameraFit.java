@@ -125,7 +125,9 @@ public final class CameraFit {
                     said,
                     fitted.heightM(),
                     fitted.errorM(),
-                    stated.elevationsM().isEmpty() ? " (no elevations are stated, so their lowest floor is taken as 0)" : ""));
+                    stated.elevationsM().isEmpty()
+                            ? " (no elevations are stated, so their lowest floor is taken as 0)"
+                            : ""));
         }
     }
 

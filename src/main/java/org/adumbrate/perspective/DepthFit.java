@@ -91,14 +91,16 @@ public final class DepthFit {
             }
         }
         if (slopes.isEmpty()) {
-            throw new Refusal("the depth pass is not scaled by " + readings.size() + " height lines: two at least must stand on"
-                    + " it at different distances; or give passes.depth.near and far");
+            throw new Refusal(
+                    "the depth pass is not scaled by " + readings.size() + " height lines: two at least must stand on"
+                            + " it at different distances; or give passes.depth.near and far");
         }
-        double slope = FocalFit.median(
-                slopes.stream().mapToDouble(Double::doubleValue).toArray());
+        double slope =
+                FocalFit.median(slopes.stream().mapToDouble(Double::doubleValue).toArray());
         if (!(slope > 0)) {
-            throw new Refusal("the depth pass gets darker with distance, or does not belong to the height lines; export it with"
-                    + " near surfaces dark and far ones light");
+            throw new Refusal(
+                    "the depth pass gets darker with distance, or does not belong to the height lines; export it with"
+                            + " near surfaces dark and far ones light");
         }
         double near = FocalFit.median(some.stream()
                 .mapToDouble(reading -> distance(reading) - slope * reading.depth())
@@ -150,7 +152,8 @@ public final class DepthFit {
 
     private void check(Range range) throws Refusal {
         double off = FocalFit.median(readings.stream()
-                .mapToDouble(reading -> Math.abs(residual(reading, range)) / reading.line().heightMm())
+                .mapToDouble(reading ->
+                        Math.abs(residual(reading, range)) / reading.line().heightMm())
                 .toArray());
         if (!(off <= MOST_OFF)) {
             throw new Refusal(String.format(
@@ -162,8 +165,9 @@ public final class DepthFit {
         }
         double nearest = readings.stream().mapToDouble(this::distance).min().orElse(0);
         if (range.near() < -MOST_OFF * nearest) {
-            throw new Refusal("level 0 of the depth pass would lie behind the viewer, so its levels do not grow evenly with"
-                    + " distance; export depth as distance along the view, without a curve, or give passes.depth.near and far");
+            throw new Refusal(
+                    "level 0 of the depth pass would lie behind the viewer, so its levels do not grow evenly with"
+                            + " distance; export depth as distance along the view, without a curve, or give passes.depth.near and far");
         }
     }
 

@@ -30,7 +30,8 @@ public final class FocalFit {
                 .mapToDouble(reading -> reading.depth() * reading.line().heightMm() / heightM)
                 .toArray();
         if (focals.length == 0) {
-            throw new Refusal("no height line stands on a surface of the depth pass, so it does not tell the focal length");
+            throw new Refusal(
+                    "no height line stands on a surface of the depth pass, so it does not tell the focal length");
         }
         double focal = median(focals);
         double spread = TO_DEVIATION

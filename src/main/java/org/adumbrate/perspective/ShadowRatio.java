@@ -53,7 +53,8 @@ record ShadowRatio(double right, double away) {
             throw refusal(sample, "its foot lies on the horizon, so its floor is seen edge-on; choose another upright");
         }
         if (Math.abs(tip.y() - horizon) < NEAR_HORIZON_MM) {
-            throw refusal(sample, "the tip of its shadow lies on the horizon, infinitely far off; choose another upright");
+            throw refusal(
+                    sample, "the tip of its shadow lies on the horizon, infinitely far off; choose another upright");
         }
         if ((foot.y() - horizon) * (tip.y() - horizon) < 0) {
             throw refusal(
@@ -65,7 +66,8 @@ record ShadowRatio(double right, double away) {
 
     private static Refusal refusal(SunSample sample, String why) {
         return new Refusal("the shadow sample whose foot is at " + SunCheck.told(sample.foot()) + ", head at "
-                + SunCheck.told(sample.head()) + " and tip at " + SunCheck.told(sample.tip()) + " tells no sun: " + why);
+                + SunCheck.told(sample.head()) + " and tip at " + SunCheck.told(sample.tip()) + " tells no sun: "
+                + why);
     }
 
     /** The ratio that a sun casts; the sun must be up. */
@@ -80,8 +82,7 @@ record ShadowRatio(double right, double away) {
         double sin = Math.sin(view.turn());
         double cos = Math.cos(view.turn());
         double length = Math.sqrt(right * right + away * away + 1);
-        return new SunDirection(
-                -(right * cos + away * sin) / length, -(away * cos - right * sin) / length, 1 / length);
+        return new SunDirection(-(right * cos + away * sin) / length, -(away * cos - right * sin) / length, 1 / length);
     }
 
     /** The depth of the tip of an upright's shadow as a multiple of that of its foot; not above zero behind the viewer. */

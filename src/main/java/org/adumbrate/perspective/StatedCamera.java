@@ -39,8 +39,9 @@ public record StatedCamera(
         boolean fieldIsFine =
                 fieldOfViewDeg.isEmpty() || (fieldOfViewDeg.getAsDouble() > 0 && fieldOfViewDeg.getAsDouble() < 180);
         if (!focalIsFine || !fieldIsFine || (focalMm.isPresent() && fieldOfViewDeg.isPresent())) {
-            throw new IllegalArgumentException("a camera has a focal length above zero or a field of view below 180, not "
-                    + focalMm + " and " + fieldOfViewDeg);
+            throw new IllegalArgumentException(
+                    "a camera has a focal length above zero or a field of view below 180, not " + focalMm + " and "
+                            + fieldOfViewDeg);
         }
     }
 

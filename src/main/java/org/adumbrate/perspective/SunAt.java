@@ -63,16 +63,9 @@ public record SunAt(
             throw new IllegalArgumentException("there is no place at " + latitudeDeg + ", " + longitudeDeg);
         }
         ZonedDateTime time = at.toZonedDateTime();
-        SolarPosition airless =
-                SPA.calculateSolarPosition(time, latitudeDeg, longitudeDeg, air.elevationM(), deltaT);
+        SolarPosition airless = SPA.calculateSolarPosition(time, latitudeDeg, longitudeDeg, air.elevationM(), deltaT);
         SolarPosition seen = SPA.calculateSolarPosition(
-                time,
-                latitudeDeg,
-                longitudeDeg,
-                air.elevationM(),
-                deltaT,
-                air.pressureHpa(),
-                air.temperatureC());
+                time, latitudeDeg, longitudeDeg, air.elevationM(), deltaT, air.pressureHpa(), air.temperatureC());
         return new SunAt(
                 at, latitudeDeg, longitudeDeg, seen.azimuth(), 90 - seen.zenithAngle(), 90 - airless.zenithAngle());
     }

@@ -57,7 +57,6 @@ public record SunDirection(double x, double y, double z) {
     }
 
     String told(double northDeg) {
-        return String.format(
-                Locale.ROOT, "azimuth %.1f and altitude %.1f", azimuthDeg(northDeg), altitudeDeg());
+        return String.format(Locale.ROOT, "azimuth %.1f and altitude %.1f", azimuthDeg(northDeg), altitudeDeg());
     }
 }

@@ -31,8 +31,7 @@ public record VanishingPoints(Homogeneous shadow, Homogeneous ray) {
         double across = sun.y() * Math.sin(view.turn()) - sun.x() * Math.cos(view.turn());
         double away = -sun.x() * Math.sin(view.turn()) - sun.y() * Math.cos(view.turn());
         SheetPoint c = view.principal();
-        Homogeneous shadow =
-                new Homogeneous(c.x() * away + view.focalMm() * across, c.y() * away, away);
+        Homogeneous shadow = new Homogeneous(c.x() * away + view.focalMm() * across, c.y() * away, away);
         return new VanishingPoints(shadow, shadow.plus(new Homogeneous(0, view.focalMm(), 0), sun.z()));
     }
 

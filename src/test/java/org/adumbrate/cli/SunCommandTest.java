@@ -71,7 +71,13 @@ class SunCommandTest {
     @Test
     void aShadowThatDisagreesWithPlaceAndTimeIsTold() {
         Cli result = run(
-                NEW_YORK, "--sample", "334.8,228.3 334.8,195.4 339.7,221.4", "--focal", "260", "--principal", "214,150.5");
+                NEW_YORK,
+                "--sample",
+                "334.8,228.3 334.8,195.4 339.7,221.4",
+                "--focal",
+                "260",
+                "--principal",
+                "214,150.5");
         assertThat(result.code()).isEqualTo(ExitCode.REFUSED);
         assertThat(result.err())
                 .contains("the stated sun, azimuth 239.4 and altitude 30.6")
@@ -112,16 +118,15 @@ class SunCommandTest {
     @ParameterizedTest
     @CsvSource({"0, 0", "-5, 0", "NaN, 0", "260, Infinity"})
     void aViewNeedsNumbers(String focal, String turn) {
-        Cli result = Cli.run(
-                "sun", "--sample", "1,9 1,5 3,8", "--focal", focal, "--principal", "0,0", "--turn", turn);
+        Cli result = Cli.run("sun", "--sample", "1,9 1,5 3,8", "--focal", focal, "--principal", "0,0", "--turn", turn);
         assertThat(result.code()).isEqualTo(ExitCode.USAGE);
         assertThat(result.err()).contains("must be a number of");
     }
 
     @Test
     void whatCannotBeAShadowIsRefused() {
-        Cli result = Cli.run(
-                "sun", "--sample", "100,230 100,240 120,220", "--focal", "260", "--principal", "214,150.5");
+        Cli result =
+                Cli.run("sun", "--sample", "100,230 100,240 120,220", "--focal", "260", "--principal", "214,150.5");
         assertThat(result.code()).isEqualTo(ExitCode.REFUSED);
         assertThat(result.err()).contains("its head is not above its foot");
     }

@@ -67,8 +67,7 @@ class CameraFitTest {
     /** At 60 degrees, half the sheet's width and the focal length are the short legs of half an equilateral triangle. */
     @Test
     void aFieldOfViewIsAFocalLength() {
-        StatedCamera stated = new StatedCamera(
-                NONE, OptionalDouble.of(60), Optional.empty(), NONE, 0, Map.of());
+        StatedCamera stated = new StatedCamera(NONE, OptionalDouble.of(60), Optional.empty(), NONE, 0, Map.of());
         FittedCamera fitted = CameraFit.of(stated, TABLOID, Optional.of(HEIGHTS));
         assertThat(fitted.view().orElseThrow().focalMm()).isCloseTo(215.9 * Math.sqrt(3), within(1e-9));
     }
@@ -145,8 +144,7 @@ class CameraFitTest {
     }
 
     private static List<String> messages(SheetPoint principal, double eye, FittedHeights heights) {
-        StatedCamera stated =
-                camera(OptionalDouble.of(260), Optional.of(principal), OptionalDouble.of(eye), Map.of());
+        StatedCamera stated = camera(OptionalDouble.of(260), Optional.of(principal), OptionalDouble.of(eye), Map.of());
         FittedCamera fitted = CameraFit.of(stated, TABLOID, Optional.of(heights));
         assertThat(fitted.view()).contains(new View(260, principal, eye, 0.2));
         return fitted.messages();
@@ -154,8 +152,8 @@ class CameraFitTest {
 
     @Test
     void aFocalLengthThatWasFoundOutIsTakenLikeAStatedOne() {
-        StatedCamera stated = new StatedCamera(
-                NONE, OptionalDouble.of(60), Optional.empty(), NONE, 0.3, Map.of("yard", 0.0));
+        StatedCamera stated =
+                new StatedCamera(NONE, OptionalDouble.of(60), Optional.empty(), NONE, 0.3, Map.of("yard", 0.0));
         assertThat(stated.withFocal(260))
                 .isEqualTo(new StatedCamera(
                         OptionalDouble.of(260), NONE, Optional.empty(), NONE, 0.3, Map.of("yard", 0.0)));
@@ -169,7 +167,6 @@ class CameraFitTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> camera(OptionalDouble.of(0), Optional.empty(), NONE, Map.of()));
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new StatedCamera(
-                        NONE, OptionalDouble.of(180), Optional.empty(), NONE, 0, Map.of()));
+                .isThrownBy(() -> new StatedCamera(NONE, OptionalDouble.of(180), Optional.empty(), NONE, 0, Map.of()));
     }
 }

@@ -56,7 +56,8 @@ class DepthFitTest {
         for (int k = 0; k < 25; k++) {
             double distance = 13 + k;
             boolean isHidden = k % 5 == 3;
-            readings.add(level(distance, near, far, isHidden ? -0.4 * FOCAL * TALL / distance : 0.1 * random.nextGaussian()));
+            readings.add(level(
+                    distance, near, far, isHidden ? -0.4 * FOCAL * TALL / distance : 0.1 * random.nextGaussian()));
         }
         FittedDepth depth = DepthFit.of(readings, FOCAL, TALL);
         for (double distance : new double[] {13, 20, 37}) {

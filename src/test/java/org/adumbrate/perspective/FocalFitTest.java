@@ -42,7 +42,9 @@ class FocalFitTest {
 
     @Test
     void depthsOfAnotherViewAreRefused() {
-        refused(List.of(reading(14, 30.6), reading(14, 20), reading(30, 30), reading(8, 25)), "does not go with the height");
+        refused(
+                List.of(reading(14, 30.6), reading(14, 20), reading(30, 30), reading(8, 25)),
+                "does not go with the height");
     }
 
     @Test

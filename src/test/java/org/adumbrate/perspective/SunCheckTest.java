@@ -35,19 +35,19 @@ class SunCheckTest {
 
     @Test
     void sunsFarApartDisagreeAndBothAreTold() throws Refusal {
-        assertThat(check(214, 47, shadow(334.8, 228.3, 33)))
-                .hasValueSatisfying(message -> assertThat(message)
-                        .contains("azimuth 214.0 and altitude 47.0")
-                        .contains("azimuth 190.0 and altitude 47.0")
-                        .containsPattern("16\\.\\d degrees apart")
-                        .containsPattern("\\d\\.\\d mm beside its place"));
+        assertThat(check(214, 47, shadow(334.8, 228.3, 33))).hasValueSatisfying(message -> assertThat(message)
+                .contains("azimuth 214.0 and altitude 47.0")
+                .contains("azimuth 190.0 and altitude 47.0")
+                .containsPattern("16\\.\\d degrees apart")
+                .containsPattern("\\d\\.\\d mm beside its place"));
     }
 
     /** A tip of a short upright lies within 1 mm under a sun 5 degrees off: the drawing cannot tell the two apart. */
     @Test
     void aShortUprightDoesNotContradict() throws Refusal {
         assertThat(check(195, 47, shadow(334.8, 228.3, 6))).isEmpty();
-        assertThat(check(195, 47, shadow(334.8, 228.3, 6), shadow(200, 250, 80))).isPresent();
+        assertThat(check(195, 47, shadow(334.8, 228.3, 6), shadow(200, 250, 80)))
+                .isPresent();
     }
 
     @Test

@@ -150,8 +150,7 @@ class SunFitTest {
         "100, 230, 100, 200, 120, 150.5, on the horizon",
         "100, 230, 100, 200, 120, 140, different sides of the horizon"
     })
-    void whatCannotBeAShadowIsRefused(
-            double fx, double fy, double hx, double hy, double tx, double ty, String why) {
+    void whatCannotBeAShadowIsRefused(double fx, double fy, double hx, double hy, double tx, double ty, String why) {
         assertThatThrownBy(() -> SunFit.of(List.of(sample(fx, fy, hx, hy, tx, ty)), SHEET))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("the shadow sample whose foot is at (100.0, ")

@@ -97,8 +97,7 @@ class VanishingPointsTest {
 
     @Test
     void aSunThatIsDownIsRefused() {
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> VanishingPoints.of(VIEW, SunDirection.of(10, -1, 0)));
+        assertThatIllegalArgumentException().isThrownBy(() -> VanishingPoints.of(VIEW, SunDirection.of(10, -1, 0)));
     }
 
     /** Construction in the picture and projection from space agree for any sun, any upright, any floor and any turn. */
@@ -113,8 +112,8 @@ class VanishingPointsTest {
             @ForAll @DoubleRange(min = -3, max = 3) double turn) {
         View view = new View(260, new SheetPoint(214, 150.5), 4.25, turn);
         // feet are scattered before the viewer, whatever the turn
-        ModelPoint foot = new ModelPoint(
-                x * Math.cos(turn) + y * Math.sin(turn), y * Math.cos(turn) - x * Math.sin(turn), floor);
+        ModelPoint foot =
+                new ModelPoint(x * Math.cos(turn) + y * Math.sin(turn), y * Math.cos(turn) - x * Math.sin(turn), floor);
         SunDirection sun = SunDirection.of(azimuth, altitude, 0);
         double t = height / sun.z();
         Optional<SheetPoint> projected =
@@ -147,14 +146,18 @@ class VanishingPointsTest {
         VanishingPoints points = VanishingPoints.of(view, SunDirection.of(azimuth, altitude, 0));
         SheetPoint foot = new SheetPoint(x, y);
         SheetPoint head = new SheetPoint(x, y - height);
-        Homogeneous meet = cross(
-                cross(Homogeneous.of(foot), points.shadow()), cross(Homogeneous.of(head), points.ray()));
+        Homogeneous meet =
+                cross(cross(Homogeneous.of(foot), points.shadow()), cross(Homogeneous.of(head), points.ray()));
         double beside = Math.abs(points.shadow().x() - x * points.shadow().w());
         Optional<SheetPoint> tip = points.shadowTip(foot, head);
         if (tip.isEmpty() || beside < 1) {
             return;
         }
-        near(tip, meet.x() / meet.w(), meet.y() / meet.w(), 1e-7 * (1 + Math.abs(tip.get().x())));
+        near(
+                tip,
+                meet.x() / meet.w(),
+                meet.y() / meet.w(),
+                1e-7 * (1 + Math.abs(tip.get().x())));
     }
 
     private static Homogeneous cross(Homogeneous a, Homogeneous b) {
