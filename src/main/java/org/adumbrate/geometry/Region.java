@@ -221,6 +221,7 @@ public final class Region<P extends PlanePoint> {
             at.y = map.mapY(at.x, at.y);
             at.x = x;
         });
+        moved.geometryChanged(); // the copy brought along the bounds that it knew
         return new Region<>(map.to(), moved);
     }
 

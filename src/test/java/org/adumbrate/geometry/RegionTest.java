@@ -61,6 +61,16 @@ class RegionTest {
                 .isTrue();
     }
 
+    @Test
+    void aMapMovesItsExtentToo() {
+        Region<SheetPoint> region = square(1, 2, 3);
+        assertThat(region.extent()).contains(new Extent(1, 2, 4, 5));
+        Region<SheetPoint> moved =
+                region.transform(Affine.scalingThenShift(Space.SHEET, Space.SHEET, 2, 2, 100, 0));
+        assertThat(moved.extent()).contains(new Extent(102, 4, 108, 10));
+        assertThat(moved.within(square(101, 3, 20)).area()).isEqualTo(36);
+    }
+
     @Property(tries = 200)
     void areasAddUp(
             @ForAll @DoubleRange(min = -20, max = 20) double left,
