@@ -42,17 +42,14 @@ record Caster(SunSilhouette silhouette, SunView.Place foot, List<ScreenShape> sh
         return new Caster(silhouette, SunView.of(figure.foot(), sun), shapes, top, bottom);
     }
 
-    /** The columns within bounds that its shadow may touch in a row, or null. */
-    CastShadows.Stretch stretch(int row, int least, int most, Span span) {
-        if (row < top || row >= bottom) {
-            return null;
+    /** Widens a span so that it holds the columns that its shadow may touch in a row; false if there are none. */
+    boolean widen(int row, Span span) {
+        boolean any = false;
+        if (row >= top && row < bottom) {
+            for (ScreenShape shape : shapes) {
+                any |= shape.widen(row, span);
+            }
         }
-        span.clear();
-        for (ScreenShape shape : shapes) {
-            shape.widen(row, span);
-        }
-        int from = span.first(least);
-        int to = span.end(most);
-        return from < to ? new CastShadows.Stretch(this, from, to) : null;
+        return any;
     }
 }

@@ -29,8 +29,12 @@ final class PixelShade {
     private final SunView.Place middle = new SunView.Place();
     private final SunView.Place beside = new SunView.Place();
     private final SolarDisc disc = new SolarDisc();
+    private final InverseBounds bounds = new InverseBounds();
+    private final PlaceBox box = new PlaceBox();
+    private Caster[] over = {};
     private Caster[] casters = {};
     private Caster[] partly = {};
+    private int casterCount;
     private int partlyCount;
 
     PixelShade(FacetSource facets, SunView view, Affine<RasterPoint, SheetPoint> toSheet) {
@@ -40,19 +44,45 @@ final class PixelShade {
         this.cursor = facets.cursor(pixelWidth, pixelHeight);
     }
 
-    /** Turns to the figures that may cast on the pixels that follow. */
-    void turnTo(List<Caster> over) {
-        casters = over.toArray(Caster[]::new);
-        partly = new Caster[casters.length];
+    /** Turns to the figures that may cast on the row that follows. */
+    void turnTo(List<Caster> nearRow) {
+        over = nearRow.toArray(Caster[]::new);
+        casters = new Caster[over.length];
+        partly = new Caster[over.length];
+    }
+
+    /** Turns to a piece of a row; false if no shadow reaches it. */
+    boolean turnTo(int column, int columns, int row) {
+        double left = pixelWidth * column;
+        double top = pixelHeight * row;
+        double right = left + pixelWidth * columns;
+        double bottom = top + pixelHeight;
+        cursor.bound(left, top, right, bottom, bounds);
+        casterCount = 0;
+        if (bounds.isEmpty()) {
+            return false;
+        }
+        box.clear();
+        for (int corner = 0; corner < 8; corner++) {
+            double inverse = (corner & 4) == 0 ? bounds.least() : bounds.greatest();
+            view.find((corner & 1) == 0 ? left : right, (corner & 2) == 0 ? top : bottom, inverse, middle);
+            box.hold(middle);
+        }
+        for (Caster caster : over) {
+            if (box.effect(caster) != Effect.NONE) {
+                casters[casterCount++] = caster;
+            }
+        }
+        return casterCount > 0;
     }
 
     /** The light of the pixel in a column and a row. */
-    double light(int column, int row) {
+    float light(int column, int row) {
         double x = pixelWidth * (column + 0.5);
         double y = pixelHeight * (row + 0.5);
         boolean seen = cursor.find(x, y, facet);
         if (!facet.fillsPixel) {
-            return mean(x, y, 2);
+            return (float) mean(x, y, 2);
         }
         if (!seen) {
             return 1;
@@ -75,13 +105,14 @@ final class PixelShade {
         if (effect == Effect.ALL) {
             return 0;
         }
-        return mean(x, y, places(Math.max(roundAcross, roundUp)));
+        return (float) mean(x, y, places(Math.max(roundAcross, roundUp)));
     }
 
     /** Sorts out which figures hide part of the sun from a neighbourhood of the pixel's middle. */
     private Effect effect(double roundAcross, double roundUp) {
         partlyCount = 0;
-        for (Caster caster : casters) {
+        for (int k = 0; k < casterCount; k++) {
+            Caster caster = casters[k];
             SunView.Place foot = caster.foot();
             Effect effect = caster.silhouette()
                     .effect(

@@ -97,8 +97,9 @@ final class ScreenShape {
         return bottom;
     }
 
-    /** Widens a span of columns so that it holds all that this shape touches in a row. */
-    void widen(int row, Span span) {
+    /** Widens a span of columns so that it holds all that this shape touches in a row; false if that is nothing. */
+    boolean widen(int row, Span span) {
+        boolean any = false;
         for (int k = 0; k < corners.size(); k++) {
             RasterPoint a = corners.get(k);
             RasterPoint b = corners.get((k + 1) % corners.size());
@@ -107,8 +108,10 @@ final class ScreenShape {
             if (above <= below) {
                 span.hold(at(a, b, above));
                 span.hold(at(a, b, below));
+                any = true;
             }
         }
+        return any;
     }
 
     private static double at(RasterPoint a, RasterPoint b, double y) {

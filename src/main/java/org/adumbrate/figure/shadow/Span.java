@@ -5,11 +5,6 @@ final class Span {
     private double from = Double.POSITIVE_INFINITY;
     private double to = Double.NEGATIVE_INFINITY;
 
-    void clear() {
-        from = Double.POSITIVE_INFINITY;
-        to = Double.NEGATIVE_INFINITY;
-    }
-
     /** Widens it to hold a place. */
     void hold(double x) {
         from = Math.min(from, x);
