@@ -43,29 +43,28 @@ final class CastShadows {
     /** Darkens a rectangle of light where it is lighter. */
     void darken(int x, int y, int width, int height, float[] light) {
         PixelShade shade = null;
-        List<Caster> near = new ArrayList<>();
+        List<RowReach> reaches = new ArrayList<>();
         for (int row = y; row < y + height; row++) {
-            Span span = new Span();
-            near.clear();
+            reaches.clear();
             for (Caster caster : casters) {
-                if (caster.widen(row, span)) {
-                    near.add(caster);
-                }
+                caster.reach(row).ifPresent(reaches::add);
             }
-            if (!near.isEmpty()) {
+            if (!reaches.isEmpty()) {
                 shade = shade == null ? new PixelShade(facets, view, toSheet) : shade;
-                shade.turnTo(near);
-                darkenRow(row, span.first(x), span.end(x + width), shade, light, (row - y) * width - x);
+                shade.turnTo(row, reaches);
+                darkenRow(row, x, x + width, shade, light, (row - y) * width - x);
             }
         }
     }
 
     /** Goes by pieces of a row, always the same whatever part of it is wanted; most of them no shadow reaches. */
     private static void darkenRow(int row, int from, int end, PixelShade shade, float[] light, int offset) {
-        for (int piece = Math.floorDiv(from, PIECE) * PIECE; piece < end; piece += PIECE) {
-            if (shade.turnTo(piece, PIECE, row)) {
+        int first = Math.max(from, shade.first());
+        int last = Math.min(end, shade.end());
+        for (int piece = Math.floorDiv(first, PIECE) * PIECE; piece < last; piece += PIECE) {
+            if (shade.turnTo(piece, PIECE)) {
                 for (int x = Math.max(from, piece); x < Math.min(end, piece + PIECE); x++) {
-                    light[offset + x] = Math.min(light[offset + x], shade.light(x, row));
+                    light[offset + x] = Math.min(light[offset + x], shade.light(x));
                 }
             }
         }

@@ -2,6 +2,7 @@ package org.adumbrate.figure.shadow;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.ModelPoint;
 import org.adumbrate.geometry.PixelSize;
@@ -42,14 +43,17 @@ record Caster(SunSilhouette silhouette, SunView.Place foot, List<ScreenShape> sh
         return new Caster(silhouette, SunView.of(figure.foot(), sun), shapes, top, bottom);
     }
 
-    /** Widens a span so that it holds the columns that its shadow may touch in a row; false if there are none. */
-    boolean widen(int row, Span span) {
-        boolean any = false;
-        if (row >= top && row < bottom) {
-            for (ScreenShape shape : shapes) {
-                any |= shape.widen(row, span);
-            }
+    /** The columns that its shadow may touch in a row, if there are any. */
+    Optional<RowReach> reach(int row) {
+        if (row < top || row >= bottom) {
+            return Optional.empty();
         }
-        return any;
+        double from = Double.POSITIVE_INFINITY;
+        double to = Double.NEGATIVE_INFINITY;
+        for (ScreenShape shape : shapes) {
+            from = Math.min(from, shape.leftIn(row));
+            to = Math.max(to, shape.rightIn(row));
+        }
+        return from <= to ? Optional.of(new RowReach(this, from, to)) : Optional.empty();
     }
 }

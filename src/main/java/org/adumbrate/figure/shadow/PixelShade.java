@@ -31,7 +31,8 @@ final class PixelShade {
     private final SolarDisc disc = new SolarDisc();
     private final InverseBounds bounds = new InverseBounds();
     private final PlaceBox box = new PlaceBox();
-    private Caster[] over = {};
+    private RowReach[] reaches = {};
+    private int row;
     private Caster[] casters = {};
     private Caster[] partly = {};
     private int casterCount;
@@ -44,21 +45,50 @@ final class PixelShade {
         this.cursor = facets.cursor(pixelWidth, pixelHeight);
     }
 
-    /** Turns to the figures that may cast on the row that follows. */
-    void turnTo(List<Caster> nearRow) {
-        over = nearRow.toArray(Caster[]::new);
-        casters = new Caster[over.length];
-        partly = new Caster[over.length];
+    /** Turns to a row and the figures that may cast on it. */
+    void turnTo(int newRow, List<RowReach> nearRow) {
+        row = newRow;
+        reaches = nearRow.toArray(RowReach[]::new);
+        casters = new Caster[reaches.length];
+        partly = new Caster[reaches.length];
     }
 
-    /** Turns to a piece of a row; false if no shadow reaches it. */
-    boolean turnTo(int column, int columns, int row) {
+    /** The first column of the row that a shadow may touch. */
+    int first() {
+        double first = Double.POSITIVE_INFINITY;
+        for (RowReach reach : reaches) {
+            first = Math.min(first, reach.from());
+        }
+        return (int) Math.max(0, Math.floor(first));
+    }
+
+    /** The column after the last that a shadow may touch. */
+    int end() {
+        double last = -1;
+        for (RowReach reach : reaches) {
+            last = Math.max(last, reach.to());
+        }
+        return (int) Math.min(Integer.MAX_VALUE, Math.floor(last) + 1);
+    }
+
+    /** Turns to a piece of the row; false if no shadow reaches it. */
+    boolean turnTo(int column, int columns) {
+        casterCount = 0;
+        for (RowReach reach : reaches) {
+            if (reach.touches(column, column + columns)) {
+                casters[casterCount++] = reach.caster();
+            }
+        }
+        return casterCount > 0 && boundPiece(column, columns) && castOnBox();
+    }
+
+    /** Finds the box that holds all places seen in a piece; false if none are. */
+    private boolean boundPiece(int column, int columns) {
         double left = pixelWidth * column;
         double top = pixelHeight * row;
         double right = left + pixelWidth * columns;
         double bottom = top + pixelHeight;
         cursor.bound(left, top, right, bottom, bounds);
-        casterCount = 0;
         if (bounds.isEmpty()) {
             return false;
         }
@@ -68,16 +98,23 @@ final class PixelShade {
             view.find((corner & 1) == 0 ? left : right, (corner & 2) == 0 ? top : bottom, inverse, middle);
             box.hold(middle);
         }
-        for (Caster caster : over) {
-            if (box.effect(caster) != Effect.NONE) {
-                casters[casterCount++] = caster;
-            }
-        }
-        return casterCount > 0;
+        return true;
     }
 
-    /** The light of the pixel in a column and a row. */
-    float light(int column, int row) {
+    /** Keeps the figures whose shadow may reach the box. */
+    private boolean castOnBox() {
+        int kept = 0;
+        for (int k = 0; k < casterCount; k++) {
+            if (box.effect(casters[k]) != Effect.NONE) {
+                casters[kept++] = casters[k];
+            }
+        }
+        casterCount = kept;
+        return kept > 0;
+    }
+
+    /** The light of the pixel in a column of the row. */
+    float light(int column) {
         double x = pixelWidth * (column + 0.5);
         double y = pixelHeight * (row + 0.5);
         boolean seen = cursor.find(x, y, facet);
