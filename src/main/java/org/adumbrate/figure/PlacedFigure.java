@@ -35,8 +35,8 @@ public record PlacedFigure(FigureOutline outline, Spot spot, Stance stance) {
     }
 
     /**
-     * What it covers on the sheet. A figure that does not face the picture is seen as the solid is that casts its shadow
-     * ({@link TurnedBody}).
+     * What it covers on the sheet. One that does not face the picture is foreshortened, and its feet stand where they then are
+     * on the floor; seen from the side it is as wide as a body is deep, and never a line.
      *
      * @param view the view that its spot is in
      * @throws IllegalArgumentException if its place in the model is not known
