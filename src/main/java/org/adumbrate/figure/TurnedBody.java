@@ -21,9 +21,6 @@ final class TurnedBody {
     /** Where a side ends, its run is taken this little before, in shares of the side. */
     private static final double INWARD = 1e-6;
 
-    /** What is drawn with needlessly many corners loses those that tell of less than this, in mm. */
-    private static final double PLAIN = 0.005;
-
     private final TurnedEye eye;
     private final double metresPerUnit;
     private final double mostHalfDepth;
@@ -46,7 +43,7 @@ final class TurnedBody {
     static Region<SheetPoint> of(PlacedFigure figure, TurnedEye eye) {
         TurnedBody turned = new TurnedBody(figure, eye);
         turned.draw();
-        return Region.nonZero(turned.path.build(), PLAIN).simplified(PLAIN);
+        return Region.nonZero(turned.path.build(), PlacedFigure.PLAIN_MM).simplified(PlacedFigure.PLAIN_MM);
     }
 
     private void draw() {
