@@ -113,7 +113,7 @@ final class GapClosing {
     }
 
     private Segment lengthened(LineEnd end, Meeting meeting) {
-        return new Segment(end.x(), end.y(), meeting.x, meeting.y, end.kind());
+        return new Segment(graph.xMm(end.corner()), graph.yMm(end.corner()), meeting.x, meeting.y, end.kind());
     }
 
     private void withEnd(LineEnd a, LineEnd b, List<Meeting> meetings) {
@@ -148,6 +148,7 @@ final class GapClosing {
         return way >= -BEYOND_MM && way <= gapMm;
     }
 
+    /** A little beyond the line, so that it is crossed for certain; what sticks out is trimmed. */
     private void withLine(LineEnd end, Edge edge, List<Meeting> meetings) {
         double x0 = graph.xMm(edge.from()) - end.x();
         double y0 = graph.yMm(edge.from()) - end.y();
@@ -157,15 +158,17 @@ final class GapClosing {
         double share = (end.dy() * x0 - end.dx() * y0) / cross;
         double way = (x0 * dy - y0 * dx) / cross;
         if (share >= 0 && share <= 1 && way >= 0 && way <= gapMm) {
-            meetings.add(new Meeting(way, end, null, end.x() + way * end.dx(), end.y() + way * end.dy()));
+            double over = way + BEYOND_MM;
+            meetings.add(new Meeting(way, end, null, end.x() + over * end.dx(), end.y() + over * end.dy()));
             return;
         }
         double foot = Math.max(0, Math.min(1, -(x0 * dx + y0 * dy) / (dx * dx + dy * dy)));
         double footX = x0 + foot * dx;
         double footY = y0 + foot * dy;
         double distance = Math.hypot(footX, footY);
-        if (distance <= gapMm) {
-            meetings.add(new Meeting(gapMm + distance, end, null, end.x() + footX, end.y() + footY));
+        if (distance <= gapMm && distance > 0) {
+            double over = 1 + BEYOND_MM / distance;
+            meetings.add(new Meeting(gapMm + distance, end, null, end.x() + over * footX, end.y() + over * footY));
         }
     }
 }
