@@ -43,7 +43,7 @@ public final class ClosedRegions {
      * @throws IllegalArgumentException if the gap is negative or not finite
      */
     public static Closed of(List<VectorPath<SheetPoint>> lines, SheetSize page, double gapMm) {
-        List<Segment> segments = Segment.of(lines, page, Kind.OWN);
+        List<Segment> segments = Straights.whole(Segment.of(lines, page, Kind.OWN));
         if (segments.isEmpty()) {
             return new Closed(Region.empty(Space.SHEET), List.of(), 0);
         }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
-import org.adumbrate.geometry.Space;
 import org.adumbrate.linework.region.LineEnd.Tail;
 import org.adumbrate.linework.region.LineGraph.Edge;
 
@@ -40,14 +39,16 @@ final class GapClosing {
     private record Meeting(double cost, LineEnd first, LineEnd second, double x, double y) {}
 
     /**
-     * The graph of lines with gaps closed and short ends beyond a crossing taken away.
+     * The graph of lines with gaps closed and short ends beyond a crossing taken away. Gaps within the tolerance to which lines are
+     * made whole are closed in any case.
      *
-     * @param gapMm how far an end may be lengthened, in mm
+     * @param askedMm how far an end may be lengthened, in mm
      */
-    static LineGraph close(List<Segment> lines, double gapMm) {
-        if (!(gapMm >= 0 && gapMm < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException("a gap of " + gapMm + " " + Space.SHEET.unit() + " cannot be closed");
+    static LineGraph close(List<Segment> lines, double askedMm) {
+        if (!(askedMm >= 0 && askedMm < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("a gap of " + askedMm + " mm cannot be closed");
         }
+        double gapMm = Math.max(askedMm, 2 * Straights.TOLERANCE_MM);
         List<Segment> all = new ArrayList<>(lines);
         for (int round = 1; ; round++) {
             LineGraph graph = trimmed(LineGraph.of(all), gapMm);

@@ -31,12 +31,12 @@ public final class Veils {
      */
     public static Region<SheetPoint> enclosed(
             List<VectorPath<SheetPoint>> lines, List<VectorPath<SheetPoint>> others, SheetSize page, double gapMm) {
-        List<Segment> segments = Segment.of(lines, page, Kind.OWN);
+        List<Segment> segments = Straights.whole(Segment.of(lines, page, Kind.OWN));
         if (segments.isEmpty()) {
             return Region.empty(Space.SHEET);
         }
         List<Segment> all = new ArrayList<>(segments);
-        all.addAll(new Surroundings(segments).of(Segment.of(others, page, Kind.OTHER)));
+        all.addAll(Straights.whole(new Surroundings(segments).of(Segment.of(others, page, Kind.OTHER))));
         all.addAll(Segment.border(page));
         Faces faces = Faces.of(GapClosing.close(all, gapMm).withoutDangles());
         BitSet within = unreached(faces);
