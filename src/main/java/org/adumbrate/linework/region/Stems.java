@@ -5,23 +5,15 @@ import java.util.List;
 import org.adumbrate.geometry.Region;
 import org.adumbrate.geometry.SheetPoint;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
-import org.locationtech.jts.algorithm.distance.DiscreteHausdorffDistance;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
-/**
- * Tells the crowns of trees from their stems: a stem is a part narrower than the crown it belongs to, longer than wide, and no
- * tip. The narrow parts of a region are what its opening by a disc leaves out (Serra, "Image analysis and mathematical
- * morphology", 1982).
- */
+/** Tells the crowns of trees from their stems: narrower than the crown they belong to, longer than wide, and no tips. */
 final class Stems {
-    /** The disc's radius as a share of that of the largest disc in the piece. */
+    /** What is narrow, as a share of the radius of the largest disc in the piece. */
     private static final double NARROW = 0.45;
-    /** A stem reaches at least this many radii of the disc away from the crown. */
+    /** A stem reaches at least as far as this many times what is narrow. */
     private static final double LONG = 1.2;
-    /** A stem has at least this share of its area in its farther half; a pointed tip has a quarter. */
-    private static final double BLUNT = 0.32;
     /** A piece is a stem alone if it has this many times the area of the square around its largest disc. */
     private static final double LANK = 3;
 
@@ -36,29 +28,17 @@ final class Stems {
     }
 
     private static void addStems(Geometry piece, List<Geometry> stems) {
-        double size = Math.sqrt(piece.getArea());
-        double radius = MaximumInscribedCircle.getRadiusLine(piece, size / 100).getLength();
+        double precision = Math.sqrt(piece.getArea()) / 100;
+        double radius = MaximumInscribedCircle.getRadiusLine(piece, precision).getLength();
         if (piece.getArea() > LANK * 4 * radius * radius) {
             stems.add(piece);
             return;
         }
-        double disc = NARROW * radius;
-        Geometry crown = piece.buffer(-disc).buffer(disc);
-        Geometry narrow = OverlayNGRobust.overlay(piece, crown, OverlayNG.DIFFERENCE);
-        for (int k = 0; k < narrow.getNumGeometries(); k++) {
-            Geometry part = narrow.getGeometryN(k);
-            if (isStem(part, crown, LONG * disc)) {
-                stems.add(part);
+        double narrow = NARROW * radius;
+        for (NarrowPart part : NarrowPart.of(piece, narrow, LONG * narrow)) {
+            if (part.isBlunt()) {
+                stems.add(part.shape());
             }
         }
-    }
-
-    private static boolean isStem(Geometry part, Geometry crown, double longMm) {
-        double reach = new DiscreteHausdorffDistance(part, crown).orientedDistance();
-        if (reach < longMm) {
-            return false;
-        }
-        Geometry farther = OverlayNGRobust.overlay(part, crown.buffer(reach / 2), OverlayNG.DIFFERENCE);
-        return farther.getArea() >= BLUNT * part.getArea();
     }
 }

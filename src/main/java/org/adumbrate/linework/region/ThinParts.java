@@ -7,14 +7,19 @@ import org.adumbrate.geometry.SheetPoint;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Thickens what would be too thin to print, such as glass in a section. */
 public final class ThinParts {
-    private static final int MOST_ROUNDS = 6;
-    /** Corners stay sharp down to about 10 degrees: sharper ones count as thin. */
-    private static final double MITRE_LIMIT = 12;
+    private static final int MOST_ROUNDS = 8;
+    /** What is as thick as this share of the minimum is thick enough. */
+    private static final double ALMOST = 0.98;
+    /** Parts that reach less than this many radii of half the minimum are corners. */
+    private static final double CORNER = 0.5;
+    /** Tips that reach more than this many radii are thin: corners of less than 13 degrees. */
+    private static final double TIP = 8;
+    /** Ends of parts stay square, and sharper corners are cut. */
+    private static final double MITRE_LIMIT = 2;
 
     private ThinParts() {}
 
@@ -44,16 +49,13 @@ public final class ThinParts {
         return Region.ofPolygons(region.space(), all);
     }
 
-    /** What an opening by the minimum leaves out, but for crumbs in corners. */
+    /** Limbs too narrow, and tips that are no mere corners any more. */
     private static List<Geometry> thin(Geometry all, double minimumMm) {
-        double reach = 0.495 * minimumMm;
-        Geometry thick = offset(offset(all, -reach), reach * 1.001);
-        Geometry rest = OverlayNGRobust.overlay(all, thick, OverlayNG.DIFFERENCE);
+        double radius = ALMOST * minimumMm / 2;
         List<Geometry> thin = new ArrayList<>();
-        for (int k = 0; k < rest.getNumGeometries(); k++) {
-            Geometry part = rest.getGeometryN(k);
-            if (part.getArea() > 0.02 * minimumMm * minimumMm) {
-                thin.add(part);
+        for (NarrowPart part : NarrowPart.of(all, radius, CORNER * radius)) {
+            if (part.isBlunt() || part.reachMm() > TIP * radius) {
+                thin.add(part.shape());
             }
         }
         return thin;
