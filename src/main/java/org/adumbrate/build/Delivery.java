@@ -43,15 +43,11 @@ final class Delivery {
         this.stages = stages;
     }
 
-    /**
-     * Makes them all, the quick look first.
-     *
-     * @param figures the light that arrives past figures, if there are any that cast shadows
-     */
-    List<Output> deliver(Deliveries wanted, Optional<FigureLight> figures) throws IOException {
+    /** Makes them all, the quick look first. */
+    List<Output> deliver(Deliveries wanted) throws IOException {
         List<Output> outputs = new ArrayList<>();
         if (wanted.figureShadow().isPresent()) {
-            outputs.add(stages.run("figure-shadow", () -> figureShadow(wanted.figureShadow().get(), figures)));
+            outputs.add(stages.run("figure-shadow", () -> figureShadow(wanted.figureShadow().get())));
         }
         if (wanted.preview().isPresent()) {
             outputs.add(stages.run("preview", () -> preview(wanted.preview().get())));
@@ -64,13 +60,14 @@ final class Delivery {
     }
 
     /** As a measure, not as a picture: shares of light in proportion, in 16 bits. */
-    private Output figureShadow(Path file, Optional<FigureLight> figures) throws IOException {
+    private Output figureShadow(Path file) throws IOException {
         PixelSize size = sheet.pixelsAt(dpi);
         PictureFormat format =
                 new PictureFormat(size, 1, 16, dpi, PictureFormat.DEFAULT_LEVEL, false, Transfer.LINEAR);
         int rows = format.stripRows();
         try (StripEncoder picture = Pictures.begin(file, format, rows)) {
-            List<PlacedPass> light = figures.map(cast -> List.of(PassSet.covering(sheet, size, cast.on(size))))
+            List<PlacedPass> light = passes.figureLight()
+                    .map(cast -> List.of(PassSet.covering(sheet, size, cast.on(size))))
                     .orElse(List.of());
             Underlay.render(
                     new Blend(sheet, size, light, 1, 0),

@@ -74,6 +74,11 @@ final class PassSet implements Closeable {
         }
     }
 
+    /** The light that arrives past figures, if it has joined. */
+    Optional<FigureLight> figureLight() {
+        return figureLight;
+    }
+
     /**
      * Places and measures all passes at once.
      *

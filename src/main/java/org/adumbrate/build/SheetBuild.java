@@ -64,7 +64,7 @@ public final class SheetBuild {
             List<Layer> layers = new ArrayList<>(sorted.all());
             layers.addAll(people.entourage().layers());
             Delivery delivery = new Delivery(size, resolution, passes, order.sort(layers), stages);
-            List<Output> outputs = delivery.deliver(deliveries, people.light());
+            List<Output> outputs = delivery.deliver(deliveries);
             List<Finding> findings = new ArrayList<>(Unfinished.of(asked));
             findings.addAll(sorted.findings());
             findings.addAll(people.findings());

@@ -86,6 +86,7 @@ class DeliveryTest {
             throws IOException, Refusal {
         Deliveries wanted = new Deliveries(
                 requests.isEmpty() ? Optional.empty() : Optional.of(flat("underlay.png", 8)),
+                Optional.empty(),
                 Optional.of(folder.resolve("drawing.pdf")),
                 Optional.empty(),
                 Optional.of(new Deliver.Preview(folder.resolve("preview.png"), 400)),
