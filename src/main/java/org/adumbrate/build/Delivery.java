@@ -18,7 +18,11 @@ import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.raster.encode.PictureFormat;
 import org.adumbrate.raster.encode.PngEncoder;
 import org.adumbrate.raster.encode.StripEncoder;
+import org.adumbrate.raster.encode.Transfer;
 import org.adumbrate.sheetfile.Deliver;
+import org.adumbrate.underlay.Blend;
+import org.adumbrate.underlay.PlacedPass;
+import org.adumbrate.underlay.Underlay;
 
 /** Makes the items of a sheet: the underlay is blended once, and each of its strips goes to every item that shows it. */
 final class Delivery {
@@ -42,6 +46,9 @@ final class Delivery {
     /** Makes them all, the quick look first. */
     List<Output> deliver(Deliveries wanted) throws IOException {
         List<Output> outputs = new ArrayList<>();
+        if (wanted.figureShadow().isPresent()) {
+            outputs.add(stages.run("figure-shadow", () -> figureShadow(wanted.figureShadow().get())));
+        }
         if (wanted.preview().isPresent()) {
             outputs.add(stages.run("preview", () -> preview(wanted.preview().get())));
         }
@@ -50,6 +57,26 @@ final class Delivery {
             outputs.add(stages.run("svg", () -> svg(wanted.svg().get(), wanted)));
         }
         return outputs;
+    }
+
+    /** As a measure, not as a picture: shares of light in proportion, in 16 bits. */
+    private Output figureShadow(Path file) throws IOException {
+        PixelSize size = sheet.pixelsAt(dpi);
+        PictureFormat format =
+                new PictureFormat(size, 1, 16, dpi, PictureFormat.DEFAULT_LEVEL, false, Transfer.LINEAR);
+        int rows = format.stripRows();
+        try (StripEncoder picture = Pictures.begin(file, format, rows)) {
+            List<PlacedPass> light = passes.figureLight()
+                    .map(cast -> List.of(PassSet.covering(sheet, size, cast.on(size))))
+                    .orElse(List.of());
+            Underlay.render(
+                    new Blend(sheet, size, light, 1, 0),
+                    List.of(picture),
+                    rows,
+                    Runtime.getRuntime().availableProcessors(),
+                    share -> stages.at("figure-shadow", share));
+            return new Output(file, "figure-shadow", size, dpi, picture.finish());
+        }
     }
 
     private List<Output> withUnderlay(Deliveries wanted) throws IOException {

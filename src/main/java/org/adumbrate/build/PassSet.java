@@ -15,6 +15,7 @@ import org.adumbrate.geometry.RasterPoint;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.Space;
+import org.adumbrate.raster.LightRows;
 import org.adumbrate.raster.encode.StripEncoder;
 import org.adumbrate.registration.LinePattern;
 import org.adumbrate.underlay.Blend;
@@ -71,6 +72,11 @@ final class PassSet implements Closeable {
         for (PassSource source : sources) {
             source.holdIfModerate();
         }
+    }
+
+    /** The light that arrives past figures, if it has joined. */
+    Optional<FigureLight> figureLight() {
+        return figureLight;
     }
 
     /**
@@ -198,9 +204,18 @@ final class PassSet implements Closeable {
                         pass.look().tint(),
                         Optional.empty()))
                 .orElse(PassLook.plain(OPACITY_ALONE));
+        return covering(sheet, canvas, light.on(canvas), look);
+    }
+
+    /** Figures' light that covers the sheet pixel by pixel of a canvas, as it is. */
+    static PlacedPass covering(SheetSize sheet, PixelSize canvas, LightRows light) {
+        return covering(sheet, canvas, light, PassLook.plain(1));
+    }
+
+    private static PlacedPass covering(SheetSize sheet, PixelSize canvas, LightRows light, PassLook look) {
         Affine<RasterPoint, SheetPoint> placement = Affine.scaling(
                 Space.RASTER, Space.SHEET, sheet.widthMm() / canvas.width(), sheet.heightMm() / canvas.height());
-        return new PlacedPass(PassRole.FIGURE_SHADOW, light.on(canvas), placement, look);
+        return new PlacedPass(PassRole.FIGURE_SHADOW, light, placement, look);
     }
 
     private Optional<PreparedPass> shadow() {

@@ -19,7 +19,10 @@ public record DrawingOrder(List<String> names, Set<String> fills) {
     /** The merged passes; always at the back. */
     public static final String UNDERLAY = "underlay";
 
-    /** Birds, planting and figures. */
+    /** Birds, planting and figures, which stand before and behind each other. */
+    public static final String ENTOURAGE = "entourage";
+
+    /** The figures among them. */
     public static final String FIGURES = "figures";
 
     /** The fill of the cut, under its hatch. */
@@ -53,8 +56,7 @@ public record DrawingOrder(List<String> names, Set<String> fills) {
 
     /**
      * The order by default: the underlay; lines that no pen was given for; the pens' lines as the sheet file has them; the
-     * lines of veils that no pen draws; birds, planting and figures; the cut's backing and hatch, the profile, the cut's
-     * outline. A veil's fill lies directly under the veil's own lines: it covers what is behind them and leaves them black.
+     * lines of veils that no pen draws; the profile; birds, planting and figures; the cut's backing, hatch and outline. A veil's fill lies directly under the veil's own lines: it covers what is behind them and leaves them black.
      *
      * @param strays layers of lines that no pen was given for
      * @param pens the pens in the order of the sheet file
@@ -75,7 +77,7 @@ public record DrawingOrder(List<String> names, Set<String> fills) {
             }
             names.add(layer);
         }
-        names.addAll(List.of(FIGURES, CUT_BACKING, CUT_HATCH, PROFILE, CUT_OUTLINE, HEIGHTS));
+        names.addAll(List.of(PROFILE, ENTOURAGE, CUT_BACKING, CUT_HATCH, CUT_OUTLINE, HEIGHTS));
         Set<String> fills = veils.keySet().stream().map(DrawingOrder::fillOf).collect(Collectors.toSet());
         return new DrawingOrder(List.copyOf(names), fills);
     }
@@ -121,18 +123,22 @@ public record DrawingOrder(List<String> names, Set<String> fills) {
     }
 
     /**
-     * Layers in this order; those of one name stay as they are among themselves.
+     * Layers in this order, each in the place of its own name or else of the name that it is kept within; those of one place
+     * stay as they are among themselves.
      *
-     * @throws IllegalArgumentException if a layer's name has no place in it
+     * @throws IllegalArgumentException if a layer has no place in it
      */
     public List<Layer> sort(List<Layer> layers) {
         for (Layer layer : layers) {
-            if (!names.contains(layer.name())) {
+            if (place(layer) < 0) {
                 throw new IllegalArgumentException("no place for the layer " + layer.name() + " in " + names);
             }
         }
-        return layers.stream()
-                .sorted(Comparator.comparingInt(layer -> names.indexOf(layer.name())))
-                .toList();
+        return layers.stream().sorted(Comparator.comparingInt(this::place)).toList();
+    }
+
+    private int place(Layer layer) {
+        int own = names.indexOf(layer.name());
+        return own < 0 ? layer.within().map(names::indexOf).orElse(-1) : own;
     }
 }

@@ -2,10 +2,12 @@ package org.adumbrate.drawing;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The layers of a PDF: optional content groups (ISO 32000-1, 8.11). Layers of one name are one group. Layers that are
@@ -80,11 +82,11 @@ final class PdfGroups {
             String usage = group.off ? "/Usage<</Print<</PrintState/OFF>>>>" : "";
             pdf.object(group.number, "<</Type/OCG/Name" + PdfText.of(group.name) + usage + ">>");
         }
-        StringBuilder order = new StringBuilder();
+        List<String> order = new ArrayList<>();
         for (Group group : outer) {
-            order.append(references(List.of(group)));
+            order.add(PdfFile.reference(group.number));
             if (!group.members.isEmpty()) {
-                order.append('[').append(references(group.members.values())).append(']');
+                order.add("[" + references(group.members.values()) + "]");
             }
         }
         List<Group> off = all().stream().filter(group -> group.off).toList();
@@ -92,7 +94,7 @@ final class PdfGroups {
         String hidden = off.isEmpty()
                 ? ""
                 : "/OFF[" + references(off) + "]/AS[<</Event/Print/Category[/Print]/OCGs[" + references(off) + "]>>]";
-        return "/OCProperties<</OCGs[" + references(all()) + "]/D<</Order[" + order + "]/ON[" + references(on) + "]"
+        return "/OCProperties<</OCGs[" + references(all()) + "]/D<</Order[" + String.join(" ", order) + "]/ON[" + references(on) + "]"
                 + hidden + ">>>>";
     }
 
@@ -105,11 +107,7 @@ final class PdfGroups {
         return all;
     }
 
-    private static String references(Iterable<Group> groups) {
-        StringBuilder text = new StringBuilder();
-        for (Group group : groups) {
-            text.append(text.isEmpty() ? "" : " ").append(PdfFile.reference(group.number));
-        }
-        return text.toString();
+    private static String references(Collection<Group> groups) {
+        return groups.stream().map(group -> PdfFile.reference(group.number)).collect(Collectors.joining(" "));
     }
 }

@@ -28,6 +28,9 @@ public record PlacedFigure(FigureOutline outline, Spot spot, Stance stance) {
     /** Turned by less than this, in radians, a figure is drawn as its outline is. */
     private static final double UNTURNED = 1e-6;
 
+    /** Corners that tell of less than this, in mm, are left out: a quarter of a pixel at 600 dpi. */
+    static final double PLAIN_MM = 0.01;
+
     /** The point on the sheet where its stature ends above its foot. */
     public SheetPoint head() {
         return new SheetPoint(
@@ -35,8 +38,8 @@ public record PlacedFigure(FigureOutline outline, Spot spot, Stance stance) {
     }
 
     /**
-     * What it covers on the sheet. A figure that does not face the picture is seen as the solid is that casts its shadow
-     * ({@link TurnedBody}).
+     * What it covers on the sheet. One that does not face the picture is foreshortened, and its feet stand where they then are
+     * on the floor; seen from the side it is as wide as a body is deep, and never a line.
      *
      * @param view the view that its spot is in
      * @throws IllegalArgumentException if its place in the model is not known
@@ -67,7 +70,8 @@ public record PlacedFigure(FigureOutline outline, Spot spot, Stance stance) {
                         stance.mirrored() ? -scale : scale,
                         scale,
                         spot.foot().x(),
-                        spot.foot().y()));
+                        spot.foot().y()))
+                .simplified(PLAIN_MM);
     }
 
     /** What a unit of the outline stands for, in metres. */

@@ -7,12 +7,12 @@ import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.VectorPath;
 
 /**
- * What a turned figure covers. It is seen as the solid is that casts its shadow: every level run of the outline is an upright
- * elliptical disc as deep as 0.62 of its width and at most 0.30 m at a stature of 1.75 m, so that a figure seen from the side
- * is narrow but never a line. Each point of the outline goes to the edge of the disc whose run it ends.
+ * What a turned figure covers. Every level run of its outline has a depth as it has in the solid that casts its shadow, 0.62 of
+ * its width and at most 0.30 m at a stature of 1.75 m, so that a figure seen from the side is narrow but never a line. Each
+ * point of the outline goes to the edge of its run as it is then seen.
  */
 final class TurnedBody {
-    private static final double HALF_DEPTH_OF_WIDTH = 0.62 / 2;
+    private static final double DEPTH_OF_WIDTH = 0.62;
     private static final double HALF_DEPTH_OF_STATURE = 0.30 / 1.75 / 2;
 
     /** The outline is followed in steps no higher than this share of the stature. */
@@ -20,9 +20,6 @@ final class TurnedBody {
 
     /** Where a side ends, its run is taken this little before, in shares of the side. */
     private static final double INWARD = 1e-6;
-
-    /** What is drawn with needlessly many corners loses those that tell of less than this, in mm. */
-    private static final double PLAIN = 0.005;
 
     private final TurnedEye eye;
     private final double metresPerUnit;
@@ -46,7 +43,7 @@ final class TurnedBody {
     static Region<SheetPoint> of(PlacedFigure figure, TurnedEye eye) {
         TurnedBody turned = new TurnedBody(figure, eye);
         turned.draw();
-        return Region.nonZero(turned.path.build(), PLAIN).simplified(PLAIN);
+        return Region.nonZero(turned.path.build(), PlacedFigure.PLAIN_MM).simplified(PlacedFigure.PLAIN_MM);
     }
 
     private void draw() {
@@ -76,14 +73,13 @@ final class TurnedBody {
     private void point(OutlineRuns.Run run, double h) {
         double along = metresPerUnit * (run.right() - run.left()) / 2;
         double centre = (mirrored ? -1 : 1) * metresPerUnit * (run.left() + run.right()) / 2;
-        double half = eye.halfWidth(centre, along, Math.min(mostHalfDepth, 2 * HALF_DEPTH_OF_WIDTH * along));
+        double across = Math.min(mostHalfDepth, DEPTH_OF_WIDTH * along);
         boolean right = run.onRight() == (mirrored != eye.keepsSides());
-        double x = eye.x(centre) + (right ? half : -half);
-        double y = eye.y(centre, h);
+        SheetPoint seen = eye.edge(centre, along, across, h, right ? 1 : -1);
         if (drawing) {
-            path.lineTo(x, y);
+            path.lineTo(seen.x(), seen.y());
         } else {
-            path.moveTo(x, y);
+            path.moveTo(seen.x(), seen.y());
             drawing = true;
         }
     }

@@ -53,31 +53,39 @@ record TurnedEye(
         return new TurnedEye(spot.foot(), spot.mmPerMetre(), 0, 0, 1, Math.cos(turn), Math.sin(turn), false);
     }
 
-    /** The depth at u. */
-    double depthAt(double u) {
-        return perspective ? Math.max(NEAREST * depth, depth + u * sin) : depth;
-    }
-
-    /** Where u is seen across the sheet. */
-    double x(double u) {
-        double there = depthAt(u);
-        return foot.x() + focalMm * ((across + u * cos) / there - across / depth);
-    }
-
-    /** Where a height over u is seen down the sheet. */
-    double y(double u, double h) {
-        double there = depthAt(u);
-        return foot.y() + focalMm * ((below - h) / there - below / depth);
-    }
-
     /**
-     * Half the width in mm that an upright elliptical disc at u is seen with. A width along the plane is foreshortened by
-     * cos - tan sin, tan being that of the angle by which the disc lies aside of the viewing direction; a depth by sin.
+     * Where the edge of a level run of the figure is seen. With k = cos - tan sin, tan being that of the angle by which the run
+     * lies aside of the viewing direction, its half width a is foreshortened to w = a k and its half depth b to d = b sin. It is
+     * seen half as wide as (w^4 + d^4)^(1/4), the support function of a superellipse: a little turned it is the flat outline
+     * turned, without the steps that an ellipse shows where runs part, and from the side it is as wide as it is deep. The edge
+     * then lies a (w / half)^3 along the plane and b (d / half)^3 before it.
+     *
+     * @param centre u of the middle of the run
+     * @param a half its width along the plane
+     * @param b half its depth across the plane
+     * @param h its height above the floor
+     * @param side 1 for the right-hand edge as seen, -1 for the left-hand edge
      */
-    double halfWidth(double u, double alongHalf, double acrossHalf) {
-        double there = depthAt(u);
-        double aside = perspective ? (across + u * cos) / there : 0;
-        return focalMm / there * Math.hypot(alongHalf * (cos - aside * sin), acrossHalf * sin);
+    SheetPoint edge(double centre, double a, double b, double h, int side) {
+        double aside = perspective ? (across + centre * cos) / depthOf(centre * sin) : 0;
+        double wide = a * (cos - aside * sin);
+        double deep = b * sin;
+        double half = Math.max(Math.sqrt(Math.hypot(wide * wide, deep * deep)), Double.MIN_NORMAL);
+        double along = centre + side * a * cube(wide / half);
+        double before = side * b * cube(deep / half);
+        double there = depthOf(along * sin - before * cos);
+        double right = across + along * cos + before * sin;
+        return new SheetPoint(
+                foot.x() + focalMm * (right / there - across / depth),
+                foot.y() + focalMm * ((below - h) / there - below / depth));
+    }
+
+    private static double cube(double x) {
+        return x * x * x;
+    }
+
+    private double depthOf(double behindFoot) {
+        return perspective ? Math.max(NEAREST * depth, depth + behindFoot) : depth;
     }
 
     /** Whether the outline's right is seen on the right. */

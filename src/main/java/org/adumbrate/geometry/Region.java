@@ -221,6 +221,7 @@ public final class Region<P extends PlanePoint> {
             at.y = map.mapY(at.x, at.y);
             at.x = x;
         });
+        moved.geometryChanged(); // the copy knows the extent of what it was copied from
         return new Region<>(map.to(), moved);
     }
 

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,6 +40,15 @@ class PdfGroupsTest {
             assertThat(order(configuration(document).getCOSArray(COSName.ORDER)))
                     .isEqualTo("furniture trees-fill böden figures cut [cut-backing cut-outline] heights");
         }
+    }
+
+    /** PDFBox reads references that run together; other readers do not. */
+    @Test
+    void referencesStandApart() throws IOException {
+        drawn(Sketches.everything()).close();
+        assertThat(Files.readString(folder.resolve("drawing.pdf"), StandardCharsets.ISO_8859_1))
+                .contains("/Order[1 0 R 4 0 R")
+                .doesNotContainPattern("0 R[0-9]");
     }
 
     @Test

@@ -11,6 +11,8 @@ import org.adumbrate.perspective.View;
 
 /** The shadows of one {@link Casting}: which pixels of a row each figure's may touch, and what arrives there. */
 final class CastShadows {
+    private static final int PIECE = 16;
+
     private final FacetSource facets;
     private final SunView view;
     private final Affine<RasterPoint, SheetPoint> toSheet;
@@ -38,46 +40,31 @@ final class CastShadows {
         return new CastShadows(facets, new SunView(view, frame), toSheet, casters);
     }
 
-    /** Darkens a rectangle of light, row by row, where it is lighter. */
+    /** Darkens a rectangle of light where it is lighter. */
     void darken(int x, int y, int width, int height, float[] light) {
-        Span span = new Span();
         PixelShade shade = null;
+        List<RowReach> reaches = new ArrayList<>();
         for (int row = y; row < y + height; row++) {
-            List<Stretch> stretches = new ArrayList<>();
+            reaches.clear();
             for (Caster caster : casters) {
-                Stretch stretch = caster.stretch(row, x, x + width, span);
-                if (stretch != null) {
-                    stretches.add(stretch);
-                }
+                caster.reach(row).ifPresent(reaches::add);
             }
-            if (!stretches.isEmpty()) {
+            if (!reaches.isEmpty()) {
                 shade = shade == null ? new PixelShade(facets, view, toSheet) : shade;
-                darkenRow(row, stretches, shade, light, (row - y) * width - x);
+                shade.turnTo(row, reaches);
+                darkenRow(row, x, x + width, shade, light, (row - y) * width - x);
             }
         }
     }
 
-    /** What a caster's shadow may touch of a row: columns from the first to the one after the last. */
-    record Stretch(Caster caster, int from, int to) {}
-
-    /** Goes from one column where a stretch begins or ends to the next. */
-    private static void darkenRow(int row, List<Stretch> stretches, PixelShade shade, float[] light, int offset) {
-        int[] bounds = stretches.stream()
-                .flatMapToInt(stretch -> java.util.stream.IntStream.of(stretch.from, stretch.to))
-                .sorted()
-                .distinct()
-                .toArray();
-        for (int k = 0; k + 1 < bounds.length; k++) {
-            int from = bounds[k];
-            int to = bounds[k + 1];
-            List<Caster> over = stretches.stream()
-                    .filter(stretch -> stretch.from <= from && to <= stretch.to)
-                    .map(Stretch::caster)
-                    .toList();
-            if (!over.isEmpty()) {
-                shade.turnTo(over);
-                for (int x = from; x < to; x++) {
-                    light[offset + x] = Math.min(light[offset + x], (float) shade.light(x, row));
+    /** Goes by pieces of a row, always the same whatever part of it is wanted; most of them no shadow reaches. */
+    private static void darkenRow(int row, int from, int end, PixelShade shade, float[] light, int offset) {
+        int first = Math.max(from, shade.first());
+        int last = Math.min(end, shade.end());
+        for (int piece = Math.floorDiv(first, PIECE) * PIECE; piece < last; piece += PIECE) {
+            if (shade.turnTo(piece, PIECE)) {
+                for (int x = Math.max(from, piece); x < Math.min(end, piece + PIECE); x++) {
+                    light[offset + x] = Math.min(light[offset + x], shade.light(x));
                 }
             }
         }

@@ -2,6 +2,7 @@ package org.adumbrate.figure.shadow;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.ModelPoint;
 import org.adumbrate.geometry.PixelSize;
@@ -42,17 +43,17 @@ record Caster(SunSilhouette silhouette, SunView.Place foot, List<ScreenShape> sh
         return new Caster(silhouette, SunView.of(figure.foot(), sun), shapes, top, bottom);
     }
 
-    /** The columns within bounds that its shadow may touch in a row, or null. */
-    CastShadows.Stretch stretch(int row, int least, int most, Span span) {
+    /** The columns that its shadow may touch in a row, if there are any. */
+    Optional<RowReach> reach(int row) {
         if (row < top || row >= bottom) {
-            return null;
+            return Optional.empty();
         }
-        span.clear();
+        double from = Double.POSITIVE_INFINITY;
+        double to = Double.NEGATIVE_INFINITY;
         for (ScreenShape shape : shapes) {
-            shape.widen(row, span);
+            from = Math.min(from, shape.leftIn(row));
+            to = Math.max(to, shape.rightIn(row));
         }
-        int from = span.first(least);
-        int to = span.end(most);
-        return from < to ? new CastShadows.Stretch(this, from, to) : null;
+        return from <= to ? Optional.of(new RowReach(this, from, to)) : Optional.empty();
     }
 }

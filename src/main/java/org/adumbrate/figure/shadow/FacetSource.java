@@ -14,6 +14,9 @@ interface FacetSource {
          * @return false where nothing is, and then of the facet only {@link Facet#fillsPixel} counts
          */
         boolean find(double x, double y, Facet facet);
+
+        /** Bounds what may be found between two corners of the sheet, in mm. */
+        void bound(double left, double top, double right, double bottom, InverseBounds bounds);
     }
 
     /** A cursor for pixels so large, in mm. */

@@ -10,6 +10,9 @@ final class FloorFacets implements FacetSource {
     /** What lies nearer than a hand before the eye is not on any sheet. */
     private static final double LEAST_DEPTH = 0.05;
 
+    /** Nothing is seen beyond a thousand kilometres. */
+    private static final double TINY = 1e-6;
+
     private final double elevation;
     private final double horizon;
     private final double slope;
@@ -34,23 +37,37 @@ final class FloorFacets implements FacetSource {
 
     @Override
     public Cursor cursor(double pixelWidth, double pixelHeight) {
-        return outline == null ? this::find : new Outlined(pixelWidth);
+        return outline == null ? new Open() : new Outlined(pixelWidth);
     }
 
-    private boolean find(double x, double y, Facet facet) {
-        double inverse = slope * (y - horizon);
-        facet.fillsPixel = true;
-        if (!(inverse > 0 && Double.isFinite(inverse))) {
-            return false;
+    /** The plane as far as it is seen. */
+    private class Open implements Cursor {
+        @Override
+        public boolean find(double x, double y, Facet facet) {
+            double inverse = slope * (y - horizon);
+            facet.fillsPixel = true;
+            if (!(inverse > 0 && Double.isFinite(inverse))) {
+                return false;
+            }
+            facet.inverse = inverse;
+            facet.acrossSheet = 0;
+            facet.downSheet = slope;
+            return true;
         }
-        facet.inverse = inverse;
-        facet.acrossSheet = 0;
-        facet.downSheet = slope;
-        return true;
+
+        @Override
+        public void bound(double left, double top, double right, double bottom, InverseBounds bounds) {
+            double a = slope * (top - horizon);
+            double b = slope * (bottom - horizon);
+            bounds.clear();
+            if (a > 0 || b > 0) {
+                bounds.hold(Math.max(TINY, Math.min(a, b)), Math.max(a, b));
+            }
+        }
     }
 
     /** Keeps where the outline crosses the last few levels asked for: those of one row of pixels. */
-    private final class Outlined implements Cursor {
+    private final class Outlined extends Open {
         private static final int KEPT = 8;
 
         private final double pixelWidth;
@@ -68,7 +85,7 @@ final class FloorFacets implements FacetSource {
             double[] runs = ends(y);
             int at = Arrays.binarySearch(runs, x);
             int before = at < 0 ? -at - 1 : at;
-            boolean seen = before % 2 == 1 && FloorFacets.this.find(x, y, facet);
+            boolean seen = before % 2 == 1 && super.find(x, y, facet);
             facet.fillsPixel = (before == 0 || x - runs[before - 1] > pixelWidth)
                     && (before == runs.length || runs[before] - x > pixelWidth);
             return seen;

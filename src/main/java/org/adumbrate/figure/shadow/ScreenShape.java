@@ -97,18 +97,28 @@ final class ScreenShape {
         return bottom;
     }
 
-    /** Widens a span of columns so that it holds all that this shape touches in a row. */
-    void widen(int row, Span span) {
+    /** The leftmost that it reaches in a row, in pixels; infinite where it does not touch the row. */
+    double leftIn(int row) {
+        return -farthest(row, -1);
+    }
+
+    /** The rightmost that it reaches in a row, in pixels; negative and infinite where it does not touch the row. */
+    double rightIn(int row) {
+        return farthest(row, 1);
+    }
+
+    private double farthest(int row, int side) {
+        double most = Double.NEGATIVE_INFINITY;
         for (int k = 0; k < corners.size(); k++) {
             RasterPoint a = corners.get(k);
             RasterPoint b = corners.get((k + 1) % corners.size());
             double above = Math.max(Math.min(a.y(), b.y()), row);
             double below = Math.min(Math.max(a.y(), b.y()), row + 1.0);
             if (above <= below) {
-                span.hold(at(a, b, above));
-                span.hold(at(a, b, below));
+                most = Math.max(most, Math.max(side * at(a, b, above), side * at(a, b, below)));
             }
         }
+        return most;
     }
 
     private static double at(RasterPoint a, RasterPoint b, double y) {

@@ -74,6 +74,13 @@ final class SolarDisc {
         }
     }
 
+    /** Hides every so-manieth strip wholly, from a first one on. */
+    void hide(int first, int step) {
+        for (int j = first; j < STRIPS; j += step) {
+            hidden[j] = -1;
+        }
+    }
+
     /** The share of the disc that is not hidden, 0 to 1. */
     double shown() {
         int cells = 0;

@@ -84,13 +84,13 @@ final class SunSilhouette {
                 within);
     }
 
-    /** Hides what this figure hides of the sun from a place. */
-    void hide(double across, double up, double toward, SolarDisc disc) {
+    /** Hides what this figure hides from a place, of every so-manieth strip of the sun from a first one on. */
+    void hide(double across, double up, double toward, SolarDisc disc, int first, int step) {
         if (rows.count() == 0) {
             return;
         }
         double distance = distance(up, toward);
-        for (int j = 0; j < SolarDisc.STRIPS; j++) {
+        for (int j = first; j < SolarDisc.STRIPS; j += step) {
             int row = rows.rowAt(up + SolarDisc.height(j) * distance);
             if (row >= 0 && row < rows.count()) {
                 hideStrip(row, across, toward, disc, j);

@@ -13,43 +13,42 @@ final class SurfaceFacets implements FacetSource {
     /** A canvas pixel larger than this many depth pixels may see several surfaces. */
     private static final double COARSE = 1.01;
 
+    /** How far from a place the pixel may lie whose plane is seen there, in pixels. */
+    private static final double NEIGHBOUR = 1.5;
+
+    /** How far a plane may go on beyond the bounds of what its pixels see, as a share of the inverse of depth. */
+    private static final double SLACK = 0.005;
+
     private final DepthMap depth;
     private final Affine<SheetPoint, RasterPoint> toPixels;
     private final DrawnEdges edges;
+    private final DepthTiles tiles;
     private final double lowest;
 
     SurfaceFacets(Receiver.Surfaces surfaces, View view) {
         this.depth = surfaces.depth();
         this.toPixels = depth.toPixels();
         this.edges = DrawnEdges.of(surfaces.edges(), toPixels, depth.size());
-        this.lowest = lowest(depth, view);
+        this.tiles = new DepthTiles(depth);
+        this.lowest = lowest(depth, tiles, view);
     }
 
-    /** The least elevation that is seen: in each row that of its farthest pixel below the horizon, or nearest above. */
-    private static double lowest(DepthMap depth, View view) {
+    /** No higher than the least elevation that is seen: each row of tiles at its farthest and lowest. */
+    private static double lowest(DepthMap depth, DepthTiles tiles, View view) {
         Affine<RasterPoint, SheetPoint> toSheet = depth.toPixels().inverse();
         int width = depth.size().width();
         double deepest = 0;
-        for (int y = 0; y < depth.size().height(); y++) {
-            double below = Math.max(toSheet.mapY(0, y + 0.5), toSheet.mapY(width, y + 0.5)) - view.horizonMm();
-            double farthest = below > 0 ? 1 / leastInverse(depth, y) : 0;
-            deepest = Math.max(deepest, below * farthest);
+        for (int row = 0; row < tiles.rows(); row++) {
+            double end = (row + 1.0) * DepthTiles.TILE;
+            double below = Math.max(toSheet.mapY(0, end), toSheet.mapY(width, end)) - view.horizonMm();
+            deepest = below > 0 ? Math.max(deepest, below / tiles.leastInRow(row)) : deepest;
         }
         return view.eyeHeightM() - deepest / view.focalMm();
     }
 
-    private static double leastInverse(DepthMap depth, int y) {
-        float least = Float.POSITIVE_INFINITY;
-        for (int x = 0; x < depth.size().width(); x++) {
-            float inverse = depth.inverse(x, y);
-            least = inverse > 0 ? Math.min(least, inverse) : least;
-        }
-        return least;
-    }
-
     @Override
     public List<ModelPoint> reach(ShadowPart part) {
-        return part.sweptTo(lowest - 0.01);
+        return part.sweptTo(lowest);
     }
 
     @Override
@@ -99,6 +98,26 @@ final class SurfaceFacets implements FacetSource {
                 return beside(u, v, i, j, facet);
             }
             return show(u, v, i, j, facet);
+        }
+
+        @Override
+        public void bound(double left, double top, double right, double bottom, InverseBounds bounds) {
+            double u = toPixels.mapX(left, top);
+            double v = toPixels.mapY(left, top);
+            double acrossU = toPixels.xx() * (right - left);
+            double acrossV = toPixels.yx() * (right - left);
+            double downU = toPixels.xy() * (bottom - top);
+            double downV = toPixels.yy() * (bottom - top);
+            bounds.clear();
+            tiles.widen(
+                    u + Math.min(0, acrossU) + Math.min(0, downU) - NEIGHBOUR,
+                    v + Math.min(0, acrossV) + Math.min(0, downV) - NEIGHBOUR,
+                    u + Math.max(0, acrossU) + Math.max(0, downU) + NEIGHBOUR,
+                    v + Math.max(0, acrossV) + Math.max(0, downV) + NEIGHBOUR,
+                    bounds);
+            if (!bounds.isEmpty()) {
+                bounds.hold(bounds.least() * (1 - SLACK), bounds.greatest() * (1 + SLACK));
+            }
         }
 
         private boolean beside(double u, double v, int i, int j, Facet facet) {

@@ -8,7 +8,7 @@ import org.adumbrate.geometry.VectorPath;
 
 /**
  * Goes around the pixels of a mask along their sides and draws what it went around with straight lines. Pixels that meet at a
- * corner only are apart. The time grows with the number of pixels.
+ * corner only are together, so that a slanting rail is not broken. The time grows with the number of pixels.
  */
 public final class RegionTrace {
     /** More corners than any drawn region has; what has more is noise, and polygons of it would be of no use. */
@@ -85,13 +85,12 @@ public final class RegionTrace {
         } while (x != column + 1 || y != row || heading != 0);
     }
 
-    /** The heading from a corner on: left unless a pixel ahead on the left is inside, and right if the one beside it is too. */
+    /** The heading from a corner on: right if the pixel ahead on the right is inside, else on along the one on the left. */
     private int turned(int x, int y, int heading) {
-        boolean left = ahead(x, y, heading, true);
-        if (!left) {
-            return (heading + 1) % 4;
+        if (ahead(x, y, heading, false)) {
+            return (heading + 3) % 4;
         }
-        return ahead(x, y, heading, false) ? (heading + 3) % 4 : heading;
+        return ahead(x, y, heading, true) ? heading : (heading + 1) % 4;
     }
 
     /** Whether the pixel ahead of a corner on the left or on the right is inside. */

@@ -15,7 +15,10 @@ final class RingFit {
     /** A corner may move this far, in tolerances, to where the lines meet; lines that meet farther off are nearly parallel. */
     private static final double MOST_MOVE = 1.5;
 
-    /** A ring no wider than the tolerance is gone along again with half of it, down to this. */
+    /** The tolerance is no more than this share of a ring's width, or a rail a pixel wide would lose its two sides. */
+    private static final double SHARE_OF_WIDTH = 0.3;
+
+    /** A ring that still has no three corners is gone along again with half the tolerance, down to this. */
     private static final double FINEST = 0.1;
 
     private final CrackRing ring;
@@ -24,7 +27,7 @@ final class RingFit {
 
     RingFit(CrackRing ring, double tolerance) {
         this.ring = ring;
-        this.tolerance = tolerance;
+        this.tolerance = Math.min(tolerance, SHARE_OF_WIDTH * 2 * ring.area() / ring.count());
         this.start = ring.farthest();
     }
 

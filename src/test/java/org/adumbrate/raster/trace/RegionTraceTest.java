@@ -55,8 +55,10 @@ class RegionTraceTest {
     }
 
     @Test
-    void pixelsThatMeetAtACornerAreApart() {
-        assertThat(trace("##..", "##..", "..##", "..##").pieces()).hasSize(2);
+    void pixelsThatMeetAtACornerAreTogether() {
+        assertThat(trace("###...", "###...", "###...", "...###", "...###", "...###")
+                        .pieces())
+                .hasSize(1);
     }
 
     @Test
