@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import org.adumbrate.drawing.DrawingOrder;
+import org.adumbrate.drawing.Layer;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
@@ -45,20 +47,31 @@ public final class SheetBuild {
         SheetSize size = sheet.size().orElse(read.get(0).page());
         List<LaidLines> lines = lay(sheet.lines(), read, size);
         SortedLines sorted = SortedLines.of(sheet, lines);
+        DrawingOrder order = LayerOrder.of(asked, sorted.strays(), List.of());
         timer.end();
         List<PassRequest> requests = SheetRequests.of(sheet.passes(), size);
+        LinePattern pattern = pattern(lines);
         try (PassSet passes = PassSet.open(size, requests)) {
             passes.hold();
+            timer = stages.begin("figures");
+            SheetScene people = SheetScene.of(asked, size, lines, pattern);
+            people.light().ifPresent(passes::join);
+            timer.end();
             timer = stages.begin("registration");
-            passes.prepare(requests.isEmpty() ? Optional.empty() : Optional.of(pattern(lines)));
+            passes.prepare(requests.isEmpty() ? Optional.empty() : Optional.of(pattern));
             timer.end();
             double resolution = dpi.orElse(sheet.resolution().dpi());
-            Delivery delivery = new Delivery(size, resolution, passes, sorted.groups(), stages);
+            List<Layer> layers = new ArrayList<>(sorted.all());
+            layers.addAll(people.entourage().layers());
+            Delivery delivery = new Delivery(size, resolution, passes, order.sort(layers), stages);
             List<Output> outputs = delivery.deliver(deliveries);
             List<Finding> findings = new ArrayList<>(Unfinished.of(asked));
             findings.addAll(sorted.findings());
+            findings.addAll(people.findings());
             findings.addAll(passes.findings(resolution));
-            return new BuildResult(outputs, passes.placements(), findings, stages.seconds());
+            List<PassPlacement> placements = new ArrayList<>(passes.placements());
+            people.depth().ifPresent(depth -> placements.add(new PassPlacement(depth.file(), depth.placement())));
+            return new BuildResult(outputs, placements, findings, stages.seconds());
         }
     }
 

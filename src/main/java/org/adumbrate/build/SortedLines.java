@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.adumbrate.drawing.LineGroup;
+import java.util.stream.Stream;
+import org.adumbrate.drawing.DrawingOrder;
+import org.adumbrate.drawing.Layer;
+import org.adumbrate.drawing.Mark;
 import org.adumbrate.drawing.Pen;
 import org.adumbrate.geometry.Dash;
 import org.adumbrate.geometry.Length;
@@ -18,15 +21,16 @@ import org.adumbrate.sheetfile.Cut;
 import org.adumbrate.sheetfile.Sheet;
 
 /**
- * The strokes of a sheet sorted by colour into the groups that are drawn: one for each pen in the order of the sheet file,
- * then the cut's outline. Strokes of a colour that nobody asked for come first and are drawn as the file has them.
+ * The strokes of a sheet sorted by colour into the layers that are drawn: one for each pen, one for the cut's outline, and
+ * one for each colour that nobody asked for, whose strokes are drawn as the file has them.
  *
- * @param groups what is drawn, in order
+ * @param strays those of colours that nobody asked for
+ * @param asked the others
  * @param findings colours that have no pen
  */
-record SortedLines(List<LineGroup> groups, List<Finding> findings) {
+record SortedLines(List<Layer> strays, List<Layer> asked, List<Finding> findings) {
     /** Exporters shift a colour by a level or two. */
-    private static final int TOLERANCE = 4;
+    static final int TOLERANCE = 4;
 
     private static final double LEAST_WIDTH_MM = 0.05;
 
@@ -51,14 +55,24 @@ record SortedLines(List<LineGroup> groups, List<Finding> findings) {
                 }
             }
         }
-        List<LineGroup> groups = new ArrayList<>();
-        strays.forEach((color, strokes) -> groups.add(asDrawn(color, strokes)));
+        List<Layer> strayLayers = new ArrayList<>();
+        strays.forEach((color, strokes) -> strayLayers.add(asDrawn(color, strokes)));
+        List<Layer> asked = new ArrayList<>();
         for (Place place : places) {
             if (place.pen().isPresent() && sorted.containsKey(place.name())) {
-                groups.add(new LineGroup(place.name(), place.pen().get(), sorted.get(place.name())));
+                asked.add(layer(place.name(), place.pen().get(), sorted.get(place.name())));
             }
         }
-        return new SortedLines(groups, sheet.pens().isEmpty() ? List.of() : findings(strays));
+        return new SortedLines(strayLayers, asked, sheet.pens().isEmpty() ? List.of() : findings(strays));
+    }
+
+    /** All layers, in no order that matters. */
+    List<Layer> all() {
+        return Stream.concat(strays.stream(), asked.stream()).toList();
+    }
+
+    private static Layer layer(String name, Pen pen, List<VectorPath<SheetPoint>> paths) {
+        return Layer.of(name, List.of(new Mark.Lines(pen, paths)));
     }
 
     private record Stray(Stroke stroke, double scale, VectorPath<SheetPoint> path) {}
@@ -67,7 +81,7 @@ record SortedLines(List<LineGroup> groups, List<Finding> findings) {
         List<Place> places = new ArrayList<>();
         sheet.heights().ifPresent(heights -> places.add(new Place("height lines", heights.color(), Optional.empty())));
         sheet.pens().forEach((name, pen) -> places.add(new Place(name, pen.color(), penOf(pen))));
-        sheet.cut().ifPresent(cut -> places.add(new Place("cut-outline", cut.color(), outline(cut))));
+        sheet.cut().ifPresent(cut -> places.add(new Place(DrawingOrder.CUT_OUTLINE, cut.color(), outline(cut))));
         return places;
     }
 
@@ -96,12 +110,12 @@ record SortedLines(List<LineGroup> groups, List<Finding> findings) {
         return Optional.ofNullable(best);
     }
 
-    private static LineGroup asDrawn(Srgb color, List<Stray> strays) {
+    private static Layer asDrawn(Srgb color, List<Stray> strays) {
         double width = strays.stream()
                 .mapToDouble(stray -> stray.stroke().widthMm() * stray.scale())
                 .max()
                 .orElse(0);
-        return new LineGroup(
+        return layer(
                 "lines-" + color.toString().substring(1),
                 Pen.round(Math.max(LEAST_WIDTH_MM, width), color),
                 strays.stream().map(Stray::path).toList());

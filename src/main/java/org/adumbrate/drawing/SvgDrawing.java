@@ -23,8 +23,12 @@ import org.adumbrate.output.OutputFile;
 
 /**
  * The drawing as an SVG at the sheet's true size, a user unit being a millimetre: an underlay, if there is one, then
- * groups of lines in the order in which they are given, each a {@code g} with its name as id and title. Equal drawings
- * give equal bytes.
+ * layers in the order in which they are given, each a {@code g} with its name as id and title. Equal drawings give equal
+ * bytes.
+ *
+ * <p>Layers that are kept together and follow each other share a {@code g} around them. Where others are drawn between
+ * them it is closed and opened again: the same title, the id with a number, such as {@code cut} and {@code cut-2}, as an
+ * SVG has no other way to draw in order. A layer that is not shown has {@code display="none"}.
  */
 public final class SvgDrawing {
     private static final String SVG = "http://www.w3.org/2000/svg";
@@ -47,12 +51,12 @@ public final class SvgDrawing {
      *
      * @param file where it is to stand; what stands there is replaced once the new one is whole
      * @param sheet its size
-     * @param underlay what lies below the lines
-     * @param groups the lines
+     * @param underlay what lies below the layers
+     * @param layers what is drawn
      * @throws InputFault if the picture is to be embedded and cannot be read
      * @throws OutputFault if the file cannot be written
      */
-    public static void write(Path file, SheetSize sheet, Optional<UnderlayPicture> underlay, List<LineGroup> groups)
+    public static void write(Path file, SheetSize sheet, Optional<UnderlayPicture> underlay, List<Layer> layers)
             throws IOException {
         try (OutputFile aside = OutputFile.begin(file)) {
             SvgDrawing drawing = new SvgDrawing(aside.stream());
@@ -60,9 +64,7 @@ public final class SvgDrawing {
             if (underlay.isPresent()) {
                 drawing.underlay(underlay.get(), sheet, file);
             }
-            for (LineGroup group : groups) {
-                drawing.lines(group);
-            }
+            drawing.layers(layers);
             drawing.end();
             aside.commit();
         } catch (XMLStreamException e) {
@@ -87,8 +89,8 @@ public final class SvgDrawing {
     }
 
     private void underlay(UnderlayPicture picture, SheetSize sheet, Path file) throws XMLStreamException, IOException {
-        beginGroup(PdfDrawing.UNDERLAY);
-        title(PdfDrawing.UNDERLAY);
+        beginGroup(DrawingOrder.UNDERLAY);
+        title(DrawingOrder.UNDERLAY);
         xml.writeEmptyElement("image");
         xml.writeAttribute("width", number(sheet.widthMm()));
         xml.writeAttribute("height", number(sheet.heightMm()));
@@ -105,14 +107,66 @@ public final class SvgDrawing {
             xml.writeAttribute("xlink:href", picture.seenFrom(file));
         }
         newLine();
-        xml.writeEndElement();
-        newLine();
+        endGroup();
     }
 
-    private void lines(LineGroup group) throws XMLStreamException {
-        Pen pen = group.pen();
-        beginGroup(group.name());
-        xml.writeAttribute("fill", "none");
+    private void layers(List<Layer> layers) throws XMLStreamException {
+        Optional<String> open = Optional.empty();
+        for (Layer layer : layers) {
+            if (!layer.within().equals(open)) {
+                if (open.isPresent()) {
+                    endGroup();
+                }
+                open = layer.within();
+                if (open.isPresent()) {
+                    beginGroup(open.get());
+                    title(open.get());
+                }
+            }
+            layer(layer);
+        }
+        if (open.isPresent()) {
+            endGroup();
+        }
+    }
+
+    private void layer(Layer layer) throws XMLStreamException {
+        List<Paint> paints = Paint.of(layer);
+        beginGroup(layer.name());
+        if (!layer.shown()) {
+            xml.writeAttribute("display", "none");
+        }
+        if (paints.size() == 1) {
+            look(paints.get(0));
+        }
+        title(layer.name());
+        for (Paint paint : paints) {
+            if (paints.size() > 1) {
+                xml.writeStartElement("g");
+                look(paint);
+                newLine();
+            }
+            paths(paint);
+            if (paints.size() > 1) {
+                endGroup();
+            }
+        }
+        endGroup();
+    }
+
+    private void look(Paint paint) throws XMLStreamException {
+        if (paint.pen().isPresent()) {
+            xml.writeAttribute("fill", "none");
+            pen(paint.pen().get());
+        } else {
+            xml.writeAttribute("fill", paint.color().toString());
+            if (paint.opacity() < 1) {
+                xml.writeAttribute("fill-opacity", number(paint.opacity()));
+            }
+        }
+    }
+
+    private void pen(Pen pen) throws XMLStreamException {
         xml.writeAttribute("stroke", pen.ink().toString());
         xml.writeAttribute("stroke-width", number(pen.widthMm()));
         String cap = pen.cap() == LineCap.PROJECTING ? "square" : pen.cap().name();
@@ -128,15 +182,26 @@ public final class SvgDrawing {
             xml.writeAttribute("stroke-dasharray", String.join(" ", lengths));
             xml.writeAttribute("stroke-dashoffset", number(pen.dash().phaseMm()));
         }
-        title(group.name());
-        for (VectorPath<SheetPoint> path : group.paths()) {
-            if (!path.isEmpty()) {
-                xml.writeEmptyElement("path");
-                xml.writeAttribute("d", SvgLine.data(path));
-                newLine();
+    }
+
+    /** Writes a path for each line, and one for all of a fill. */
+    private void paths(Paint paint) throws XMLStreamException {
+        StringBuilder fill = new StringBuilder();
+        for (VectorPath<SheetPoint> path : paint.paths()) {
+            if (paint.isFill()) {
+                fill.append(SvgLine.data(path));
+            } else {
+                path(SvgLine.data(path));
             }
         }
-        xml.writeEndElement();
+        if (paint.isFill()) {
+            path(fill.toString());
+        }
+    }
+
+    private void path(String data) throws XMLStreamException {
+        xml.writeEmptyElement("path");
+        xml.writeAttribute("d", data);
         newLine();
     }
 
@@ -156,6 +221,11 @@ public final class SvgDrawing {
         }
         xml.writeStartElement("g");
         xml.writeAttribute("id", id);
+    }
+
+    private void endGroup() throws XMLStreamException {
+        xml.writeEndElement();
+        newLine();
     }
 
     private void title(String name) throws XMLStreamException {

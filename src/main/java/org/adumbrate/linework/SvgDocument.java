@@ -59,6 +59,22 @@ final class SvgDocument {
     /** @throws InputFault if the file is not well formed, is not SVG, or refers to entities outside itself */
     static SvgDocument read(Path file) throws InputFault {
         try (InputStream in = Files.newInputStream(file)) {
+            return read(file, in);
+        } catch (InputFault e) {
+            throw e;
+        } catch (IOException e) {
+            throw new InputFault(file, "cannot be read (" + Complaint.of(e) + ")", "check the name and the folder", e);
+        }
+    }
+
+    /**
+     * Reads from a stream.
+     *
+     * @param file what the stream is called in complaints
+     * @throws InputFault as {@link #read(Path)}
+     */
+    static SvgDocument read(Path file, InputStream in) throws InputFault {
+        try {
             Document document = builder().parse(in);
             if (declaresOutsideEntity(document.getDoctype())) {
                 throw new InputFault(file, "refers to entities outside itself, which are not fetched", REMEDY);

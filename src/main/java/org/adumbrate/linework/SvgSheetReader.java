@@ -23,7 +23,7 @@ final class SvgSheetReader {
                     frame.userHeight(),
                     Optional.empty(),
                     0);
-            new SvgWalk(file, document, found).drawChildren(document.root(), scene);
+            new SvgWalk(file, document, new SvgStrokes(found)).drawChildren(document.root(), scene);
             return found.sheet(1);
         } catch (RuntimeException e) {
             throw new InputFault(

@@ -13,10 +13,11 @@ import org.adumbrate.geometry.Srgb;
 import org.adumbrate.geometry.VectorPath;
 
 /**
- * Writes lines as a content stream. Many lines share one path object, each as a subpath of its own, so that files stay
- * small and an editor can still take them apart; coordinates are exact to a third of a micrometre.
+ * Writes paint as a content stream. Many lines share one path object, each as a subpath of its own, so that files stay
+ * small and an editor can still take them apart; a fill is one path object. Coordinates are exact to a third of a
+ * micrometre.
  */
-final class PdfLines implements VectorPath.Visitor {
+final class PdfPaint implements VectorPath.Visitor {
     /** Enough to make the painting operators vanish among the lines, few enough for editors. */
     private static final int RUNS_TO_A_PATH = 500;
 
@@ -28,25 +29,28 @@ final class PdfLines implements VectorPath.Visitor {
     private final OutputStream out;
     private final double heightMm;
     private final StringBuilder text = new StringBuilder();
+    private final int runsToAPath;
+    private final String painting;
     private int runs;
 
-    private PdfLines(OutputStream out, double heightMm) {
+    private PdfPaint(Paint paint, double heightMm, OutputStream out) {
         this.out = out;
         this.heightMm = heightMm;
+        this.runsToAPath = paint.isFill() ? Integer.MAX_VALUE : RUNS_TO_A_PATH;
+        this.painting = paint.isFill() ? "f" : "S";
     }
 
-    /** Writes what draws a group on a sheet. */
-    static void write(LineGroup group, SheetSize sheet, OutputStream out) throws IOException {
-        PdfLines lines = new PdfLines(out, sheet.heightMm());
-        lines.pen(group.pen());
-        for (VectorPath<SheetPoint> path : group.paths()) {
-            if (!path.isEmpty()) {
-                path.visit(lines);
-                lines.flush(BUFFER);
-            }
+    /** Writes what puts a paint on a sheet, but for its opacity; leaves the graphics state changed. */
+    static void write(Paint paint, SheetSize sheet, OutputStream out) throws IOException {
+        PdfPaint content = new PdfPaint(paint, sheet.heightMm(), out);
+        content.state(color(paint.color(), paint.isFill()));
+        paint.pen().ifPresent(content::pen);
+        for (VectorPath<SheetPoint> path : paint.paths()) {
+            path.visit(content);
+            content.flush(BUFFER);
         }
-        lines.paint();
-        lines.flush(0);
+        content.paint();
+        content.flush(0);
     }
 
     /** Lets go of what has been written, if it is more than so much. */
@@ -58,14 +62,13 @@ final class PdfLines implements VectorPath.Visitor {
     }
 
     private void pen(Pen pen) {
-        state(color(pen.ink()));
         state(points(pen.widthMm()) + " w");
         state(cap(pen.cap()) + " J");
         state(join(pen.join()) + " j");
         List<Double> dashes = pen.dash().lengthsMm();
         if (!dashes.isEmpty()) {
             String lengths =
-                    String.join(" ", dashes.stream().map(PdfLines::points).toList());
+                    String.join(" ", dashes.stream().map(PdfPaint::points).toList());
             state("[" + lengths + "] " + points(pen.dash().phaseMm()) + " d");
         }
     }
@@ -74,11 +77,12 @@ final class PdfLines implements VectorPath.Visitor {
         text.append(operation).append('\n');
     }
 
-    private static String color(Srgb ink) {
-        if (ink.red() == ink.green() && ink.green() == ink.blue()) {
-            return component(ink.red()) + " G";
+    private static String color(Srgb color, boolean fill) {
+        if (color.red() == color.green() && color.green() == color.blue()) {
+            return component(color.red()) + (fill ? " g" : " G");
         }
-        return component(ink.red()) + " " + component(ink.green()) + " " + component(ink.blue()) + " RG";
+        return component(color.red()) + " " + component(color.green()) + " " + component(color.blue())
+                + (fill ? " rg" : " RG");
     }
 
     private static String component(int level) {
@@ -107,7 +111,7 @@ final class PdfLines implements VectorPath.Visitor {
 
     @Override
     public void moveTo(double x, double y) {
-        if (runs == RUNS_TO_A_PATH) {
+        if (runs == runsToAPath) {
             paint();
         }
         runs++;
@@ -136,7 +140,7 @@ final class PdfLines implements VectorPath.Visitor {
 
     private void paint() {
         if (runs > 0) {
-            text.append("S\n");
+            text.append(painting).append('\n');
             runs = 0;
         }
     }
