@@ -1,5 +1,6 @@
 package org.adumbrate.linework.cleanup;
 
+import java.util.Optional;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.VectorPath;
@@ -19,23 +20,23 @@ final class ChainPath {
 
     VectorPath<SheetPoint> path() {
         int[] entered = chain.entered();
-        double[] start = place(entered[0]);
-        path.moveTo(start[0], start[1]);
+        Corner start = place(entered[0]);
+        path.moveTo(start.x(), start.y());
         for (int n = 0; n < entered.length; n++) {
             int left = entered[n] ^ 1;
             boolean last = n == entered.length - 1;
             if (pieces.isCurve(left >> 1)) {
-                double[] to = last && chain.ring() ? start : place(left);
+                Corner to = last && chain.ring() ? start : place(left);
                 path.curveTo(
                         pieces.towardX(entered[n]),
                         pieces.towardY(entered[n]),
                         pieces.towardX(left),
                         pieces.towardY(left),
-                        to[0],
-                        to[1]);
+                        to.x(),
+                        to.y());
             } else if (!last || !chain.ring()) {
-                double[] to = place(left);
-                path.lineTo(to[0], to[1]);
+                Corner to = place(left);
+                path.lineTo(to.x(), to.y());
             }
         }
         if (chain.ring()) {
@@ -45,11 +46,11 @@ final class ChainPath {
     }
 
     /** Where an end is drawn: where it meets its partner, if it has one. */
-    private double[] place(int end) {
+    private Corner place(int end) {
         int partner = partners[end];
-        double[] corner = partner < 0
-                ? null
+        Optional<Corner> corner = partner < 0
+                ? Optional.empty()
                 : Corner.between(pieces, Math.min(end, partner), Math.max(end, partner), Double.MAX_VALUE);
-        return corner == null ? new double[] {pieces.x(end), pieces.y(end)} : corner;
+        return corner.orElseGet(() -> new Corner(pieces.x(end), pieces.y(end)));
     }
 }

@@ -58,7 +58,9 @@ final class Chains {
     private void offer(int a, int b, Links links) {
         boolean sharp = pieces.distance(a, b) <= Pieces.SAME_MM;
         boolean ownEnds = (a ^ 1) == b;
-        if (ownEnds ? sharp && pieces.isCurve(a >> 1) : sharp || Corner.between(pieces, a, b, gap) != null) {
+        if (ownEnds
+                ? sharp && pieces.isCurve(a >> 1)
+                : sharp || Corner.between(pieces, a, b, gap).isPresent()) {
             links.offer(a, b, (ownEnds ? 8 : sharp ? 0 : 4) + turn(a, b));
         }
     }

@@ -55,8 +55,7 @@ final class Fragments {
             int piece = end >> 1;
             length += pieces.isLine(piece)
                     ? pieces.span(piece)
-                    : Math.hypot(
-                                    pieces.towardX(end) - pieces.x(end), pieces.towardY(end) - pieces.y(end))
+                    : Math.hypot(pieces.towardX(end) - pieces.x(end), pieces.towardY(end) - pieces.y(end))
                             + Math.hypot(
                                     pieces.towardX(end) - pieces.towardX(end ^ 1),
                                     pieces.towardY(end) - pieces.towardY(end ^ 1))

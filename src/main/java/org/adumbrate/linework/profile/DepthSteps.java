@@ -61,8 +61,7 @@ final class DepthSteps {
             if (on && from < 0) {
                 from = n;
             } else if (!on && from >= 0) {
-                to.add(new LineSegment(
-                        edge.pointAlong((double) from / places), edge.pointAlong((double) n / places)));
+                to.add(new LineSegment(edge.pointAlong((double) from / places), edge.pointAlong((double) n / places)));
                 from = -1;
             }
         }
