@@ -3,12 +3,15 @@ package org.adumbrate.build;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.adumbrate.drawing.DrawingOrder;
 import org.adumbrate.drawing.Layer;
 import org.adumbrate.drawing.Mark;
 import org.adumbrate.drawing.Pen;
+import org.adumbrate.figure.depth.DepthMap;
 import org.adumbrate.geometry.Dash;
 import org.adumbrate.geometry.Length;
 import org.adumbrate.geometry.SheetPoint;
@@ -18,7 +21,10 @@ import org.adumbrate.linework.cleanup.CleanUp;
 import org.adumbrate.linework.cleanup.CleanUpCounts;
 import org.adumbrate.linework.cleanup.CleanUpSettings;
 import org.adumbrate.linework.cleanup.Cleaned;
+import org.adumbrate.linework.profile.DepthWeight;
+import org.adumbrate.linework.profile.Fade;
 import org.adumbrate.sheetfile.PenRole;
+import org.adumbrate.sheetfile.Percent;
 import org.adumbrate.sheetfile.Sheet;
 
 /**
@@ -32,7 +38,11 @@ record PenDrawing(List<Layer> layers, Map<String, List<VectorPath<SheetPoint>>> 
     /** Height lines are there to be looked at when they are switched on. */
     private static final double HEIGHTS_MM = 0.18;
 
-    static PenDrawing of(Sheet sheet, SortedLines sorted) throws IOException {
+    /** Depth is looked up so far around a line, in mm. */
+    private static final double REACH_MM = 0.35;
+
+    /** @param depth how far everything is, for pens that fade with it */
+    static PenDrawing of(Sheet sheet, SortedLines sorted, Optional<DepthMap> depth) throws IOException {
         CleanUpSettings settings = settings(sheet.cleanUp());
         List<String> names = sorted.byName().keySet().stream()
                 .filter(name -> !isHidden(sheet, name))
@@ -41,11 +51,11 @@ record PenDrawing(List<Layer> layers, Map<String, List<VectorPath<SheetPoint>>> 
         names.forEach(name -> tasks.add(() -> CleanUp.run(sorted.byName().get(name), settings)));
         List<Cleaned> cleaned = InParallel.all(tasks);
         List<Layer> layers = new ArrayList<>();
-        Map<String, List<VectorPath<SheetPoint>>> paths = new java.util.LinkedHashMap<>();
+        Map<String, List<VectorPath<SheetPoint>>> paths = new LinkedHashMap<>();
         CleanUpCounts counts = CleanUpCounts.NONE;
         for (int k = 0; k < names.size(); k++) {
             String name = names.get(k);
-            layers.add(Layer.of(name, List.of(new Mark.Lines(pen(sheet, name), cleaned.get(k).paths()))));
+            layers.add(Layer.of(name, marks(sheet, name, cleaned.get(k).paths(), depth)));
             paths.put(name, cleaned.get(k).paths());
             counts = counts.plus(cleaned.get(k).counts());
         }
@@ -55,6 +65,20 @@ record PenDrawing(List<Layer> layers, Map<String, List<VectorPath<SheetPoint>>> 
                     .hidden());
         }
         return new PenDrawing(layers, paths, told(counts));
+    }
+
+    private static List<Mark> marks(
+            Sheet sheet, String name, List<VectorPath<SheetPoint>> paths, Optional<DepthMap> depth) {
+        Pen pen = pen(sheet, name);
+        Optional<Percent> least =
+                Optional.ofNullable(sheet.pens().get(name)).flatMap(org.adumbrate.sheetfile.Pen::fades);
+        if (least.isEmpty() || depth.isEmpty() || !(depth.get().farthest() > depth.get().nearest())) {
+            return List.of(new Mark.Lines(pen, paths));
+        }
+        Fade fade = new Fade(depth.get().nearest(), depth.get().farthest(), least.get().share(), REACH_MM);
+        return DepthWeight.of(paths, ProfileDrawing.field(depth.get()), fade).stream()
+                .map(lines -> (Mark) new Mark.Lines(pen.scaled(lines.share()), lines.paths()))
+                .toList();
     }
 
     private static CleanUpSettings settings(org.adumbrate.sheetfile.CleanUp asked) {

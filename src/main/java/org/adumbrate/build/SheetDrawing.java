@@ -30,7 +30,7 @@ record SheetDrawing(List<Layer> layers, SheetScene scene, List<Finding> findings
                 : CutDrawing.NONE;
         SheetRegions regions = SheetRegions.of(sheet.regions(), files.sheet());
         SheetScene scene = SheetScene.of(asked, files, pattern, regions.byName(), cut.region());
-        PenDrawing pens = PenDrawing.of(sheet, sorted);
+        PenDrawing pens = PenDrawing.of(sheet, sorted, scene.map());
         VeilDrawing veils = VeilDrawing.of(sheet, files, regions.byName());
         List<Layer> layers = new ArrayList<>(sorted.strays());
         layers.addAll(pens.layers());
