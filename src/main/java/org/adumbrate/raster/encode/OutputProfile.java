@@ -8,8 +8,8 @@ import java.util.List;
 import org.adumbrate.raster.SrgbCurve;
 
 /**
- * The colour profiles that our pictures carry (ICC.1:2001-04, version 2.4, display class): sRGB for three channels, a grey
- * with the sRGB curve for one. Made here from the numbers of the standard, so that the bytes are the same everywhere.
+ * The colour profiles that our pictures carry (ICC.1:2001-04, version 2.4, display class): the primaries of sRGB for three
+ * channels, grey for one; with the sRGB curve or, for samples in even steps of light, none. Made here from the numbers of the standard, so that the bytes are the same everywhere.
  */
 public final class OutputProfile {
     private static final int CURVE_POINTS = 1024;
@@ -28,25 +28,37 @@ public final class OutputProfile {
 
     private OutputProfile() {}
 
-    /** The profile of a picture with 1 or 3 channels. */
+    /** The profile of a picture with 1 or 3 channels and the curve of sRGB. */
     public static byte[] of(int channels) {
+        return of(channels, Coding.SRGB);
+    }
+
+    /** The profile of a picture with 1 or 3 channels. */
+    public static byte[] of(int channels, Coding coding) {
         OutputProfile profile = new OutputProfile();
-        profile.tag("desc", description(channels == 1 ? "Grey, sRGB curve" : "sRGB IEC 61966-2-1"));
+        byte[] curve = coding == Coding.LINEAR ? evenSteps() : curve();
+        profile.tag("desc", description(name(channels, coding)));
         profile.tag("cprt", text("No copyright, use freely"));
         profile.tag("wtpt", xyz(D50));
         if (channels == 1) {
-            profile.tag("kTRC", curve());
+            profile.tag("kTRC", curve);
         } else {
             String[] colors = {"r", "g", "b"};
             for (int k = 0; k < 3; k++) {
                 profile.tag(colors[k] + "XYZ", xyz(PRIMARIES[k]));
             }
-            byte[] curve = curve();
             for (String color : colors) {
                 profile.tag(color + "TRC", curve);
             }
         }
         return profile.bytes(channels == 1 ? "GRAY" : "RGB ");
+    }
+
+    private static String name(int channels, Coding coding) {
+        if (coding == Coding.LINEAR) {
+            return channels == 1 ? "Grey, linear" : "sRGB primaries, linear";
+        }
+        return channels == 1 ? "Grey, sRGB curve" : "sRGB IEC 61966-2-1";
     }
 
     private void tag(String name, byte[] data) {
@@ -104,6 +116,11 @@ public final class OutputProfile {
             tag.putShort((short) Math.round(SrgbCurve.decode(k / (CURVE_POINTS - 1.0)) * 65535));
         }
         return tag.array();
+    }
+
+    /** A curve of no points stands for none (ICC.1:2001-04, 6.5.3). */
+    private static byte[] evenSteps() {
+        return ByteBuffer.allocate(12).put(ascii("curv")).array();
     }
 
     private static byte[] text(String text) {

@@ -11,8 +11,10 @@ import org.adumbrate.geometry.PixelSize;
  * @param dpi its resolution in pixels per inch
  * @param level effort of the deflate compression, 1 (fast) to 9 (small)
  * @param dithered whether 8-bit samples are dithered, so that gradients print without bands
+ * @param coding how light becomes samples
  */
-public record PictureFormat(PixelSize size, int channels, int bits, double dpi, int level, boolean dithered) {
+public record PictureFormat(
+        PixelSize size, int channels, int bits, double dpi, int level, boolean dithered, Coding coding) {
     /**
      * The deflate level used where none is asked for. Deflating by runs writes a tenth to a fifth more than zlib's level 6
      * does on renders, in a tenth of the time.
@@ -25,6 +27,14 @@ public record PictureFormat(PixelSize size, int channels, int bits, double dpi, 
             throw new IllegalArgumentException("no picture has " + channels + " channels of " + bits + " bits at " + dpi
                     + " dpi and level " + level);
         }
+        if (coding == Coding.LINEAR && bits != 16) {
+            throw new IllegalArgumentException("even steps of light need 16 bits, or the dark ones show as bands");
+        }
+    }
+
+    /** One with the curve of sRGB. */
+    public PictureFormat(PixelSize size, int channels, int bits, double dpi, int level, boolean dithered) {
+        this(size, channels, bits, dpi, level, dithered, Coding.SRGB);
     }
 
     /** Bytes of one row of samples. */

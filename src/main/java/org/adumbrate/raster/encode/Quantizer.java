@@ -3,7 +3,7 @@ package org.adumbrate.raster.encode;
 import org.adumbrate.raster.SrgbCurve;
 
 /**
- * Turns linear light into encoded sRGB samples.
+ * Turns linear light into samples, by the curve of sRGB or in even steps.
  *
  * <p>Eight-bit samples may be dithered in order (Bayer, "An optimum method for two-level rendition of continuous-tone
  * pictures", ICC 1973) by less than one level: a value that is a level already, such as bare paper, stays exactly as it
@@ -104,6 +104,13 @@ final class Quantizer {
             int step = (int) position;
             float level = levels[step] + (position - step) * (levels[step + 1] - levels[step]);
             out[k] = (short) (int) (level + 0.5f);
+        }
+    }
+
+    /** Turns one row into 16 bits in even steps of light, rounded to nearest. */
+    static void toEvenSteps(float[] light, int count, short[] out) {
+        for (int k = 0; k < count; k++) {
+            out[k] = (short) (int) (Math.max(0f, Math.min(1f, light[k])) * 65535f + 0.5f);
         }
     }
 }
