@@ -130,15 +130,14 @@ final class SheetCamera {
     }
 
     private StatedCamera stated() {
-        return sheet.camera()
-                .map(asked -> new StatedCamera(
-                        optional(asked.focal().map(Length::mm)),
-                        optional(asked.fieldOfView().map(Degrees::degrees)),
-                        asked.principalPoint(),
-                        optional(asked.eyeHeight().map(Metres::m)),
-                        asked.turn().radians(),
-                        statedElevations()))
-                .orElse(StatedCamera.NOTHING.withElevations(statedElevations()));
+        Optional<Camera> asked = sheet.camera();
+        return new StatedCamera(
+                optional(asked.flatMap(Camera::focal).map(Length::mm)),
+                optional(asked.flatMap(Camera::fieldOfView).map(Degrees::degrees)),
+                asked.flatMap(Camera::principalPoint),
+                optional(asked.flatMap(Camera::eyeHeight).map(Metres::m)),
+                asked.map(Camera::turn).map(Degrees::radians).orElse(0.0),
+                statedElevations());
     }
 
     private static OptionalDouble optional(Optional<Double> value) {
