@@ -10,6 +10,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
+import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
 
 /** Some of the faces between lines, as a region. */
 final class FaceSet {
@@ -32,7 +33,16 @@ final class FaceSet {
         // every corner has an even number of bounds: inside and outside take turns
         Polygonizer polygons = new Polygonizer(true);
         polygons.add(bounds);
-        return Region.ofPolygons(Space.SHEET, polygons.getGeometry()).simplified(STRAIGHT_MM);
+        return Region.ofPolygons(Space.SHEET, straightened(polygons.getGeometry()));
+    }
+
+    /** Piece by piece: the time for all at once grows with the square of their number. */
+    private static Geometry straightened(Geometry all) {
+        List<Geometry> pieces = new ArrayList<>();
+        for (int k = 0; k < all.getNumGeometries(); k++) {
+            pieces.add(TopologyPreservingSimplifier.simplify(all.getGeometryN(k), STRAIGHT_MM));
+        }
+        return all.getFactory().buildGeometry(pieces);
     }
 
     private static Coordinate at(LineGraph graph, int corner) {
