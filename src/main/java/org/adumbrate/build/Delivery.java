@@ -116,8 +116,8 @@ final class Delivery {
 
     private void beginUnderlays(Deliveries wanted, PictureFormat format, int rows, List<Item> items)
             throws IOException {
-        PictureFormat eight = new PictureFormat(
-                format.size(), format.channels(), 8, dpi, format.level(), format.dithered());
+        PictureFormat eight =
+                new PictureFormat(format.size(), format.channels(), 8, dpi, format.level(), format.dithered());
         if (wanted.underlay().isPresent()) {
             Path file = wanted.underlay().get().file();
             items.add(Item.picture("underlay", file, format, Pictures.begin(file, format, rows)));
@@ -137,10 +137,7 @@ final class Delivery {
         PictureFormat format = Pictures.format(request, underlay.size(), dpi, channels);
         StripEncoder picture = Pictures.begin(request.file(), format, rows);
         return Item.picture(
-                "flat",
-                request.file(),
-                format,
-                new FlatDrawing(sheet, underlay.channels(), layers, format, picture));
+                "flat", request.file(), format, new FlatDrawing(sheet, underlay.channels(), layers, format, picture));
     }
 
     private Output linesAlone(Path file) throws IOException {

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.adumbrate.drawing.DrawingOrder;
 import org.adumbrate.drawing.Layer;
 import org.adumbrate.geometry.Srgb;
+import org.adumbrate.linework.ColorSort;
 import org.adumbrate.sheetfile.Complaint;
 import org.adumbrate.sheetfile.Sheet;
 import org.adumbrate.sheetfile.SheetFile;
@@ -46,7 +47,7 @@ final class LayerOrder {
         if (veil instanceof Veil.ByLines shown) {
             Srgb color = shown.color();
             for (var pen : sheet.pens().entrySet()) {
-                if (pen.getValue().color().distanceTo(color) <= SortedLines.TOLERANCE) {
+                if (pen.getValue().color().distanceTo(color) <= ColorSort.TOLERANCE) {
                     return pen.getKey();
                 }
             }

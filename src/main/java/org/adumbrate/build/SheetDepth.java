@@ -3,9 +3,15 @@ package org.adumbrate.build;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.adumbrate.fault.Refusal;
+import org.adumbrate.figure.depth.DepthMap;
+import org.adumbrate.figure.depth.DepthScale;
+import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.Frame;
 import org.adumbrate.geometry.PixelSize;
+import org.adumbrate.geometry.RasterPoint;
+import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.raster.GreyImage;
 import org.adumbrate.raster.GreyReduction;
@@ -79,5 +85,24 @@ record SheetDepth(Path file, StoredNumbers numbers, FramePlacement.Pinned placed
 
     Placement placement() {
         return placed.placement();
+    }
+
+    /** The number at a place of the sheet, 0 to 1; nothing off the pass, or where it shows the background. */
+    OptionalDouble levelAt(SheetPoint point) {
+        Affine<SheetPoint, RasterPoint> toPixels =
+                numbers.toFile().then(placement().passToSheet()).inverse();
+        double u = Math.floor(toPixels.mapX(point.x(), point.y()));
+        double v = Math.floor(toPixels.mapY(point.x(), point.y()));
+        PixelSize size = numbers.size();
+        if (!(u >= 0 && v >= 0 && u < size.width() && v < size.height())) {
+            return OptionalDouble.empty();
+        }
+        float level = numbers.values()[(int) v * size.width() + (int) u];
+        return level < 1 ? OptionalDouble.of(level) : OptionalDouble.empty();
+    }
+
+    /** The pass in metres; these numbers must not be asked for afterwards. */
+    DepthMap inMetres(DepthScale scale) {
+        return DepthMap.of(numbers, scale, placement().passToSheet());
     }
 }

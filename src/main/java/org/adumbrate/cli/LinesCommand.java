@@ -20,8 +20,9 @@ import picocli.CommandLine.Parameters;
         name = "lines",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        description = "Tell what a line sheet holds: its page, how many strokes of what length in each colour, and which pen"
-                + " may suit it: a guess by names, shades and strokes, with its reason.",
+        description =
+                "Tell what a line sheet holds: its page, how many strokes of what length in each colour, and which pen"
+                        + " may suit it: a guess by names, shades and strokes, with its reason.",
         footer = {"", "Example:", "  adumbrate lines passes/kiln-yard/lines.pdf"})
 final class LinesCommand implements Callable<Integer> {
     @Mixin
@@ -74,9 +75,8 @@ final class LinesCommand implements Callable<Integer> {
     }
 
     private static String guess(PenSuggestion pen) {
-        String width = pen.widthMm().isPresent()
-                ? ", " + Numbers.plain(pen.widthMm().getAsDouble()) + " mm"
-                : ", not drawn";
+        String width =
+                pen.widthMm().isPresent() ? ", " + Numbers.plain(pen.widthMm().getAsDouble()) + " mm" : ", not drawn";
         return "perhaps " + pen.role().word() + width + ": " + pen.reason();
     }
 

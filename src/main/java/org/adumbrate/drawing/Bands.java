@@ -38,8 +38,7 @@ final class Bands {
         double pxPerMm = Math.sqrt(pxPerMmAcross * pxPerMmDown);
         for (Layer layer : layers) {
             if (layer.shown()) {
-                Paint.of(layer)
-                        .forEach(paint -> brushes.add(new Brush(paint, colors.apply(paint.color()), pxPerMm)));
+                Paint.of(layer).forEach(paint -> brushes.add(new Brush(paint, colors.apply(paint.color()), pxPerMm)));
             }
         }
     }

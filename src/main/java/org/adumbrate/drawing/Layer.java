@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param name what the layer is called
  * @param within the name of the layers that it is kept together with, which has no marks of its own; none for most.
  *     Switching that off hides all that are in it
- * @param shown false for a layer that is there and switched off: it neither shows nor prints until someone switches it on
+ * @param shown false for a layer that is there and switched off: it shows when someone switches it on, and does not print
  * @param marks what is drawn, in drawing order
  */
 public record Layer(String name, Optional<String> within, boolean shown, List<Mark> marks) {

@@ -46,9 +46,8 @@ record Paint(Srgb color, double opacity, Optional<Pen> pen, List<VectorPath<Shee
     }
 
     private static Paint fill(Mark.Area area) {
-        List<VectorPath<SheetPoint>> outline = area.region().isEmpty()
-                ? List.of()
-                : List.of(area.region().outline());
+        List<VectorPath<SheetPoint>> outline =
+                area.region().isEmpty() ? List.of() : List.of(area.region().outline());
         return new Paint(area.fill(), area.opacity(), Optional.empty(), outline);
     }
 

@@ -94,7 +94,8 @@ public final class PdfDrawing implements Closeable {
             }
             space = "[/ICCBased " + PdfFile.reference(profile) + "]";
         }
-        String placing = "q " + number(sheet.widthMm()) + " 0 0 " + number(sheet.heightMm()) + " 0 0 cm /Underlay Do Q\n";
+        String placing =
+                "q " + number(sheet.widthMm()) + " 0 0 " + number(sheet.heightMm()) + " 0 0 cm /Underlay Do Q\n";
         content(Layer.of(DrawingOrder.UNDERLAY, List.of()), out -> out.write(ascii(placing)));
         image = pdf.reserve();
         return pdf.open(
@@ -173,8 +174,8 @@ public final class PdfDrawing implements Closeable {
 
     private String resources() {
         String states = opacities.entrySet().stream()
-                .map(state -> "/" + state.getValue() + "<</ca " + CompactNumber.of(state.getKey(), OPACITY_DECIMALS)
-                        + ">>")
+                .map(state ->
+                        "/" + state.getValue() + "<</ca " + CompactNumber.of(state.getKey(), OPACITY_DECIMALS) + ">>")
                 .collect(Collectors.joining());
         String images = image == 0 ? "" : "/XObject<</Underlay " + PdfFile.reference(image) + ">>";
         return groups.resources() + (states.isEmpty() ? "" : "/ExtGState<<" + states + ">>") + images;

@@ -94,8 +94,8 @@ final class PdfGroups {
         String hidden = off.isEmpty()
                 ? ""
                 : "/OFF[" + references(off) + "]/AS[<</Event/Print/Category[/Print]/OCGs[" + references(off) + "]>>]";
-        return "/OCProperties<</OCGs[" + references(all()) + "]/D<</Order[" + String.join(" ", order) + "]/ON[" + references(on) + "]"
-                + hidden + ">>>>";
+        return "/OCProperties<</OCGs[" + references(all()) + "]/D<</Order[" + String.join(" ", order) + "]/ON["
+                + references(on) + "]" + hidden + ">>>>";
     }
 
     private List<Group> all() {

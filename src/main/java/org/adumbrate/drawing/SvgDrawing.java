@@ -6,7 +6,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import javax.xml.stream.XMLOutputFactory;
@@ -14,11 +13,7 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.fault.OutputFault;
-import org.adumbrate.geometry.LineCap;
-import org.adumbrate.geometry.LineJoin;
-import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
-import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.output.OutputFile;
 
 /**
@@ -33,9 +28,6 @@ import org.adumbrate.output.OutputFile;
 public final class SvgDrawing {
     private static final String SVG = "http://www.w3.org/2000/svg";
     private static final String XLINK = "http://www.w3.org/1999/xlink";
-
-    /** Exact to a tenth of a micrometre. */
-    private static final int DECIMALS = 4;
 
     private final OutputStream out;
     private final XMLStreamWriter xml;
@@ -137,72 +129,21 @@ public final class SvgDrawing {
             xml.writeAttribute("display", "none");
         }
         if (paints.size() == 1) {
-            look(paints.get(0));
+            SvgPaint.look(paints.get(0), xml);
         }
         title(layer.name());
         for (Paint paint : paints) {
             if (paints.size() > 1) {
                 xml.writeStartElement("g");
-                look(paint);
+                SvgPaint.look(paint, xml);
                 newLine();
             }
-            paths(paint);
+            SvgPaint.paths(paint, xml);
             if (paints.size() > 1) {
                 endGroup();
             }
         }
         endGroup();
-    }
-
-    private void look(Paint paint) throws XMLStreamException {
-        if (paint.pen().isPresent()) {
-            xml.writeAttribute("fill", "none");
-            pen(paint.pen().get());
-        } else {
-            xml.writeAttribute("fill", paint.color().toString());
-            if (paint.opacity() < 1) {
-                xml.writeAttribute("fill-opacity", number(paint.opacity()));
-            }
-        }
-    }
-
-    private void pen(Pen pen) throws XMLStreamException {
-        xml.writeAttribute("stroke", pen.ink().toString());
-        xml.writeAttribute("stroke-width", number(pen.widthMm()));
-        String cap = pen.cap() == LineCap.PROJECTING ? "square" : pen.cap().name();
-        xml.writeAttribute("stroke-linecap", cap.toLowerCase(Locale.ROOT));
-        xml.writeAttribute("stroke-linejoin", pen.join().name().toLowerCase(Locale.ROOT));
-        if (pen.join() == LineJoin.MITER) {
-            // where PDF stops pointing corners too (ISO 32000-1, table 52); SVG would at 4
-            xml.writeAttribute("stroke-miterlimit", "10");
-        }
-        if (!pen.dash().isNone()) {
-            List<String> lengths =
-                    pen.dash().lengthsMm().stream().map(SvgDrawing::number).toList();
-            xml.writeAttribute("stroke-dasharray", String.join(" ", lengths));
-            xml.writeAttribute("stroke-dashoffset", number(pen.dash().phaseMm()));
-        }
-    }
-
-    /** Writes a path for each line, and one for all of a fill. */
-    private void paths(Paint paint) throws XMLStreamException {
-        StringBuilder fill = new StringBuilder();
-        for (VectorPath<SheetPoint> path : paint.paths()) {
-            if (paint.isFill()) {
-                fill.append(SvgLine.data(path));
-            } else {
-                path(SvgLine.data(path));
-            }
-        }
-        if (paint.isFill()) {
-            path(fill.toString());
-        }
-    }
-
-    private void path(String data) throws XMLStreamException {
-        xml.writeEmptyElement("path");
-        xml.writeAttribute("d", data);
-        newLine();
     }
 
     private void end() throws XMLStreamException {
@@ -241,6 +182,6 @@ public final class SvgDrawing {
     }
 
     private static String number(double mm) {
-        return CompactNumber.of(mm, DECIMALS);
+        return CompactNumber.of(mm, SvgPaint.DECIMALS);
     }
 }

@@ -41,7 +41,7 @@ class DeliveryTest {
 
     @Test
     void flatDrawingPreviewAndPdfShowTheSame() throws IOException, Refusal {
-        List<Output> outputs = deliver(List.of(shadow()), layers(Srgb.BLACK), flat("flat.png", 8));
+        List<Output> outputs = deliver(List.of(shadow()), layers(Srgb.BLACK), picture("flat.png", 8));
         assertThat(outputs.stream().map(Output::kind)).containsExactly("preview", "underlay", "drawing", "flat");
         BufferedImage flat = ImageIO.read(folder.resolve("flat.png").toFile());
         assertThat(flat.getWidth()).isEqualTo(400);
@@ -56,7 +56,7 @@ class DeliveryTest {
 
     @Test
     void aColouredInkMakesTheFlatDrawingColouredAndLeavesTheUnderlayGrey() throws IOException, Refusal {
-        deliver(List.of(shadow()), layers(new Srgb(200, 0, 0)), flat("flat.png", 8));
+        deliver(List.of(shadow()), layers(new Srgb(200, 0, 0)), picture("flat.png", 8));
         BufferedImage flat = ImageIO.read(folder.resolve("flat.png").toFile());
         assertThat(flat.getRaster().getNumBands()).isEqualTo(3);
         assertThat(difference(flat, rendered(folder.resolve("drawing.pdf")))).isLessThan(2);
@@ -68,14 +68,14 @@ class DeliveryTest {
 
     @Test
     void aFlatDrawingMayHaveSixteenBits() throws IOException, Refusal {
-        deliver(List.of(shadow()), layers(Srgb.BLACK), flat("flat.tif", 16));
-        BufferedImage flat = ImageIO.read(folder.resolve("flat.tif").toFile());
+        deliver(List.of(shadow()), layers(Srgb.BLACK), picture("flat.png", 16));
+        BufferedImage flat = ImageIO.read(folder.resolve("flat.png").toFile());
         assertThat(flat.getRaster().getDataBuffer().getDataType()).isEqualTo(DataBuffer.TYPE_USHORT);
     }
 
     @Test
     void withoutPassesLayersLieOnPaper() throws IOException, Refusal {
-        List<Output> outputs = deliver(List.of(), layers(Srgb.BLACK), flat("flat.png", 8));
+        List<Output> outputs = deliver(List.of(), layers(Srgb.BLACK), picture("flat.png", 8));
         assertThat(outputs.stream().map(Output::kind)).containsExactly("preview", "drawing", "flat");
         BufferedImage flat = ImageIO.read(folder.resolve("flat.png").toFile());
         assertThat(flat.getRaster().getSample(399, 299, 0)).isEqualTo(255);
@@ -85,7 +85,7 @@ class DeliveryTest {
     private List<Output> deliver(List<PassRequest> requests, List<Layer> layers, PictureRequest flat)
             throws IOException, Refusal {
         Deliveries wanted = new Deliveries(
-                requests.isEmpty() ? Optional.empty() : Optional.of(flat("underlay.png", 8)),
+                requests.isEmpty() ? Optional.empty() : Optional.of(picture("underlay.png", 8)),
                 Optional.empty(),
                 Optional.of(folder.resolve("drawing.pdf")),
                 Optional.empty(),
@@ -97,7 +97,7 @@ class DeliveryTest {
         }
     }
 
-    private PictureRequest flat(String name, int bits) {
+    private PictureRequest picture(String name, int bits) {
         return new PictureRequest(folder.resolve(name), bits, OptionalInt.empty(), true, OptionalInt.empty());
     }
 

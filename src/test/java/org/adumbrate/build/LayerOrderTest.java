@@ -65,7 +65,8 @@ class LayerOrderTest {
 
     @Test
     void aWishIsFollowed() throws IOException {
-        assertThat(LayerOrder.of(file, List.of(), List.of("figures", "building")).names())
+        assertThat(LayerOrder.of(file, List.of(), List.of("figures", "building"))
+                        .names())
                 .containsSubsequence("figures", "building", "cut-backing");
     }
 }

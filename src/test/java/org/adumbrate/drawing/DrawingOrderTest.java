@@ -30,8 +30,20 @@ class DrawingOrderTest {
     void byDefaultVeilsLieUnderTheirOwnLinesAndTheCutCoversAll() {
         assertThat(PLAIN.names())
                 .containsExactly(
-                        "underlay", "lines-123456", "paving", "glass-fill", "glazing", "building", "trees-fill",
-                        "trees", "figures", "cut-backing", "cut-hatch", "profile", "cut-outline", "heights");
+                        "underlay",
+                        "lines-123456",
+                        "paving",
+                        "glass-fill",
+                        "glazing",
+                        "building",
+                        "trees-fill",
+                        "trees",
+                        "figures",
+                        "cut-backing",
+                        "cut-hatch",
+                        "profile",
+                        "cut-outline",
+                        "heights");
     }
 
     @Test
@@ -44,8 +56,20 @@ class DrawingOrderTest {
     void whatIsNamedTooFarBackComesForward() {
         assertThat(PLAIN.rearranged(List.of("figures", "building")).names())
                 .containsExactly(
-                        "underlay", "lines-123456", "paving", "glass-fill", "glazing", "trees-fill", "trees",
-                        "figures", "building", "cut-backing", "cut-hatch", "profile", "cut-outline", "heights");
+                        "underlay",
+                        "lines-123456",
+                        "paving",
+                        "glass-fill",
+                        "glazing",
+                        "trees-fill",
+                        "trees",
+                        "figures",
+                        "building",
+                        "cut-backing",
+                        "cut-hatch",
+                        "profile",
+                        "cut-outline",
+                        "heights");
         assertThat(PLAIN.rearranged(List.of("cut-outline", "figures")).names())
                 .endsWith("trees", "cut-backing", "cut-hatch", "profile", "cut-outline", "figures", "heights");
     }

@@ -43,8 +43,7 @@ class FlatDrawingTest {
 
     /** How much ink a level line of a width leaves in one column of pixels: 1 for a black pixel. */
     private static double ink(double widthMm) throws IOException {
-        Layer line =
-                Sketches.lines("line", Pen.round(widthMm, Srgb.BLACK), List.of(Sketches.line(0, 30.5, 100, 30.5)));
+        Layer line = Sketches.lines("line", Pen.round(widthMm, Srgb.BLACK), List.of(Sketches.line(0, 30.5, 100, 30.5)));
         BufferedImage image = Flat.image(SHEET, SIZE, List.of(line));
         double ink = 0;
         for (int y = 0; y < SIZE.height(); y++) {
@@ -58,10 +57,8 @@ class FlatDrawingTest {
     void theStripNeverShows(int stripRows) throws IOException {
         PixelSize size = new PixelSize(813, 508);
         for (int channels : new int[] {1, 3}) {
-            BufferedImage whole =
-                    Flat.image(Sketches.SHEET, size, channels, Sketches.everything(), 200, size.height());
-            BufferedImage stripped =
-                    Flat.image(Sketches.SHEET, size, channels, Sketches.everything(), 200, stripRows);
+            BufferedImage whole = Flat.image(Sketches.SHEET, size, channels, Sketches.everything(), 200, size.height());
+            BufferedImage stripped = Flat.image(Sketches.SHEET, size, channels, Sketches.everything(), 200, stripRows);
             assertThat(Flat.mostDifference(whole, stripped)).isZero();
         }
     }
@@ -78,9 +75,10 @@ class FlatDrawingTest {
         graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         double scale = size.width() / Sketches.SHEET.widthMm();
         graphics.scale(scale, size.height() / Sketches.SHEET.heightMm());
-        layers.stream().filter(Layer::shown).flatMap(layer -> Paint.of(layer).stream()).forEach(paint -> new Brush(
-                        paint, paint.color(), scale)
-                .draw(graphics, 0, Sketches.SHEET.heightMm()));
+        layers.stream()
+                .filter(Layer::shown)
+                .flatMap(layer -> Paint.of(layer).stream())
+                .forEach(paint -> new Brush(paint, paint.color(), scale).draw(graphics, 0, Sketches.SHEET.heightMm()));
         graphics.dispose();
         BufferedImage banded = Flat.image(Sketches.SHEET, size, layers);
         assertThat(Flat.meanDifference(whole, banded)).isLessThan(0.02);

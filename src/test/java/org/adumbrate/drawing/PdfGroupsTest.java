@@ -54,7 +54,9 @@ class PdfGroupsTest {
     @Test
     void switchingOffAGroupHidesWhatIsInItAndNothingElse() throws IOException {
         List<Layer> layers = List.of(
-                Layer.of("red", List.of(RED)).within("both"), Layer.of("blue", List.of(BLUE)).within("both"), Layer.of("red", List.of(area(Srgb.BLACK, 1, 70))));
+                Layer.of("red", List.of(RED)).within("both"),
+                Layer.of("blue", List.of(BLUE)).within("both"),
+                Layer.of("red", List.of(area(Srgb.BLACK, 1, 70))));
         try (PDDocument document = drawn(layers)) {
             assertThat(colors(document)).containsExactly(0xff0000, 0x0000ff, 0x000000);
             groups(document).setGroupEnabled("both", false);
@@ -66,14 +68,15 @@ class PdfGroupsTest {
     }
 
     @Test
-    void aHiddenLayerIsOffOnScreenAndInPrintUntilItIsSwitchedOn() throws IOException {
+    void aHiddenLayerIsOffOnScreenAndInPrint() throws IOException {
         List<Layer> layers = List.of(Layer.of("red", List.of(RED)).hidden(), Layer.of("blue", List.of(BLUE)));
         try (PDDocument document = drawn(layers)) {
             assertThat(groups(document).isGroupEnabled("red")).isFalse();
             assertThat(groups(document).isGroupEnabled("blue")).isTrue();
             assertThat(colors(document)).startsWith(0xffffff, 0x0000ff);
-            COSDictionary automatic = (COSDictionary)
-                    configuration(document).getCOSArray(COSName.getPDFName("AS")).getObject(0);
+            COSDictionary automatic = (COSDictionary) configuration(document)
+                    .getCOSArray(COSName.getPDFName("AS"))
+                    .getObject(0);
             assertThat(automatic.getNameAsString("Event")).isEqualTo("Print");
             COSArray printed = automatic.getCOSArray(COSName.OCGS);
             assertThat(order(printed)).isEqualTo("red");
@@ -96,9 +99,7 @@ class PdfGroupsTest {
             assertThat(page.getResources().getExtGState(states.next()).getNonStrokingAlphaConstant())
                     .isEqualTo(0.35f);
             assertThat(states.hasNext()).isFalse();
-            assertThat(page.getCOSObject()
-                            .getCOSDictionary(COSName.GROUP)
-                            .getNameAsString(COSName.CS))
+            assertThat(page.getCOSObject().getCOSDictionary(COSName.GROUP).getNameAsString(COSName.CS))
                     .isEqualTo("DeviceRGB");
             // 0.65 of 255
             assertThat(colors(document).get(0) & 0xff).isBetween(165, 167);
@@ -129,7 +130,7 @@ class PdfGroupsTest {
     }
 
     private static COSDictionary configuration(PDDocument document) {
-        return ((COSDictionary) groups(document).getCOSObject()).getCOSDictionary(COSName.D);
+        return groups(document).getCOSObject().getCOSDictionary(COSName.D);
     }
 
     /** The names in an array of groups, those of arrays in it in brackets. */
@@ -148,6 +149,7 @@ class PdfGroupsTest {
     /** The colours in the middle of three areas, as rendered. */
     private static List<Integer> colors(PDDocument document) throws IOException {
         BufferedImage image = new PDFRenderer(document).renderImageWithDPI(0, 25.4f);
-        return List.of(image.getRGB(20, 30) & 0xffffff, image.getRGB(50, 30) & 0xffffff, image.getRGB(80, 30) & 0xffffff);
+        return List.of(
+                image.getRGB(20, 30) & 0xffffff, image.getRGB(50, 30) & 0xffffff, image.getRGB(80, 30) & 0xffffff);
     }
 }

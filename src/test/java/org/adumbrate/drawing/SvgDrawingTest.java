@@ -132,8 +132,7 @@ class SvgDrawingTest {
 
     @Test
     void namesAreEscaped() throws Exception {
-        Layer layer = Sketches.lines(
-                "a<b & \"c\"", Pen.round(1, Srgb.BLACK), List.of(Sketches.line(1, 1, 2, 2)));
+        Layer layer = Sketches.lines("a<b & \"c\"", Pen.round(1, Srgb.BLACK), List.of(Sketches.line(1, 1, 2, 2)));
         Path file = folder.resolve("escaped.svg");
         SvgDrawing.write(file, Sketches.SHEET, Optional.empty(), List.of(layer));
         assertThat(parsed(file).getElementsByTagName("title").item(0).getTextContent())

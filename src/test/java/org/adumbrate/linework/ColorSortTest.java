@@ -30,7 +30,8 @@ class ColorSortTest {
         ColorSort<String> noisy = ColorSort.by(DEMO);
         Random random = new Random(5);
         for (String file : List.of("lines.pdf", "lines-trees.pdf", "lines-people-height.pdf")) {
-            for (Stroke stroke : LineSheets.read(Path.of("passes", "kiln-yard", file)).strokes()) {
+            for (Stroke stroke :
+                    LineSheets.read(Path.of("passes", "kiln-yard", file)).strokes()) {
                 assertThat(exact.of(stroke.color())).isPresent();
                 assertThat(noisy.of(shifted(stroke.color(), random))).isEqualTo(exact.of(stroke.color()));
             }

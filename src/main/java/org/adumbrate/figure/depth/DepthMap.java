@@ -16,6 +16,7 @@ public final class DepthMap {
     private final double step;
     private final Affine<SheetPoint, RasterPoint> toPixels;
     private final double nearest;
+    private final double farthest;
 
     private DepthMap(PixelSize size, float[] inverse, double step, Affine<SheetPoint, RasterPoint> toPixels) {
         this.size = size;
@@ -23,10 +24,13 @@ public final class DepthMap {
         this.step = step;
         this.toPixels = toPixels;
         float most = 0;
+        float least = Float.POSITIVE_INFINITY;
         for (float value : inverse) {
             most = Math.max(most, value);
+            least = value > 0 ? Math.min(least, value) : least;
         }
-        this.nearest = 1 / most;
+        this.nearest = 1 / (double) most;
+        this.farthest = 1 / (double) least;
     }
 
     /**
@@ -76,6 +80,11 @@ public final class DepthMap {
     /** The depth of the nearest pixel, in metres; infinite where nothing is seen at all. */
     public double nearest() {
         return nearest;
+    }
+
+    /** The depth of the farthest pixel at which something is seen, in metres; 0 where nothing is seen at all. */
+    public double farthest() {
+        return farthest;
     }
 
     /** The depth seen at a place of the sheet, in metres, in the pixel that it lies in; infinite where nothing is seen. */

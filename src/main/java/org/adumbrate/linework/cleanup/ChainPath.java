@@ -1,5 +1,6 @@
 package org.adumbrate.linework.cleanup;
 
+import java.util.Optional;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.VectorPath;
@@ -8,48 +9,48 @@ import org.adumbrate.geometry.VectorPath;
 final class ChainPath {
     private final Pieces pieces;
     private final int[] partners;
-    private final Chains.Chain chain;
+    private final Chain chain;
     private final VectorPath.Builder<SheetPoint> path = VectorPath.in(Space.SHEET);
 
-    ChainPath(Pieces pieces, int[] partners, Chains.Chain chain) {
+    ChainPath(Pieces pieces, int[] partners, Chain chain) {
         this.pieces = pieces;
         this.partners = partners;
         this.chain = chain;
     }
 
     VectorPath<SheetPoint> path() {
-        int[] entered = chain.entered();
-        double[] start = place(entered[0]);
-        path.moveTo(start[0], start[1]);
-        for (int n = 0; n < entered.length; n++) {
-            int left = entered[n] ^ 1;
-            boolean last = n == entered.length - 1;
+        Corner start = place(chain.entered(0));
+        path.moveTo(start.x(), start.y());
+        for (int n = 0; n < chain.size(); n++) {
+            int entered = chain.entered(n);
+            int left = entered ^ 1;
+            boolean last = n == chain.size() - 1;
             if (pieces.isCurve(left >> 1)) {
-                double[] to = last && chain.ring() ? start : place(left);
+                Corner to = last && chain.isRing() ? start : place(left);
                 path.curveTo(
-                        pieces.towardX(entered[n]),
-                        pieces.towardY(entered[n]),
+                        pieces.towardX(entered),
+                        pieces.towardY(entered),
                         pieces.towardX(left),
                         pieces.towardY(left),
-                        to[0],
-                        to[1]);
-            } else if (!last || !chain.ring()) {
-                double[] to = place(left);
-                path.lineTo(to[0], to[1]);
+                        to.x(),
+                        to.y());
+            } else if (!last || !chain.isRing()) {
+                Corner to = place(left);
+                path.lineTo(to.x(), to.y());
             }
         }
-        if (chain.ring()) {
+        if (chain.isRing()) {
             path.close();
         }
         return path.build();
     }
 
     /** Where an end is drawn: where it meets its partner, if it has one. */
-    private double[] place(int end) {
+    private Corner place(int end) {
         int partner = partners[end];
-        double[] corner = partner < 0
-                ? null
+        Optional<Corner> corner = partner < 0
+                ? Optional.empty()
                 : Corner.between(pieces, Math.min(end, partner), Math.max(end, partner), Double.MAX_VALUE);
-        return corner == null ? new double[] {pieces.x(end), pieces.y(end)} : corner;
+        return corner.orElseGet(() -> new Corner(pieces.x(end), pieces.y(end)));
     }
 }

@@ -11,9 +11,6 @@ import org.adumbrate.geometry.VectorPath;
  * of straight pieces that miss each other by a little are brought together where the two lines cross.
  */
 final class Chains {
-    /** A chain: the ends at which its pieces are entered, in order, and whether the last leads to the first. */
-    record Chain(int[] entered, boolean ring) {}
-
     private final Pieces pieces;
     private final double gap;
     private final int[] partners;
@@ -58,7 +55,9 @@ final class Chains {
     private void offer(int a, int b, Links links) {
         boolean sharp = pieces.distance(a, b) <= Pieces.SAME_MM;
         boolean ownEnds = (a ^ 1) == b;
-        if (ownEnds ? sharp && pieces.isCurve(a >> 1) : sharp || Corner.between(pieces, a, b, gap) != null) {
+        if (ownEnds
+                ? sharp && pieces.isCurve(a >> 1)
+                : sharp || Corner.between(pieces, a, b, gap).isPresent()) {
             links.offer(a, b, (ownEnds ? 8 : sharp ? 0 : 4) + turn(a, b));
         }
     }

@@ -140,8 +140,7 @@ final class Clutter {
         }
         double atNothing = -atZero / slope;
         double atLimit = (limit - atZero) / slope;
-        stretches.add(
-                Math.max(low, Math.min(atNothing, atLimit)), Math.min(high, Math.max(atNothing, atLimit)));
+        stretches.add(Math.max(low, Math.min(atNothing, atLimit)), Math.min(high, Math.max(atNothing, atLimit)));
     }
 
     private void replace(int[] lines) {

@@ -71,8 +71,7 @@ record ColorLook(
         all.add(sheet);
         Set<Srgb> colorsOfAll = new LinkedHashSet<>(colors);
         colorsOfAll.addAll(shades);
-        return new ColorLook(
-                List.copyOf(colorsOfAll), all, layer, strokes, lengthMm, uprightMm, levelMm, uprights);
+        return new ColorLook(List.copyOf(colorsOfAll), all, layer, strokes, lengthMm, uprightMm, levelMm, uprights);
     }
 
     /** The shade that is drawn most. */

@@ -30,8 +30,8 @@ final class NameClues {
     }
 
     static Optional<Clue> of(ColorLook look, List<LineSheet> sheets) {
-        Optional<Clue> byLayer = look.layer().flatMap(name -> role(name)
-                .map(role -> new Clue(role, "its layer is called \"" + name + "\"")));
+        Optional<Clue> byLayer = look.layer()
+                .flatMap(name -> role(name).map(role -> new Clue(role, "its layer is called \"" + name + "\"")));
         return byLayer.isPresent() || look.sheets().size() > 1 || sheets.size() == 1 ? byLayer : byFile(look);
     }
 

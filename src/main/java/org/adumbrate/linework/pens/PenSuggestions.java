@@ -56,8 +56,7 @@ public final class PenSuggestions {
                         .filter(n -> looks.get(n).isShade(head))
                         .findFirst();
                 if (earlier.isPresent()) {
-                    looks.set(
-                            earlier.getAsInt(), looks.get(earlier.getAsInt()).alsoIn(sheet, colors));
+                    looks.set(earlier.getAsInt(), looks.get(earlier.getAsInt()).alsoIn(sheet, colors));
                 } else {
                     looks.add(ColorLook.of(sheet, colors));
                 }

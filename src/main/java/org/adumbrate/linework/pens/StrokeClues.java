@@ -81,7 +81,7 @@ final class StrokeClues {
                 .min(Comparator.comparingInt(ColorLook::brightness))
                 .filter(black -> black.meanMm()
                         > LONG
-                                * open().filter(look -> look != black)
+                                * open().filter(look -> !look.color().equals(black.color()))
                                         .mapToDouble(ColorLook::meanMm)
                                         .findFirst()
                                         .orElse(Double.POSITIVE_INFINITY))
@@ -92,8 +92,7 @@ final class StrokeClues {
     private void building() {
         open().findFirst()
                 .ifPresent(look -> clues.put(
-                        look.color(),
-                        clue(LineRole.BUILDING, "more line than any other, %.0f mm", look.lengthMm())));
+                        look.color(), clue(LineRole.BUILDING, "more line than any other, %.0f mm", look.lengthMm())));
     }
 
     /** The role of a colour that leads in nothing. */
@@ -108,7 +107,10 @@ final class StrokeClues {
         if (look.uprightShare() <= NEARLY_NONE) {
             return clue(LineRole.GROUND, "%d strokes, sloping or level", look.strokes());
         }
-        if (colourful && look.hue() > 170 && look.hue() < 205 && look.lengthMm() < 0.2 * looks.get(0).lengthMm()) {
+        if (colourful
+                && look.hue() > 170
+                && look.hue() < 205
+                && look.lengthMm() < 0.2 * looks.get(0).lengthMm()) {
             return new Clue(LineRole.GLASS, "it is light blue and there is little of it");
         }
         if (look.strokes() < FEW && look.meanMm() > 1.2 * typicalMm) {

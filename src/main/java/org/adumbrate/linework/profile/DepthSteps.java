@@ -61,8 +61,7 @@ final class DepthSteps {
             if (on && from < 0) {
                 from = n;
             } else if (!on && from >= 0) {
-                to.add(new LineSegment(
-                        edge.pointAlong((double) from / places), edge.pointAlong((double) n / places)));
+                to.add(new LineSegment(edge.pointAlong((double) from / places), edge.pointAlong((double) n / places)));
                 from = -1;
             }
         }
@@ -75,7 +74,7 @@ final class DepthSteps {
             asked++;
             yes += breaks[n] ? 1 : 0;
         }
-        return 2 * yes > asked || 2 * yes == asked && breaks[at];
+        return 2 * yes > asked || (2 * yes == asked && breaks[at]);
     }
 
     /** How many times as far away the farther side is; not a number where nothing is known. */

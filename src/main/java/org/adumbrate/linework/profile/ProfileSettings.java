@@ -18,8 +18,8 @@ public record ProfileSettings(double gapMm, double thinMm, double reachMm, doubl
     /** @throws IllegalArgumentException if a length is not above zero, or the jump not above 1 */
     public ProfileSettings {
         if (!(gapMm > 0 && thinMm > 0 && reachMm > 0 && jump > 1)) {
-            throw new IllegalArgumentException("a profile needs lengths above zero and a jump above 1, not " + gapMm + ", "
-                    + thinMm + ", " + reachMm + " and " + jump);
+            throw new IllegalArgumentException("a profile needs lengths above zero and a jump above 1, not " + gapMm
+                    + ", " + thinMm + ", " + reachMm + " and " + jump);
         }
     }
 }

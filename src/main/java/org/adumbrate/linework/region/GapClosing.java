@@ -14,7 +14,7 @@ import org.adumbrate.linework.region.LineGraph.Edge;
  * cut anew, so that what was lengthened counts as drawn.
  */
 final class GapClosing {
-    private static final int MOST_ROUNDS = 4;
+    private static final int MOST_ROUNDS = 3;
     /** Below this angle between two lines their meeting is too uncertain to be used. */
     private static final double LEAST_SINE = Math.sin(Math.toRadians(8));
     /** How far an end may lie beyond the meeting already: two grid steps. */

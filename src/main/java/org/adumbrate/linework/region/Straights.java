@@ -8,11 +8,12 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.hprtree.HPRtree;
 
 /**
- * Makes straight lines whole that come in pieces, overlapping and doubled: the longest piece gives the line, and takes in all pieces
- * that lie on it and touch what it has so far.
+ * Makes straight lines whole that are doubled or whose pieces overlap: the longest piece gives the line, and takes in all pieces
+ * that lie on it and share a stretch with what it has so far. Pieces that merely follow each other, as chords of a curve do, are
+ * left as they are.
  */
 final class Straights {
-    /** How far a piece may lie beside the line, or short of it: break points of exports are off by up to 0.002 mm. */
+    /** How far a piece may lie beside the line, and what it must share with it at least: break points of exports are off by up to 0.002 mm. */
     static final double TOLERANCE_MM = 0.006;
     /** Pieces are looked for in squares of this size along the line. */
     private static final double LOOK_MM = 4;
@@ -94,7 +95,8 @@ final class Straights {
             }
             double a = along(piece.x0(), piece.y0());
             double b = along(piece.x1(), piece.y1());
-            if (Math.max(a, b) < from - TOLERANCE_MM || Math.min(a, b) > to + TOLERANCE_MM) {
+            double shared = Math.min(to, Math.max(a, b)) - Math.max(from, Math.min(a, b));
+            if (shared < TOLERANCE_MM) {
                 return false;
             }
             from = Math.min(from, Math.min(a, b));

@@ -11,6 +11,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.VectorPath;
+import org.adumbrate.linework.SheetPaths;
 
 /** Random lines broken into pieces that overlap or leave gaps, some twice, shuffled and turned round, come back. */
 class BrokenLinesPropertyTest {
@@ -26,7 +27,7 @@ class BrokenLinesPropertyTest {
             shatter(line, random, pieces);
         }
         Collections.shuffle(pieces, random);
-        List<double[]> found = Lines.segments(CleanUp.run(pieces, STANDARD).paths());
+        List<double[]> found = SheetPaths.segments(CleanUp.run(pieces, STANDARD).paths());
         assertThat(found).hasSameSizeAs(lines);
         for (double[] line : lines) {
             assertThat(found).anyMatch(other -> near(line, other));
@@ -54,7 +55,7 @@ class BrokenLinesPropertyTest {
             double y = 30 * random.nextDouble();
             double angle = random.nextInt(12) * Math.PI / 6;
             double length = random.nextDouble() * random.nextDouble() * 20;
-            mess.add(Lines.line(x, y, x + length * Math.cos(angle), y + length * Math.sin(angle)));
+            mess.add(SheetPaths.line(x, y, x + length * Math.cos(angle), y + length * Math.sin(angle)));
         }
         Cleaned once = CleanUp.run(mess, STANDARD);
         Cleaned twice = CleanUp.run(once.paths(), STANDARD);
@@ -125,7 +126,7 @@ class BrokenLinesPropertyTest {
         double y0 = line[1] + from * uy + off * ux;
         double x1 = line[0] + to * ux - end * uy;
         double y1 = line[1] + to * uy + end * ux;
-        into.add(random.nextBoolean() ? Lines.line(x0, y0, x1, y1) : Lines.line(x1, y1, x0, y0));
+        into.add(random.nextBoolean() ? SheetPaths.line(x0, y0, x1, y1) : SheetPaths.line(x1, y1, x0, y0));
     }
 
     private static boolean near(double[] line, double[] other) {

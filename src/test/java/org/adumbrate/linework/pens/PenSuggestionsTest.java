@@ -60,8 +60,7 @@ class PenSuggestionsTest {
         PenSuggestion suggestion =
                 PenSuggestions.of(sheet(stroke(RED, "A-Möbel", 0, 0, 90, 40))).get(0);
         assertThat(suggestion)
-                .isEqualTo(new PenSuggestion(
-                        List.of(RED), LineRole.FURNITURE, "its layer is called \"A-Möbel\""));
+                .isEqualTo(new PenSuggestion(List.of(RED), LineRole.FURNITURE, "its layer is called \"A-Möbel\""));
         assertThat(suggestion.widthMm()).hasValue(0.18);
     }
 

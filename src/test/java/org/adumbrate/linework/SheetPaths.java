@@ -1,4 +1,4 @@
-package org.adumbrate.linework.cleanup;
+package org.adumbrate.linework;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -8,16 +8,16 @@ import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.VectorPath;
 
-/** Makes and reads paths on the sheet. */
-final class Lines {
-    private Lines() {}
+/** Makes and reads paths on the sheet for tests. */
+public final class SheetPaths {
+    private SheetPaths() {}
 
     /** One path for each text such as {@code M 1 2 L 3 4 Z}. */
-    static List<VectorPath<SheetPoint>> of(String... texts) {
-        return Arrays.stream(texts).map(Lines::path).toList();
+    public static List<VectorPath<SheetPoint>> of(String... texts) {
+        return Arrays.stream(texts).map(SheetPaths::path).toList();
     }
 
-    static VectorPath<SheetPoint> path(String text) {
+    public static VectorPath<SheetPoint> path(String text) {
         VectorPath.Builder<SheetPoint> path = VectorPath.in(Space.SHEET);
         Scanner words = new Scanner(text);
         while (words.hasNext()) {
@@ -38,7 +38,7 @@ final class Lines {
         return path.build();
     }
 
-    static VectorPath<SheetPoint> line(double x0, double y0, double x1, double y1) {
+    public static VectorPath<SheetPoint> line(double x0, double y0, double x1, double y1) {
         VectorPath.Builder<SheetPoint> path = VectorPath.in(Space.SHEET);
         path.moveTo(x0, y0);
         path.lineTo(x1, y1);
@@ -46,7 +46,7 @@ final class Lines {
     }
 
     /** The straight pieces of paths, each as x, y, x, y. */
-    static List<double[]> segments(List<VectorPath<SheetPoint>> paths) {
+    public static List<double[]> segments(List<VectorPath<SheetPoint>> paths) {
         List<double[]> segments = new ArrayList<>();
         for (VectorPath<SheetPoint> path : paths) {
             path.visit(new VectorPath.Visitor() {
