@@ -4,15 +4,16 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.adumbrate.fault.Refusal;
 
 /** From the lines of a known height to horizon and floors. */
 public final class HeightFit {
+    private static final int MOST_LINES = 1000;
+
     /** Before a line is looked at, ends are believed to be drawn to this many mm, as firmly as one spare line says so. */
-    private static final double BELIEVED_SIGMA = 0.08;
+    private static final double BELIEVED_SIGMA = 0.1;
 
     private static final double BELIEF = 1;
 
@@ -21,6 +22,9 @@ public final class HeightFit {
 
     /** Another reading is a rival if the best explains the lines less than e^2 times as well. */
     private static final double CLEAR_LEAD = 2;
+
+    /** Two readings put the eye elsewhere if it differs by this many statures: 10 cm for a person. */
+    private static final double DIFFERENT = 0.06;
 
     private final List<HeightLine> lines;
     private final double heightM;
@@ -61,16 +65,21 @@ public final class HeightFit {
         if (lines.isEmpty()) {
             throw new Refusal("there are no height lines; draw some, each as tall as a person, on every floor");
         }
+        if (lines.size() > MOST_LINES) {
+            throw new Refusal(Lack.ofFewness(lines.size()));
+        }
         return new HeightFit(lines, heightM, stated).fit();
     }
 
     private FittedHeights fit() throws Refusal {
         List<Reading> readings = search.readings();
-        Reading best = readings.get(0);
-        PencilFit.Known known = search.known();
-        int spare = best.spareLines(known);
+        Reading best = search.beyondChance(readings.get(0));
+        int spare = best.spareLines();
         if (!(best.worth() > 0)) {
             throw new Refusal(Lack.of(lines, stated, best));
+        }
+        if (best.pencil().rises().size() > Proposal.MOST_FLOORS) {
+            throw new Refusal(Lack.ofOneHeight(lines.size()));
         }
         double sigma = Math.sqrt(
                 (BELIEF * BELIEVED_SIGMA * BELIEVED_SIGMA + best.squares()) / (BELIEF + Math.max(0, spare)));
@@ -94,7 +103,7 @@ public final class HeightFit {
             return true;
         }
         boolean isTied = best.pencil().levels().stream().anyMatch(Level::isNamed);
-        return isTied && Math.abs(one.pencil().rises().get(0) - best.pencil().rises().get(0)) > 0.03;
+        return isTied && Math.abs(one.pencil().rises().get(0) - best.pencil().rises().get(0)) > DIFFERENT;
     }
 
     private FittedHeights told(Reading best, double sigma, double horizonError) {
@@ -140,9 +149,5 @@ public final class HeightFit {
             squares += Math.pow(pencil.residual(line, level), 2);
         }
         return here.isEmpty() ? 0 : Math.sqrt(squares / here.size());
-    }
-
-    static String number(String format, double value) {
-        return String.format(Locale.ROOT, format, value);
     }
 }

@@ -54,4 +54,15 @@ final class Lack {
                 one.pencil().horizon(),
                 other.pencil().horizon());
     }
+
+    /** The lines make too many floors: they are not all of one height. */
+    static String ofOneHeight(int count) {
+        return "the " + count + " uprights of this colour make more than " + Proposal.MOST_FLOORS
+                + " floors, so they are not all of one height; check the colour";
+    }
+
+    /** There are more uprights than anyone draws for scale. */
+    static String ofFewness(int count) {
+        return count + " uprights have this colour, more than anyone draws for scale; check the colour";
+    }
 }

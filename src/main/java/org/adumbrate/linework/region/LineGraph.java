@@ -64,7 +64,8 @@ final class LineGraph {
     static LineGraph of(List<Segment> segments) {
         List<SegmentString> strings = new ArrayList<>(segments.size());
         for (Segment segment : segments) {
-            Coordinate[] ends = {new Coordinate(segment.x0(), segment.y0()), new Coordinate(segment.x1(), segment.y1())};
+            Coordinate[] ends = {new Coordinate(segment.x0(), segment.y0()), new Coordinate(segment.x1(), segment.y1())
+            };
             strings.add(new NodedSegmentString(ends, segment));
         }
         SnapRoundingNoder noder = new SnapRoundingNoder(new PrecisionModel(STEPS_PER_MM));
@@ -73,8 +74,7 @@ final class LineGraph {
         for (Object noded : noder.getNodedSubstrings()) {
             SegmentString string = (SegmentString) noded;
             for (int k = 1; k < string.size(); k++) {
-                collector.edge(
-                        string.getCoordinate(k - 1), string.getCoordinate(k), (Segment) string.getData());
+                collector.edge(string.getCoordinate(k - 1), string.getCoordinate(k), (Segment) string.getData());
             }
         }
         return collector.graph();

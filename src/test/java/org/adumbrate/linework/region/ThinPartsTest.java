@@ -37,11 +37,15 @@ class ThinPartsTest {
         Region<SheetPoint> wedge = Region.of(
                 org.adumbrate.geometry.Space.SHEET,
                 List.of(List.of(
-                        new SheetPoint(10, 10), new SheetPoint(60, 9.95), new SheetPoint(60, 10.45), new SheetPoint(10, 10.1))));
+                        new SheetPoint(10, 10),
+                        new SheetPoint(60, 9.95),
+                        new SheetPoint(60, 10.45),
+                        new SheetPoint(10, 10.1))));
         Region<SheetPoint> thick = ThinParts.thickened(wedge, 0.6);
         Region<SheetPoint> swept = thick.grown(-0.29).grown(0.295);
         assertThat(thick.minus(swept).area()).isLessThan(0.2);
-        assertThat(thick.minus(swept).pieces()).allSatisfy(piece -> assertThat(piece.area()).isLessThan(0.05));
+        assertThat(thick.minus(swept).pieces())
+                .allSatisfy(piece -> assertThat(piece.area()).isLessThan(0.05));
     }
 
     @Test
@@ -52,7 +56,8 @@ class ThinPartsTest {
                         org.adumbrate.geometry.Space.SHEET,
                         List.of(List.of(new SheetPoint(60, 10), new SheetPoint(90, 10), new SheetPoint(60, 20)))));
         assertThat(overlap(ThinParts.thickened(cut, 0.5), cut)).isGreaterThan(0.99999);
-        assertThat(ThinParts.thickened(rectangle(0, 0, 1, 1).minus(rectangle(0, 0, 1, 1)), 0.5).isEmpty())
+        assertThat(ThinParts.thickened(rectangle(0, 0, 1, 1).minus(rectangle(0, 0, 1, 1)), 0.5)
+                        .isEmpty())
                 .isTrue();
     }
 
