@@ -2,6 +2,7 @@ package org.adumbrate.linework.profile;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -99,6 +100,8 @@ final class Arrangement {
                 }
             }
         }
+        // in an order of their own, as that of the rings differs from run to run
+        Collections.sort(outline);
         return outline;
     }
 
@@ -109,7 +112,7 @@ final class Arrangement {
         } else if (body.intersects(line)) {
             for (Object part : LineStringExtracter.getLines(line.intersection(body.getGeometry()))) {
                 LineString kept = (LineString) part;
-                to.add(new LineSegment(kept.getCoordinateN(0), kept.getCoordinateN(kept.getNumPoints() - 1)));
+                to.add(edge(kept.getCoordinateN(0), kept.getCoordinateN(kept.getNumPoints() - 1)));
             }
         }
     }
