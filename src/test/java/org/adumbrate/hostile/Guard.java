@@ -1,0 +1,105 @@
+package org.adumbrate.hostile;
+
+import com.sun.management.ThreadMXBean;
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import org.adumbrate.fault.InputFault;
+import org.adumbrate.sheetfile.SheetFileFault;
+
+/**
+ * Reads a file in a thread of its own, and watches over time and memory. What a thread asks for all told is more than it
+ * ever holds, so it bounds from above what no test can see from outside.
+ */
+final class Guard {
+    static final long MOST_MILLIS = 10_000;
+    static final long MOST_BYTES = 600L << 20;
+
+    private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+
+    private Guard() {}
+
+    /** Reads one file. */
+    static Outcome read(Path file, Format.Reader reader) {
+        Reading reading = new Reading(file, reader);
+        Thread thread = new Thread(reading, "reading " + file.getFileName());
+        thread.setDaemon(true);
+        long start = System.nanoTime();
+        thread.start();
+        boolean ended = reading.endsWithin(MOST_MILLIS);
+        long millis = TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start);
+        if (!ended) {
+            String where = Arrays.toString(thread.getStackTrace());
+            thread.interrupt();
+            return new Outcome(Outcome.Kind.HUNG, where, millis, 0);
+        }
+        Outcome outcome = judged(file, reading.thrown, millis, reading.allocated);
+        return outcome.isGood() && outcome.allocated() > MOST_BYTES
+                ? new Outcome(Outcome.Kind.GREEDY, outcome.words(), millis, outcome.allocated())
+                : outcome;
+    }
+
+    private static Outcome judged(Path file, Throwable thrown, long millis, long allocated) {
+        if (thrown == null) {
+            return new Outcome(Outcome.Kind.READ, "", millis, allocated);
+        }
+        if (thrown instanceof InputFault || thrown instanceof SheetFileFault) {
+            boolean clear = lines(thrown).stream().allMatch(line -> isClear(line, file));
+            return new Outcome(
+                    clear ? Outcome.Kind.REFUSED : Outcome.Kind.UNCLEAR, thrown.getMessage(), millis, allocated);
+        }
+        List<StackTraceElement> trace = Arrays.asList(thrown.getStackTrace());
+        String words = thrown + " at " + trace.subList(0, Math.min(trace.size(), 12));
+        return new Outcome(Outcome.Kind.CRASHED, words, millis, allocated);
+    }
+
+    /** A sheet file's fault has a line for each complaint; any other has one. */
+    private static List<String> lines(Throwable fault) {
+        return fault instanceof SheetFileFault
+                ? Arrays.asList(fault.getMessage().split("\n", -1))
+                : List.of(fault.getMessage());
+    }
+
+    static boolean isClear(String line, Path file) {
+        return line.startsWith(file.toString())
+                && line.length() < file.toString().length() + 500
+                && line.codePoints().noneMatch(Character::isISOControl);
+    }
+
+    private static final class Reading implements Runnable {
+        private final Path file;
+        private final Format.Reader reader;
+        private final CountDownLatch end = new CountDownLatch(1);
+        private volatile Throwable thrown;
+        private volatile long allocated;
+
+        Reading(Path file, Format.Reader reader) {
+            this.file = file;
+            this.reader = reader;
+        }
+
+        @Override
+        public void run() {
+            long before = THREADS.getThreadAllocatedBytes(Thread.currentThread().getId());
+            try {
+                reader.read(file);
+            } catch (IOException | RuntimeException | Error e) {
+                thrown = e;
+            }
+            allocated = THREADS.getThreadAllocatedBytes(Thread.currentThread().getId()) - before;
+            end.countDown();
+        }
+
+        boolean endsWithin(long millis) {
+            try {
+                return end.await(millis, TimeUnit.MILLISECONDS);
+            } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+    }
+}
