@@ -33,6 +33,7 @@ class FuzzTest {
     void endsWell(Format format) throws IOException {
         Tally tally = new Tally();
         List<String> failures = new ArrayList<>();
+        Desk.lay(format, folder);
         for (int k = FROM; k < FROM + CASES; k++) {
             Mutant mutant = Mutant.of(format, k);
             Path file = Files.write(folder.resolve("case-" + k + mutant.suffix()), mutant.content());
@@ -53,6 +54,7 @@ class FuzzTest {
     void theSeedsAreSound(Format format) throws IOException {
         List<byte[]> seeds = Seeds.of(format).files();
         assertThat(seeds).isNotEmpty();
+        Desk.lay(format, folder);
         int number = 0;
         for (byte[] seed : seeds) {
             byte[] content = format.isEmbedded() ? Envelope.around(format, seed, number++) : seed;

@@ -5,7 +5,7 @@ package org.adumbrate.hostile;
  *
  * @param kind how it ended
  * @param words the fault's message, or what went wrong with the reading itself
- * @param millis how long it took
+ * @param millis processor time that it took
  * @param allocated bytes that the reading thread asked for, all told
  */
 record Outcome(Kind kind, String words, long millis, long allocated) {

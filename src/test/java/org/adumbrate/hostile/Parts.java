@@ -43,7 +43,11 @@ enum Parts {
             parts.add(Arrays.copyOf(file, 8));
             ByteBuffer data = ByteBuffer.wrap(file).position(8);
             while (data.remaining() >= 12) {
-                byte[] chunk = new byte[4 + data.getInt()];
+                int length = data.getInt();
+                if (length < 0 || length > data.remaining() - 8) {
+                    break;
+                }
+                byte[] chunk = new byte[4 + length];
                 data.get(chunk).getInt();
                 parts.add(chunk);
             }

@@ -99,7 +99,6 @@ put("png/profile.png", png(5, 4, 8, 2, rows(15, 4, 0), chunk(b"iCCP", b"p\0\0" +
 picture = Image.frombytes("RGB", (40, 24), bytes((x * 5 + y * 3 + c * 60) % 256 for y in range(24) for x in range(40) for c in range(3)))
 for name, image, options in (("baseline", picture, {}), ("progressive", picture, {"progressive": True}),
                              ("grey", picture.convert("L"), {}), ("ink", picture.convert("CMYK"), {}),
-
                              ("profile", picture, {"icc_profile": PROFILES["matrix.icc"], "dpi": (300, 300)})):
     out = io.BytesIO()
     image.save(out, "JPEG", quality=70, **options)
