@@ -13,12 +13,11 @@ import org.adumbrate.sheetfile.SheetFileFault;
 
 /**
  * Reads a file in a thread of its own, and watches over time and memory. Time is the processor's, for the machine may be busy
- * with other things; a reading that waits is given up too. What a thread asks for all told is more than it ever holds, so
- * it bounds from above what no test can see from outside.
+ * with other things; a reading that waits is given up too. The bound of memory is the heap that the tests are given: a reading
+ * that exhausts it has failed, even if it says so in a line.
  */
 final class Guard {
     static final long MOST_MILLIS = 10_000;
-    static final long MOST_BYTES = 600L << 20;
 
     private static final long LONGEST_WAIT_MILLIS = 120_000;
     private static final long LOOK_MILLIS = 50;
@@ -42,15 +41,15 @@ final class Guard {
                 return new Outcome(Outcome.Kind.HUNG, where, worked, 0);
             }
         }
-        Outcome outcome = judged(file, reading.thrown, reading.millis, reading.allocated);
-        return outcome.isGood() && outcome.allocated() > MOST_BYTES
-                ? new Outcome(Outcome.Kind.GREEDY, outcome.words(), outcome.millis(), outcome.allocated())
-                : outcome;
+        return judged(file, reading.thrown, reading.millis, reading.allocated);
     }
 
     private static Outcome judged(Path file, Throwable thrown, long millis, long allocated) {
         if (thrown == null) {
             return new Outcome(Outcome.Kind.READ, "", millis, allocated);
+        }
+        if (thrown instanceof OutOfMemoryError || thrown.getCause() instanceof OutOfMemoryError) {
+            return new Outcome(Outcome.Kind.GREEDY, thrown.toString(), millis, allocated);
         }
         if (thrown instanceof InputFault || thrown instanceof SheetFileFault) {
             boolean clear = lines(thrown).stream().allMatch(line -> isClear(line, file));

@@ -19,7 +19,7 @@ record Outcome(Kind kind, String words, long millis, long allocated) {
         UNCLEAR,
         /** Anything thrown that is no fault, or light that is no number. */
         CRASHED,
-        /** More memory was asked for than any reading needs. */
+        /** It took more memory than there is. */
         GREEDY,
         /** It did not end in time. */
         HUNG
