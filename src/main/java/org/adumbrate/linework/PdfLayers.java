@@ -137,7 +137,8 @@ final class PdfLayers {
     /** A visibility expression: a layer, or And, Or, Not and what they join. */
     private boolean holds(COSBase expression) {
         if (++terms > MOST_TERMS) {
-            throw new TooIntricateException("has layers whose visibility takes more than " + MOST_TERMS + " terms to tell");
+            throw new TooIntricateException(
+                    "has layers whose visibility takes more than " + MOST_TERMS + " terms to tell");
         }
         if (expression instanceof COSDictionary group) {
             return groupShows(group);
