@@ -102,7 +102,7 @@ final class PdfLayers {
     private Set<COSDictionary> listed(COSName key) {
         Set<COSDictionary> groups = Collections.newSetFromMap(new IdentityHashMap<>());
         COSDictionary configuration = properties
-                .map(all -> ((COSDictionary) all.getCOSObject()).getCOSDictionary(COSName.D))
+                .map(all -> all.getCOSObject().getCOSDictionary(COSName.D))
                 .orElse(null);
         COSArray list = configuration == null ? null : configuration.getCOSArray(key);
         for (int k = 0; list != null && k < list.size(); k++) {
