@@ -2,7 +2,6 @@ package org.adumbrate.linework.profile;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -101,7 +100,7 @@ final class Arrangement {
             }
         }
         // in an order of their own, as that of the rings differs from run to run
-        Collections.sort(outline);
+        outline.sort((a, b) -> a.compareTo(b));
         return outline;
     }
 
