@@ -227,8 +227,7 @@ final class PassSet implements Closeable {
     /** The light of the building's full shadow as it is printed, its opacity left aside. */
     private double shadowTone() {
         return shadow().filter(pass -> pass.shadowTone().isPresent())
-                .map(pass ->
-                        pass.look().tone().bend((float) pass.shadowTone().getAsDouble()))
+                .map(pass -> pass.look().tone().bend((float) pass.shadowTone().getAsDouble()))
                 .orElse(0f);
     }
 

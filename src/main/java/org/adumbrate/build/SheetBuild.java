@@ -43,9 +43,10 @@ public final class SheetBuild {
         DrawingOrder order = LayerOrder.of(asked, sorted.strays(), sheet.order());
         timer.end();
         List<PassRequest> requests = SheetRequests.of(sheet.passes(), size);
-        Optional<LinePattern> pattern = requests.isEmpty() && sheet.passes().depth().isEmpty()
-                ? Optional.empty()
-                : Optional.of(pattern(files.base()));
+        Optional<LinePattern> pattern =
+                requests.isEmpty() && sheet.passes().depth().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(pattern(files.base()));
         try (PassSet passes = PassSet.open(size, requests)) {
             passes.hold();
             timer = stages.begin("drawing");

@@ -81,14 +81,15 @@ record SheetScene(
     }
 
     /** Nothing to compute where a render of these shadows is given. */
-    private static Optional<FigureLight> light(
-            Sheet sheet, Scene scene, Entourage entourage, List<Finding> findings) throws Refusal {
+    private static Optional<FigureLight> light(Sheet sheet, Scene scene, Entourage entourage, List<Finding> findings)
+            throws Refusal {
         if (entourage.figures().isEmpty() || sheet.passes().figureShadow().isPresent()) {
             return Optional.empty();
         }
         if (sheet.sun().isEmpty()) {
             findings.add(new Finding(
-                    Finding.Severity.NOTE, "sun: not stated, so figures cast no shadows; add sun with azimuth and altitude"));
+                    Finding.Severity.NOTE,
+                    "sun: not stated, so figures cast no shadows; add sun with azimuth and altitude"));
             return Optional.empty();
         }
         SheetSun sun = SheetSun.of(sheet.sun().get(), scene.view());

@@ -163,7 +163,8 @@ final class HeightsCommand implements Callable<Integer> {
             on = fitted.floorAt(at);
         } else {
             String known = fitted.floors().stream().map(FittedFloor::name).collect(Collectors.joining(", "));
-            on = fitted.floor(floor).orElseThrow(() -> new Refusal("there is no floor '" + floor + "'; there are " + known));
+            on = fitted.floor(floor)
+                    .orElseThrow(() -> new Refusal("there is no floor '" + floor + "'; there are " + known));
         }
         double tall = stature == null ? height.m() : stature.m();
         return new Figure(on, at, fitted.figure(at, tall, on));

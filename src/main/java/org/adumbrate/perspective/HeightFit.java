@@ -81,8 +81,8 @@ public final class HeightFit {
         if (best.pencil().rises().size() > Proposal.MOST_FLOORS) {
             throw new Refusal(Lack.ofOneHeight(lines.size()));
         }
-        double sigma = Math.sqrt(
-                (BELIEF * BELIEVED_SIGMA * BELIEVED_SIGMA + best.squares()) / (BELIEF + Math.max(0, spare)));
+        double sigma =
+                Math.sqrt((BELIEF * BELIEVED_SIGMA * BELIEVED_SIGMA + best.squares()) / (BELIEF + Math.max(0, spare)));
         double horizonError = sigma * Math.sqrt(best.fit().horizonVariance());
         if (!(horizonError <= LEAST_SURE_MM)) {
             throw new Refusal(Lack.ofDepth(horizonError, lines.size()));
@@ -98,12 +98,14 @@ public final class HeightFit {
     /** True if two readings differ by more than their errors. */
     private static boolean isAnother(Reading one, Reading best, double sigma) {
         double apart = Math.abs(one.pencil().horizon() - best.pencil().horizon());
-        double error = sigma * Math.sqrt(one.fit().horizonVariance() + best.fit().horizonVariance());
+        double error =
+                sigma * Math.sqrt(one.fit().horizonVariance() + best.fit().horizonVariance());
         if (apart > 4 * error + 0.5) {
             return true;
         }
         boolean isTied = best.pencil().levels().stream().anyMatch(Level::isNamed);
-        return isTied && Math.abs(one.pencil().rises().get(0) - best.pencil().rises().get(0)) > DIFFERENT;
+        return isTied
+                && Math.abs(one.pencil().rises().get(0) - best.pencil().rises().get(0)) > DIFFERENT;
     }
 
     private FittedHeights told(Reading best, double sigma, double horizonError) {
@@ -133,9 +135,8 @@ public final class HeightFit {
             Level level = kept.levels().get(k);
             String name = level.isNamed() ? level.name() : "floor-" + ++unnamed;
             List<HeightLine> here = on.getOrDefault(order.get(k), List.of());
-            List<HeightLine> off = strays.stream()
-                    .filter(line -> kept.nearest(line) == place)
-                    .toList();
+            List<HeightLine> off =
+                    strays.stream().filter(line -> kept.nearest(line) == place).toList();
             double error = sigma * Math.sqrt(best.fit().riseVariances().get(level.group()));
             floors.add(new FittedFloor(
                     name, heightM * kept.ratio(level), heightM * error, here, rms(here, kept, level), off));

@@ -21,7 +21,8 @@ public record SunSample(SheetPoint foot, SheetPoint head, SheetPoint tip) {
 
     /** Which one it is, for a message. */
     String told() {
-        return "the shadow sample with its foot at " + told(foot) + ", head at " + told(head) + " and tip at " + told(tip);
+        return "the shadow sample with its foot at " + told(foot) + ", head at " + told(head) + " and tip at "
+                + told(tip);
     }
 
     private static String told(SheetPoint point) {

@@ -27,8 +27,7 @@ public final class StoredNumbers {
      * @param toFile from these pixels to those of the file as seen, of which they may be a selection
      * @throws IllegalArgumentException if the array has another length than the size asks for
      */
-    public StoredNumbers(
-            PixelSize size, float[] values, double step, Affine<RasterPoint, RasterPoint> toFile) {
+    public StoredNumbers(PixelSize size, float[] values, double step, Affine<RasterPoint, RasterPoint> toFile) {
         if (values.length != size.count()) {
             throw new IllegalArgumentException(values.length + " values for " + size);
         }

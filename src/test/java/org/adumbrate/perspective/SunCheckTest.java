@@ -53,24 +53,27 @@ class SunCheckTest {
 
     @Test
     void aShadowThatWouldFallBehindTheViewerDisagrees() throws Refusal {
-        assertThat(check(336, 10, shadow(214, 270, 100)))
-                .hasValueSatisfying(message -> assertThat(message).contains("before the viewer, and the stated sun casts it behind"));
+        assertThat(check(336, 10, shadow(214, 270, 100))).hasValueSatisfying(message -> assertThat(message)
+                .contains("before the viewer, and the stated sun casts it behind"));
     }
 
     /** Two of three shadows agree; the third climbs a wall, and tells neither the sun nor goes untold. */
     @Test
     void theOneOfThreeShadowsThatStraysIsLeftOutAndTold() throws Refusal {
         SunSample stray = shadow(330, 225, 30);
-        stray = new SunSample(stray.foot(), stray.head(), new SheetPoint(stray.tip().x() + 2, stray.tip().y() - 6));
+        stray = new SunSample(
+                stray.foot(),
+                stray.head(),
+                new SheetPoint(stray.tip().x() + 2, stray.tip().y() - 6));
         List<SunSample> samples = List.of(shadow(100, 230, 30), stray, shadow(200, 240, 35));
         FittedSun fitted = SunFit.of(samples, VIEW);
-        assertThat(fitted.direction().degreesTo(SunDirection.of(190, 47, NORTH))).isLessThan(1e-6);
+        assertThat(fitted.direction().degreesTo(SunDirection.of(190, 47, NORTH)))
+                .isLessThan(1e-6);
         assertThat(fitted.worstMm()).isCloseTo(Math.hypot(2, 6), within(1e-6));
-        assertThat(SunCheck.among(samples, fitted))
-                .hasValueSatisfying(message -> assertThat(message)
-                        .contains("the 3 shadow samples")
-                        .contains("foot at (330.0, 225.0)")
-                        .contains("6.3 mm from where"));
+        assertThat(SunCheck.among(samples, fitted)).hasValueSatisfying(message -> assertThat(message)
+                .contains("the 3 shadow samples")
+                .contains("foot at (330.0, 225.0)")
+                .contains("6.3 mm from where"));
         assertThat(SunCheck.among(samples.subList(0, 1), SunFit.of(samples.subList(0, 1), VIEW)))
                 .isEmpty();
     }
@@ -78,10 +81,8 @@ class SunCheckTest {
     /** Shadows of which one lies behind the viewer under the sun of the other: no sun casts both, and it is told. */
     @Test
     void shadowsOfNoCommonSunAreTold() throws Refusal {
-        SunSample toward = new SunSample(
-                new SheetPoint(214, 160), new SheetPoint(214, 150), new SheetPoint(214, 270));
-        SunSample away = new SunSample(
-                new SheetPoint(214, 270), new SheetPoint(214, 170), new SheetPoint(214, 200));
+        SunSample toward = new SunSample(new SheetPoint(214, 160), new SheetPoint(214, 150), new SheetPoint(214, 270));
+        SunSample away = new SunSample(new SheetPoint(214, 270), new SheetPoint(214, 170), new SheetPoint(214, 200));
         List<SunSample> samples = List.of(away, toward);
         assertThat(SunCheck.among(samples, SunFit.of(samples, VIEW))).isPresent();
     }

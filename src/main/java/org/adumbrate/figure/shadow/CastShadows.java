@@ -27,11 +27,7 @@ final class CastShadows {
     }
 
     static CastShadows of(
-            Casting casting,
-            View view,
-            SunDirection sun,
-            Affine<RasterPoint, SheetPoint> toSheet,
-            PixelSize canvas) {
+            Casting casting, View view, SunDirection sun, Affine<RasterPoint, SheetPoint> toSheet, PixelSize canvas) {
         FacetSource facets = FacetSource.of(casting.receiver(), view);
         SunFrame frame = SunFrame.of(sun);
         List<Caster> casters = casting.figures().parallelStream()

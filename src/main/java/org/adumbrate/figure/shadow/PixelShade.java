@@ -68,9 +68,7 @@ final class PixelShade {
 
     /** Turns to a piece of the row; false if no shadow reaches it. */
     boolean turnTo(int column, int columns) {
-        return occluders.take(reaches, column, column + columns)
-                && boundPiece(column, columns)
-                && occluders.keep(box);
+        return occluders.take(reaches, column, column + columns) && boundPiece(column, columns) && occluders.keep(box);
     }
 
     /** Finds the box that holds all places seen in a piece; false if none are. */
