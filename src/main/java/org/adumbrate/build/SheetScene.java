@@ -88,8 +88,8 @@ record SheetScene(
                 && sheet.passes().figureShadow().isEmpty();
     }
 
-    private static Optional<FigureLight> light(
-            Sheet sheet, Scene scene, Entourage entourage, List<Finding> findings) throws Refusal {
+    private static Optional<FigureLight> light(Sheet sheet, Scene scene, Entourage entourage, List<Finding> findings)
+            throws Refusal {
         if (castsShadows(sheet)) {
             SheetSun sun = SheetSun.of(sheet.sun().orElseThrow(), scene.view());
             sun.finding().ifPresent(findings::add);
