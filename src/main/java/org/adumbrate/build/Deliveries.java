@@ -16,22 +16,25 @@ import org.adumbrate.sheetfile.SheetFile;
  * The items of a sheet file that are to be delivered.
  *
  * @param underlay the merged passes
+ * @param figureShadow the figures' shadows alone
  * @param drawing the PDF
  * @param svg the SVG
  * @param preview the preview
+ * @param flat the whole sheet as a picture at the underlay's resolution
  */
 record Deliveries(
         Optional<PictureRequest> underlay,
+        Optional<Path> figureShadow,
         Optional<Path> drawing,
         Optional<Deliver.Svg> svg,
-        Optional<Deliver.Preview> preview) {
+        Optional<Deliver.Preview> preview,
+        Optional<PictureRequest> flat) {
 
     private static final List<String> ITEMS =
             List.of("underlay", "figure-shadow", "drawing", "svg", "flat", "preview", "report");
 
     /** Items that a sheet file may ask for and this version does not make, and what they are. */
-    private static final Map<String, String> NOT_MADE =
-            Map.of("figure-shadow", "figure shadows", "flat", "flat rasters", "report", "reports");
+    private static final Map<String, String> NOT_MADE = Map.of("report", "reports");
 
     /**
      * @param only the items wanted; all if empty
@@ -65,9 +68,20 @@ record Deliveries(
         }
         return new Deliveries(
                 deliver.underlay().filter(item -> wanted.contains("underlay")).map(Deliveries::picture),
+                deliver.figureShadow()
+                        .filter(item -> wanted.contains("figure-shadow"))
+                        .map(Deliver.FigureShadow::file),
                 deliver.drawing().filter(item -> wanted.contains("drawing")).map(Deliver.Drawing::file),
                 deliver.svg().filter(item -> wanted.contains("svg")),
-                deliver.preview().filter(item -> wanted.contains("preview")));
+                deliver.preview().filter(item -> wanted.contains("preview")),
+                deliver.flat().filter(item -> wanted.contains("flat")).map(Deliveries::flat));
+    }
+
+    private static PictureRequest flat(Deliver.Flat flat) {
+        OptionalInt level = flat.compression().isPresent()
+                ? OptionalInt.of(flat.compression().get())
+                : OptionalInt.empty();
+        return new PictureRequest(flat.file(), flat.bits(), level, true, OptionalInt.empty());
     }
 
     private static PictureRequest picture(Deliver.Underlay underlay) {

@@ -1,6 +1,5 @@
 package org.adumbrate.build;
 
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -8,38 +7,49 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.adumbrate.drawing.LineGroup;
+import org.adumbrate.drawing.FlatDrawing;
+import org.adumbrate.drawing.Layer;
 import org.adumbrate.drawing.PdfDrawing;
-import org.adumbrate.drawing.PreviewDrawing;
 import org.adumbrate.drawing.SvgDrawing;
 import org.adumbrate.drawing.UnderlayPicture;
 import org.adumbrate.geometry.Length;
 import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.raster.encode.PictureFormat;
-import org.adumbrate.raster.encode.PixelArray;
-import org.adumbrate.raster.encode.PixelWriting;
+import org.adumbrate.raster.encode.PngEncoder;
+import org.adumbrate.raster.encode.StripEncoder;
+import org.adumbrate.raster.encode.Transfer;
 import org.adumbrate.sheetfile.Deliver;
+import org.adumbrate.underlay.Blend;
+import org.adumbrate.underlay.PlacedPass;
+import org.adumbrate.underlay.Underlay;
 
 /** Makes the items of a sheet: the underlay is blended once, and each of its strips goes to every item that shows it. */
 final class Delivery {
+    /** A preview is small and often sent about: some effort at its compression is well spent. */
+    private static final int PREVIEW_LEVEL = 6;
+
     private final SheetSize sheet;
     private final double dpi;
     private final PassSet passes;
-    private final List<LineGroup> lines;
+    private final List<Layer> layers;
     private final Stages stages;
 
-    Delivery(SheetSize sheet, double dpi, PassSet passes, List<LineGroup> lines, Stages stages) {
+    Delivery(SheetSize sheet, double dpi, PassSet passes, List<Layer> layers, Stages stages) {
         this.sheet = sheet;
         this.dpi = dpi;
         this.passes = passes;
-        this.lines = lines;
+        this.layers = layers;
         this.stages = stages;
     }
 
     /** Makes them all, the quick look first. */
     List<Output> deliver(Deliveries wanted) throws IOException {
         List<Output> outputs = new ArrayList<>();
+        if (wanted.figureShadow().isPresent()) {
+            outputs.add(stages.run(
+                    "figure-shadow", () -> figureShadow(wanted.figureShadow().get())));
+        }
         if (wanted.preview().isPresent()) {
             outputs.add(stages.run("preview", () -> preview(wanted.preview().get())));
         }
@@ -50,27 +60,40 @@ final class Delivery {
         return outputs;
     }
 
+    /** As a measure, not as a picture: shares of light in proportion, in 16 bits. */
+    private Output figureShadow(Path file) throws IOException {
+        PixelSize size = sheet.pixelsAt(dpi);
+        PictureFormat format = new PictureFormat(size, 1, 16, dpi, PictureFormat.DEFAULT_LEVEL, false, Transfer.LINEAR);
+        int rows = format.stripRows();
+        try (StripEncoder picture = Pictures.begin(file, format, rows)) {
+            List<PlacedPass> light = passes.figureLight()
+                    .map(cast -> List.of(PassSet.covering(sheet, size, cast.on(size))))
+                    .orElse(List.of());
+            Underlay.render(
+                    new Blend(sheet, size, light, 1, 0),
+                    List.of(picture),
+                    rows,
+                    Runtime.getRuntime().availableProcessors(),
+                    share -> stages.at("figure-shadow", share));
+            return new Output(file, "figure-shadow", size, dpi, picture.finish());
+        }
+    }
+
     private List<Output> withUnderlay(Deliveries wanted) throws IOException {
-        if (passes.isEmpty()) {
-            return wanted.drawing().isPresent()
-                    ? List.of(linesAlone(wanted.drawing().get()))
-                    : List.of();
+        List<Output> outputs = new ArrayList<>();
+        if (passes.isEmpty() && wanted.drawing().isPresent()) {
+            outputs.add(linesAlone(wanted.drawing().get()));
         }
         PictureRequest request = wanted.underlay().orElseGet(() -> PictureRequest.plain(Path.of("underlay.tif")));
         PictureFormat format = Pictures.format(request, sheet.pixelsAt(dpi), dpi, passes.channels());
-        PictureFormat eight =
-                new PictureFormat(format.size(), format.channels(), 8, dpi, format.level(), format.dithered());
-        int rows = format.stripRows();
+        int rows = wanted.flat().isPresent() ? FlatDrawing.STRIP_ROWS : format.stripRows();
         List<Item> items = new ArrayList<>();
         try {
-            if (wanted.underlay().isPresent()) {
-                items.add(Item.picture("underlay", request.file(), format, rows));
+            if (!passes.isEmpty()) {
+                beginUnderlays(wanted, format, rows, items);
             }
-            if (wanted.drawing().isPresent()) {
-                items.add(Item.drawing(wanted.drawing().get(), eight, sheet, lines));
-            }
-            if (wanted.svg().isPresent() && ownPicture(wanted).isPresent()) {
-                items.add(Item.picture("svg-underlay", ownPicture(wanted).get(), eight, rows));
+            if (wanted.flat().isPresent()) {
+                items.add(flat(wanted.flat().get(), format, rows));
             }
             if (!items.isEmpty()) {
                 passes.blend(
@@ -80,7 +103,6 @@ final class Delivery {
                         rows,
                         share -> stages.at("underlay", share));
             }
-            List<Output> outputs = new ArrayList<>();
             for (Item item : items) {
                 outputs.add(item.finish());
             }
@@ -92,9 +114,35 @@ final class Delivery {
         }
     }
 
+    private void beginUnderlays(Deliveries wanted, PictureFormat format, int rows, List<Item> items)
+            throws IOException {
+        PictureFormat eight =
+                new PictureFormat(format.size(), format.channels(), 8, dpi, format.level(), format.dithered());
+        if (wanted.underlay().isPresent()) {
+            Path file = wanted.underlay().get().file();
+            items.add(Item.picture("underlay", file, format, Pictures.begin(file, format, rows)));
+        }
+        if (wanted.drawing().isPresent()) {
+            items.add(Item.drawing(wanted.drawing().get(), eight, sheet, layers));
+        }
+        if (wanted.svg().isPresent() && ownPicture(wanted).isPresent()) {
+            Path file = ownPicture(wanted).get();
+            items.add(Item.picture("svg-underlay", file, eight, Pictures.begin(file, eight, rows)));
+        }
+    }
+
+    /** @param underlay what the strips of the underlay are */
+    private Item flat(PictureRequest request, PictureFormat underlay, int rows) throws IOException {
+        int channels = FlatDrawing.channels(underlay.channels(), layers);
+        PictureFormat format = Pictures.format(request, underlay.size(), dpi, channels);
+        StripEncoder picture = Pictures.begin(request.file(), format, rows);
+        return Item.picture(
+                "flat", request.file(), format, new FlatDrawing(sheet, underlay.channels(), layers, format, picture));
+    }
+
     private Output linesAlone(Path file) throws IOException {
         try (PdfDrawing drawing = PdfDrawing.begin(file, sheet)) {
-            drawing.lines(lines);
+            drawing.layers(layers);
             drawing.finish();
         }
         return new Output(file, "drawing", sheet.pixelsAt(dpi), dpi, Files.size(file));
@@ -122,20 +170,20 @@ final class Delivery {
                     .orElseGet(() -> wanted.underlay().orElseThrow().file());
             picture = Optional.of(new UnderlayPicture(png, svg.embedUnderlay()));
         }
-        SvgDrawing.write(svg.file(), sheet, picture, lines);
+        SvgDrawing.write(svg.file(), sheet, picture, layers);
         return new Output(svg.file(), "svg", sheet.pixelsAt(dpi), dpi, Files.size(svg.file()));
     }
 
     private Output preview(Deliver.Preview preview) throws IOException {
         double previewDpi = preview.width() * Length.MM_PER_INCH / sheet.widthMm();
         PixelSize size = sheet.pixelsAt(previewDpi);
-        PixelArray array = new PixelArray(size, passes.isEmpty() ? 1 : passes.channels());
-        BufferedImage image = new BufferedImage(size.width(), size.height(), BufferedImage.TYPE_INT_RGB);
-        passes.blend(size, passes.isEmpty() ? 1 : passes.channels(), List.of(array), 32, share -> {});
-        image.setRGB(0, 0, size.width(), size.height(), array.pixels(), 0, size.width());
-        PreviewDrawing.draw(image, sheet, lines);
-        int[] pixels = image.getRGB(0, 0, size.width(), size.height(), null, 0, size.width());
-        long bytes = PixelWriting.png(preview.file(), size, previewDpi, pixels);
-        return new Output(preview.file(), "preview", size, previewDpi, bytes);
+        int channels = passes.channels();
+        PictureFormat format =
+                new PictureFormat(size, FlatDrawing.channels(channels, layers), 8, previewDpi, PREVIEW_LEVEL, true);
+        StripEncoder png = new PngEncoder(preview.file(), format);
+        try (StripEncoder flat = new FlatDrawing(sheet, channels, layers, format, png)) {
+            passes.blend(size, channels, List.of(flat), FlatDrawing.STRIP_ROWS, share -> {});
+            return new Output(preview.file(), "preview", size, previewDpi, flat.finish());
+        }
     }
 }

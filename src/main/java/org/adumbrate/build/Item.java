@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.adumbrate.drawing.LineGroup;
+import org.adumbrate.drawing.Layer;
 import org.adumbrate.drawing.PdfDrawing;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.raster.encode.FlateRowsEncoder;
@@ -21,9 +21,8 @@ interface Item extends Closeable {
     /** Completes the item and puts it in its place. */
     Output finish() throws IOException;
 
-    /** A picture of the underlay. */
-    static Item picture(String kind, Path file, PictureFormat format, int stripRows) throws IOException {
-        StripEncoder encoder = Pictures.begin(file, format, stripRows);
+    /** A picture that an encoder writes. */
+    static Item picture(String kind, Path file, PictureFormat format, StripEncoder encoder) {
         return new Item() {
             @Override
             public StripEncoder encoder() {
@@ -42,8 +41,8 @@ interface Item extends Closeable {
         };
     }
 
-    /** The PDF with the underlay below the lines. */
-    static Item drawing(Path file, PictureFormat format, SheetSize sheet, List<LineGroup> lines) throws IOException {
+    /** The PDF with the underlay below the layers. */
+    static Item drawing(Path file, PictureFormat format, SheetSize sheet, List<Layer> layers) throws IOException {
         PdfDrawing drawing = PdfDrawing.begin(file, sheet);
         StripEncoder rows = new FlateRowsEncoder(
                 format, drawing.underlay(format.size(), format.channels(), OutputProfile.of(format.channels())));
@@ -56,7 +55,7 @@ interface Item extends Closeable {
             @Override
             public Output finish() throws IOException {
                 rows.finish();
-                drawing.lines(lines);
+                drawing.layers(layers);
                 drawing.finish();
                 return new Output(file, "drawing", format.size(), format.dpi(), Files.size(file));
             }

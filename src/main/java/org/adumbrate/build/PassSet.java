@@ -9,20 +9,35 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.DoubleConsumer;
 import org.adumbrate.fault.Refusal;
+import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.PixelSize;
+import org.adumbrate.geometry.RasterPoint;
+import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.geometry.Space;
+import org.adumbrate.raster.LightRows;
 import org.adumbrate.raster.encode.StripEncoder;
 import org.adumbrate.registration.LinePattern;
 import org.adumbrate.underlay.Blend;
+import org.adumbrate.underlay.PassLook;
 import org.adumbrate.underlay.PassRole;
 import org.adumbrate.underlay.PlacedPass;
+import org.adumbrate.underlay.ToneCurve;
 import org.adumbrate.underlay.Underlay;
+import org.adumbrate.underlay.WhitePoint;
 
-/** The printed passes of a sheet: opened, then placed and measured, then blended as often as pictures are wanted. */
+/**
+ * The printed passes of a sheet: opened, then placed and measured, then blended as often as pictures are wanted. The light
+ * that arrives past figures can join them, computed and not read.
+ */
 final class PassSet implements Closeable {
+    /** How strongly figures' shadows darken where no building's shadow says it; common practice for a shadow pass. */
+    private static final double OPACITY_ALONE = 0.6;
+
     private final SheetSize sheet;
     private final List<PassSource> sources = new ArrayList<>();
     private List<PreparedPass> prepared = List.of();
+    private Optional<FigureLight> figureLight = Optional.empty();
 
     private PassSet(SheetSize sheet) {
         this.sheet = sheet;
@@ -42,9 +57,14 @@ final class PassSet implements Closeable {
         }
     }
 
-    /** True if the sheet has no printed pass. */
+    /** True if the sheet has no printed pass and no shadows of figures. */
     boolean isEmpty() {
-        return sources.isEmpty();
+        return sources.isEmpty() && figureLight.isEmpty();
+    }
+
+    /** Lets the light that arrives past figures join the passes. */
+    void join(FigureLight light) {
+        figureLight = Optional.of(light);
     }
 
     /** Keeps passes of moderate size in memory once decoded, for when they are read more than once. */
@@ -54,14 +74,21 @@ final class PassSet implements Closeable {
         }
     }
 
+    /** The light that arrives past figures, if it has joined. */
+    Optional<FigureLight> figureLight() {
+        return figureLight;
+    }
+
     /**
      * Places and measures all passes at once.
      *
      * @param lines the lines that they are placed by; by their ratio alone if there are none
+     * @param figuresCast whether figures' light is to join, which takes its tone from the building's shadow
      * @throws Refusal if one does not belong to the sheet
      */
-    void prepare(Optional<LinePattern> lines) throws IOException, Refusal {
-        boolean joins = sources.stream().anyMatch(source -> source.request().role() == PassRole.FIGURE_SHADOW);
+    void prepare(Optional<LinePattern> lines, boolean figuresCast) throws IOException, Refusal {
+        boolean joins = figuresCast
+                || sources.stream().anyMatch(source -> source.request().role() == PassRole.FIGURE_SHADOW);
         List<Callable<PreparedPass>> tasks = new ArrayList<>();
         for (PassSource source : sources) {
             tasks.add(() -> PreparedPass.of(source, sheet, lines, joins));
@@ -159,6 +186,7 @@ final class PassSet implements Closeable {
                         pass.placement().passToSheet(),
                         pass.look()));
             }
+            figureLight.ifPresent(light -> placed.add(figures(light, canvas)));
             Blend blend = new Blend(sheet, canvas, placed, channels, shadowTone());
             Underlay.render(blend, encoders, stripRows, threads, progress);
         } finally {
@@ -168,12 +196,40 @@ final class PassSet implements Closeable {
         }
     }
 
-    private double shadowTone() {
+    /** Printed as the building's shadow is: both are the same sun's. */
+    private PlacedPass figures(FigureLight light, PixelSize canvas) {
+        PassLook look = shadow().map(pass -> new PassLook(
+                        pass.look().opacity(),
+                        WhitePoint.ONE,
+                        ToneCurve.STRAIGHT,
+                        pass.look().tint(),
+                        Optional.empty()))
+                .orElse(PassLook.plain(OPACITY_ALONE));
+        return covering(sheet, canvas, light.on(canvas), look);
+    }
+
+    /** Figures' light that covers the sheet pixel by pixel of a canvas, as it is. */
+    static PlacedPass covering(SheetSize sheet, PixelSize canvas, LightRows light) {
+        return covering(sheet, canvas, light, PassLook.plain(1));
+    }
+
+    private static PlacedPass covering(SheetSize sheet, PixelSize canvas, LightRows light, PassLook look) {
+        Affine<RasterPoint, SheetPoint> placement = Affine.scaling(
+                Space.RASTER, Space.SHEET, sheet.widthMm() / canvas.width(), sheet.heightMm() / canvas.height());
+        return new PlacedPass(PassRole.FIGURE_SHADOW, light, placement, look);
+    }
+
+    private Optional<PreparedPass> shadow() {
         return prepared.stream()
                 .filter(pass -> pass.source().request().role() == PassRole.SHADOW)
-                .mapToDouble(pass -> pass.shadowTone().orElse(0))
-                .findFirst()
-                .orElse(0);
+                .findFirst();
+    }
+
+    /** The light of the building's full shadow as it is printed, its opacity left aside. */
+    private double shadowTone() {
+        return shadow().filter(pass -> pass.shadowTone().isPresent())
+                .map(pass -> pass.look().tone().bend((float) pass.shadowTone().getAsDouble()))
+                .orElse(0f);
     }
 
     @Override

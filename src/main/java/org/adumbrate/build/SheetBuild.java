@@ -7,16 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.concurrent.Callable;
+import org.adumbrate.drawing.DrawingOrder;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.VectorPath;
-import org.adumbrate.linework.LineSheet;
-import org.adumbrate.linework.LineSheets;
-import org.adumbrate.linework.PageFit;
 import org.adumbrate.registration.LinePattern;
-import org.adumbrate.sheetfile.LineFile;
 import org.adumbrate.sheetfile.Sheet;
 import org.adumbrate.sheetfile.SheetFile;
 import org.adumbrate.sheetfile.SheetFileReader;
@@ -41,47 +37,38 @@ public final class SheetBuild {
         Deliveries deliveries = Deliveries.of(asked, only);
         Sheet sheet = asked.sheet();
         Stages.Timer timer = stages.begin("lines");
-        List<LineSheet> read = read(sheet.lines());
-        SheetSize size = sheet.size().orElse(read.get(0).page());
-        List<LaidLines> lines = lay(sheet.lines(), read, size);
-        SortedLines sorted = SortedLines.of(sheet, lines);
+        LineFiles files = LineFiles.read(sheet);
+        SheetSize size = files.sheet();
+        SortedLines sorted = SortedLines.of(sheet, files);
+        DrawingOrder order = LayerOrder.of(asked, sorted.strays(), sheet.order());
         timer.end();
         List<PassRequest> requests = SheetRequests.of(sheet.passes(), size);
+        Optional<LinePattern> pattern =
+                requests.isEmpty() && sheet.passes().depth().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(pattern(files.base()));
         try (PassSet passes = PassSet.open(size, requests)) {
             passes.hold();
-            timer = stages.begin("registration");
-            passes.prepare(requests.isEmpty() ? Optional.empty() : Optional.of(pattern(lines)));
+            timer = stages.begin("registration and drawing");
+            Optional<LinePattern> places = requests.isEmpty() ? Optional.empty() : pattern;
+            SideTask<SheetDrawing> drawn =
+                    SideTask.begin("drawing", () -> SheetDrawing.of(asked, files, sorted, pattern));
+            passes.prepare(places, SheetScene.castsShadows(sheet));
+            SheetDrawing drawing = drawn.result();
+            drawing.scene().light().ifPresent(passes::join);
             timer.end();
             double resolution = dpi.orElse(sheet.resolution().dpi());
-            Delivery delivery = new Delivery(size, resolution, passes, sorted.groups(), stages);
+            Delivery delivery = new Delivery(size, resolution, passes, order.sort(drawing.layers()), stages);
             List<Output> outputs = delivery.deliver(deliveries);
-            List<Finding> findings = new ArrayList<>(Unfinished.of(asked));
-            findings.addAll(sorted.findings());
+            List<Finding> findings = new ArrayList<>(sorted.findings());
+            findings.addAll(drawing.findings());
             findings.addAll(passes.findings(resolution));
-            return new BuildResult(outputs, passes.placements(), findings, stages.seconds());
+            List<PassPlacement> placements = new ArrayList<>(passes.placements());
+            drawing.scene()
+                    .depth()
+                    .ifPresent(depth -> placements.add(new PassPlacement(depth.file(), depth.placement())));
+            return new BuildResult(outputs, placements, findings, stages.seconds());
         }
-    }
-
-    private static List<LineSheet> read(List<LineFile> files) throws IOException {
-        List<Callable<LineSheet>> tasks = new ArrayList<>();
-        for (LineFile file : files) {
-            tasks.add(() -> LineSheets.read(file.file()));
-        }
-        return InParallel.all(tasks);
-    }
-
-    private static List<LaidLines> lay(List<LineFile> files, List<LineSheet> read, SheetSize size) throws Refusal {
-        List<LaidLines> lines = new ArrayList<>();
-        for (int k = 0; k < files.size(); k++) {
-            PageFit fit =
-                    switch (files.get(k).fit()) {
-                        case SCALE -> PageFit.SAME_RATIO;
-                        case FIT -> PageFit.FIT;
-                        case CROP -> PageFit.CROP;
-                    };
-            lines.add(LaidLines.of(read.get(k), size, fit));
-        }
-        return lines;
     }
 
     private static LinePattern pattern(List<LaidLines> lines) {

@@ -6,105 +6,136 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.adumbrate.drawing.LineGroup;
+import org.adumbrate.drawing.Layer;
+import org.adumbrate.drawing.Mark;
 import org.adumbrate.drawing.Pen;
-import org.adumbrate.geometry.Dash;
-import org.adumbrate.geometry.Length;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.geometry.VectorPath;
+import org.adumbrate.linework.ColorSort;
 import org.adumbrate.linework.Stroke;
-import org.adumbrate.sheetfile.Cut;
 import org.adumbrate.sheetfile.Sheet;
+import org.adumbrate.sheetfile.Veil;
 
 /**
- * The strokes of a sheet sorted by colour into the groups that are drawn: one for each pen in the order of the sheet file,
- * then the cut's outline. Strokes of a colour that nobody asked for come first and are drawn as the file has them.
+ * The strokes of a sheet sorted by colour.
  *
- * @param groups what is drawn, in order
+ * @param byName the paths of each pen and of the veils that no pen draws the lines of, by that name
+ * @param cut the paths of the cut's outline
+ * @param heights the height lines
+ * @param strays strokes of colours that nobody asked for, a layer for each colour, drawn as the file has them
  * @param findings colours that have no pen
  */
-record SortedLines(List<LineGroup> groups, List<Finding> findings) {
-    /** Exporters shift a colour by a level or two. */
-    private static final int TOLERANCE = 4;
+record SortedLines(
+        Map<String, List<VectorPath<SheetPoint>>> byName,
+        List<VectorPath<SheetPoint>> cut,
+        List<VectorPath<SheetPoint>> heights,
+        List<Layer> strays,
+        List<Finding> findings) {
 
     private static final double LEAST_WIDTH_MM = 0.05;
 
-    /** Where strokes of a colour go: a name and a pen, or nowhere if they are hidden. */
-    private record Place(String name, Srgb color, Optional<Pen> pen) {}
+    /** What a colour stands for. */
+    private record Place(Kind kind, String name) {}
 
-    static SortedLines of(Sheet sheet, List<LaidLines> lines) {
-        List<Place> places = places(sheet);
-        Map<String, List<VectorPath<SheetPoint>>> sorted = new LinkedHashMap<>();
-        Map<Srgb, List<Stray>> strays = new TreeMap<>();
-        for (LaidLines laid : lines) {
-            for (Stroke stroke : laid.lines().strokes()) {
-                VectorPath<SheetPoint> path = stroke.path().transform(laid.toSheet());
-                Optional<Place> place = nearest(places, stroke.color());
-                if (place.isPresent()) {
-                    sorted.computeIfAbsent(place.get().name(), name -> new ArrayList<>())
-                            .add(path);
-                } else {
-                    Stray stray = new Stray(stroke, laid.toSheet().meanScale(), path);
-                    strays.computeIfAbsent(stroke.color(), color -> new ArrayList<>())
-                            .add(stray);
-                }
+    private enum Kind {
+        PEN,
+        VEIL,
+        CUT,
+        HEIGHTS
+    }
+
+    static SortedLines of(Sheet sheet, LineFiles files) {
+        Collector collector = new Collector(sheet);
+        files.base().forEach(collector::addAll);
+        sheet.veils().forEach((name, veil) -> {
+            if (veil instanceof Veil.ByLines shown && files.veils().containsKey(name)) {
+                collector.addColor(files.veils().get(name), shown.color());
             }
-        }
-        List<LineGroup> groups = new ArrayList<>();
-        strays.forEach((color, strokes) -> groups.add(asDrawn(color, strokes)));
-        for (Place place : places) {
-            if (place.pen().isPresent() && sorted.containsKey(place.name())) {
-                groups.add(new LineGroup(place.name(), place.pen().get(), sorted.get(place.name())));
-            }
-        }
-        return new SortedLines(groups, sheet.pens().isEmpty() ? List.of() : findings(strays));
+        });
+        files.heights()
+                .ifPresent(laid ->
+                        collector.addColor(laid, sheet.heights().orElseThrow().color()));
+        return collector.sorted();
     }
 
     private record Stray(Stroke stroke, double scale, VectorPath<SheetPoint> path) {}
 
-    private static List<Place> places(Sheet sheet) {
-        List<Place> places = new ArrayList<>();
-        sheet.heights().ifPresent(heights -> places.add(new Place("height lines", heights.color(), Optional.empty())));
-        sheet.pens().forEach((name, pen) -> places.add(new Place(name, pen.color(), penOf(pen))));
-        sheet.cut().ifPresent(cut -> places.add(new Place("cut-outline", cut.color(), outline(cut))));
-        return places;
-    }
+    private static final class Collector {
+        private final boolean wantsPens;
+        private final ColorSort<Place> colors;
+        private final Map<Place, List<VectorPath<SheetPoint>>> sorted = new LinkedHashMap<>();
+        private final Map<Srgb, List<Stray>> strays = new TreeMap<>();
 
-    private static Optional<Pen> penOf(org.adumbrate.sheetfile.Pen pen) {
-        if (pen.hidden()) {
-            return Optional.empty();
+        Collector(Sheet sheet) {
+            Map<Place, Srgb> wanted = new LinkedHashMap<>();
+            sheet.heights().ifPresent(heights -> wanted.put(new Place(Kind.HEIGHTS, ""), heights.color()));
+            sheet.pens().forEach((name, pen) -> wanted.put(new Place(Kind.PEN, name), pen.color()));
+            sheet.cut().ifPresent(cut -> wanted.put(new Place(Kind.CUT, ""), cut.color()));
+            sheet.veils().forEach((name, veil) -> {
+                if (veil instanceof Veil.ByLines shown) {
+                    wanted.put(new Place(Kind.VEIL, name), shown.color());
+                }
+            });
+            this.colors = ColorSort.by(wanted);
+            this.wantsPens = !sheet.pens().isEmpty();
         }
-        Dash dash = new Dash(pen.dash().stream().map(Length::mm).toList(), 0);
-        return Optional.of(new Pen(pen.weight().mm(), pen.ink(), dash, pen.cap().line(), pen.join()));
-    }
 
-    private static Optional<Pen> outline(Cut cut) {
-        double width = cut.outline().mm();
-        return width > 0 ? Optional.of(Pen.round(width, Srgb.BLACK)) : Optional.empty();
-    }
-
-    private static Optional<Place> nearest(List<Place> places, Srgb color) {
-        Place best = null;
-        for (Place place : places) {
-            boolean nearer = best == null
-                    || place.color().distanceTo(color) < best.color().distanceTo(color);
-            if (nearer && place.color().distanceTo(color) <= TOLERANCE) {
-                best = place;
+        void addAll(LaidLines laid) {
+            for (Stroke stroke : laid.lines().strokes()) {
+                VectorPath<SheetPoint> path = stroke.path().transform(laid.toSheet());
+                Optional<Place> place = colors.of(stroke.color());
+                if (place.isPresent()) {
+                    add(place.get(), path);
+                } else {
+                    strays.computeIfAbsent(stroke.color(), color -> new ArrayList<>())
+                            .add(new Stray(stroke, laid.toSheet().meanScale(), path));
+                }
             }
         }
-        return Optional.ofNullable(best);
+
+        /** The lines of one colour only: what else the file shows, another file shows too. */
+        void addColor(LaidLines laid, Srgb color) {
+            for (Stroke stroke : laid.lines().strokes()) {
+                if (stroke.color().distanceTo(color) <= ColorSort.TOLERANCE) {
+                    colors.of(stroke.color())
+                            .ifPresent(place -> add(place, stroke.path().transform(laid.toSheet())));
+                }
+            }
+        }
+
+        private void add(Place place, VectorPath<SheetPoint> path) {
+            sorted.computeIfAbsent(place, p -> new ArrayList<>()).add(path);
+        }
+
+        SortedLines sorted() {
+            Map<String, List<VectorPath<SheetPoint>>> byName = new LinkedHashMap<>();
+            sorted.forEach((place, paths) -> {
+                if (place.kind() == Kind.PEN || place.kind() == Kind.VEIL) {
+                    byName.put(place.name(), paths);
+                }
+            });
+            List<Layer> layers = new ArrayList<>();
+            strays.forEach((color, strokes) -> layers.add(asDrawn(color, strokes)));
+            return new SortedLines(
+                    byName,
+                    sorted.getOrDefault(new Place(Kind.CUT, ""), List.of()),
+                    sorted.getOrDefault(new Place(Kind.HEIGHTS, ""), List.of()),
+                    layers,
+                    wantsPens ? findings(strays) : List.of());
+        }
     }
 
-    private static LineGroup asDrawn(Srgb color, List<Stray> strays) {
+    private static Layer asDrawn(Srgb color, List<Stray> strays) {
         double width = strays.stream()
                 .mapToDouble(stray -> stray.stroke().widthMm() * stray.scale())
                 .max()
                 .orElse(0);
-        return new LineGroup(
+        return Layer.of(
                 "lines-" + color.toString().substring(1),
-                Pen.round(Math.max(LEAST_WIDTH_MM, width), color),
-                strays.stream().map(Stray::path).toList());
+                List.of(new Mark.Lines(
+                        Pen.round(Math.max(LEAST_WIDTH_MM, width), color),
+                        strays.stream().map(Stray::path).toList())));
     }
 
     private static List<Finding> findings(Map<Srgb, List<Stray>> strays) {

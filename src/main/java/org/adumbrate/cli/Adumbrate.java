@@ -19,6 +19,8 @@ import picocli.CommandLine.Spec;
             MergeCommand.class,
             LinesCommand.class,
             RegisterCommand.class,
+            HeightsCommand.class,
+            SunCommand.class,
             SchemaCommand.class
         },
         exitCodeListHeading = "%nExit codes:%n",

@@ -2,10 +2,15 @@ package org.adumbrate.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import org.adumbrate.geometry.Srgb;
 import org.adumbrate.linework.ColorTally;
 import org.adumbrate.linework.LineSheet;
 import org.adumbrate.linework.LineSheets;
+import org.adumbrate.linework.pens.PenSuggestion;
+import org.adumbrate.linework.pens.PenSuggestions;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -15,7 +20,9 @@ import picocli.CommandLine.Parameters;
         name = "lines",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        description = "Tell what a line sheet holds: its page, and how many strokes of what length in each colour.",
+        description =
+                "Tell what a line sheet holds: its page, how many strokes of what length in each colour, and which pen"
+                        + " may suit it: a guess by names, shades and strokes, with its reason.",
         footer = {"", "Example:", "  adumbrate lines passes/kiln-yard/lines.pdf"})
 final class LinesCommand implements Callable<Integer> {
     @Mixin
@@ -27,13 +34,20 @@ final class LinesCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         LineSheet sheet = LineSheets.read(lines);
+        Map<Srgb, PenSuggestion> pens = new HashMap<>();
+        for (PenSuggestion pen : PenSuggestions.of(sheet)) {
+            pen.colors().forEach(color -> pens.put(color, pen));
+        }
         if (common.printsForPeople()) {
             common.out()
                     .printf(
                             "%s: %s, %d strokes%n",
                             lines, sheet.page(), sheet.strokes().size());
             for (ColorTally tally : sheet.tally()) {
-                common.out().printf("  %s %7d strokes %10.1f mm%n", tally.color(), tally.strokes(), tally.lengthMm());
+                common.out()
+                        .printf(
+                                "  %s %7d strokes %10.1f mm  %s%n",
+                                tally.color(), tally.strokes(), tally.lengthMm(), guess(pens.get(tally.color())));
             }
             if (sheet.otherMarks() > 0) {
                 common.out().printf("  %d other marks (areas, texts, images) are no lines%n", sheet.otherMarks());
@@ -48,12 +62,27 @@ final class LinesCommand implements Callable<Integer> {
                 "colors",
                 sheet.tally().stream()
                         .map(tally -> Results.object(
-                                "color", tally.color(), "strokes", tally.strokes(), "lengthMm", tally.lengthMm()))
+                                "color", tally.color(),
+                                "strokes", tally.strokes(),
+                                "lengthMm", tally.lengthMm(),
+                                "pen", pen(pens.get(tally.color()))))
                         .toList(),
                 "otherMarks",
                 sheet.otherMarks(),
                 "pages",
                 sheet.pages()));
         return ExitCode.DONE;
+    }
+
+    private static String guess(PenSuggestion pen) {
+        String width =
+                pen.widthMm().isPresent() ? ", " + Numbers.plain(pen.widthMm().getAsDouble()) + " mm" : ", not drawn";
+        return "perhaps " + pen.role().word() + width + ": " + pen.reason();
+    }
+
+    private static Map<String, Object> pen(PenSuggestion pen) {
+        Map<String, Object> object = Results.object("role", pen.role().word(), "reason", pen.reason());
+        pen.widthMm().ifPresent(width -> object.put("widthMm", width));
+        return object;
     }
 }

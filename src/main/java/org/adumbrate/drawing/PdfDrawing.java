@@ -17,14 +17,15 @@ import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.output.OutputFile;
 
 /**
- * The drawing as a PDF of one page at the sheet's true size: an underlay, if there is one, then groups of lines in the
- * order in which they are given, each on a layer (optional content group) of its own name. Equal drawings give equal
- * bytes. Print programs are asked not to scale the page.
+ * The drawing as a PDF of one page at the sheet's true size: an underlay, if there is one, then layers in the order in
+ * which they are given, each an optional content group of its own name, inside that of the layers it is kept with. Layers
+ * that are not shown are switched off, on screen and in print. Equal drawings give equal bytes. Print programs are asked
+ * not to scale the page.
  *
  * <pre>
  *   try (PdfDrawing drawing = PdfDrawing.begin(file, sheet)) {
  *       try (OutputStream rows = drawing.underlay(size, 1, profile)) { ... }
- *       drawing.lines(groups);
+ *       drawing.layers(layers);
  *       drawing.finish();
  *   }
  * </pre>
@@ -33,15 +34,14 @@ import org.adumbrate.output.OutputFile;
  * there before. Every failure to write is an {@link OutputFault}. Not safe for use by several threads at once.
  */
 public final class PdfDrawing implements Closeable {
-    /** The name of the underlay's layer. */
-    public static final String UNDERLAY = "underlay";
-
     private static final int SIZE_DECIMALS = 4;
+    private static final int OPACITY_DECIMALS = 4;
 
     private final OutputFile file;
     private final PdfFile pdf;
     private final SheetSize sheet;
-    private final Map<String, Integer> layers = new LinkedHashMap<>();
+    private final PdfGroups groups;
+    private final Map<Double, String> opacities = new LinkedHashMap<>();
     private final List<Integer> contents = new ArrayList<>();
     private int image;
 
@@ -49,6 +49,7 @@ public final class PdfDrawing implements Closeable {
         this.file = file;
         this.pdf = pdf;
         this.sheet = sheet;
+        this.groups = new PdfGroups(pdf);
     }
 
     /**
@@ -69,14 +70,14 @@ public final class PdfDrawing implements Closeable {
     }
 
     /**
-     * Opens the underlay, an image that fills the sheet below all lines. Takes a zlib stream of its rows from the top, each
+     * Opens the underlay, an image that fills the sheet below all layers. Takes a zlib stream of its rows from the top, each
      * row as PNG has it: the number of its filter, then its 8-bit samples, filtered. The stream must be closed before
      * anything else is asked of this drawing.
      *
      * @param size the size of the image
      * @param channels samples to a pixel: 1 for grey, 3 for red, green and blue
      * @param iccProfile the ICC profile of the samples; empty if they have none
-     * @throws IllegalStateException if there is an underlay already, or lines
+     * @throws IllegalStateException if there is an underlay already, or a layer
      */
     public OutputStream underlay(PixelSize size, int channels, byte[] iccProfile) throws IOException {
         if (!contents.isEmpty()) {
@@ -93,8 +94,9 @@ public final class PdfDrawing implements Closeable {
             }
             space = "[/ICCBased " + PdfFile.reference(profile) + "]";
         }
-        String placing = number(sheet.widthMm()) + " 0 0 " + number(sheet.heightMm()) + " 0 0 cm /Underlay Do\n";
-        content(UNDERLAY, out -> out.write(ascii(placing)));
+        String placing =
+                "q " + number(sheet.widthMm()) + " 0 0 " + number(sheet.heightMm()) + " 0 0 cm /Underlay Do Q\n";
+        content(Layer.of(DrawingOrder.UNDERLAY, List.of()), out -> out.write(ascii(placing)));
         image = pdf.reserve();
         return pdf.open(
                 image,
@@ -104,24 +106,35 @@ public final class PdfDrawing implements Closeable {
                         + "/BitsPerComponent 8/Columns " + size.width() + ">>");
     }
 
-    /** Draws groups of lines over what is there, each on the layer of its name. */
-    public void lines(List<LineGroup> groups) throws IOException {
-        for (LineGroup group : groups) {
-            content(group.name(), out -> PdfLines.write(group, sheet, out));
+    /** Draws layers over what is there. */
+    public void layers(List<Layer> layers) throws IOException {
+        for (Layer layer : layers) {
+            content(layer, out -> {
+                for (Paint paint : Paint.of(layer)) {
+                    out.write(ascii("q\n" + opacity(paint)));
+                    PdfPaint.write(paint, sheet, out);
+                    out.write(ascii("Q\n"));
+                }
+            });
         }
+    }
+
+    /** The operation that sets how much a paint covers. */
+    private String opacity(Paint paint) {
+        return paint.opacity() == 1
+                ? ""
+                : "/" + opacities.computeIfAbsent(paint.opacity(), made -> "O" + opacities.size()) + " gs\n";
     }
 
     /** Completes the file and puts it in its place. */
     public void finish() throws IOException {
         int pages = pdf.reserve();
         int page = pdf.object("<</Type/Page/Parent " + PdfFile.reference(pages) + "/MediaBox[0 0 "
-                + number(sheet.widthMm()) + " " + number(sheet.heightMm()) + "]/Resources<<" + resources()
-                + ">>/Contents[" + references(contents) + "]>>");
+                + number(sheet.widthMm()) + " " + number(sheet.heightMm()) + "]" + blending() + "/Resources<<"
+                + resources() + ">>/Contents[" + references(contents) + "]>>");
         pdf.object(pages, "<</Type/Pages/Count 1/Kids[" + PdfFile.reference(page) + "]>>");
-        String groups = references(List.copyOf(layers.values()));
         int catalog = pdf.object("<</Type/Catalog/Pages " + PdfFile.reference(pages)
-                + "/ViewerPreferences<</PrintScaling/None>>/OCProperties<</OCGs[" + groups + "]/D<</Order[" + groups
-                + "]/ON[" + groups + "]>>>>>>");
+                + "/ViewerPreferences<</PrintScaling/None>>" + groups.write() + ">>");
         pdf.finish(catalog, pdf.object("<</Producer(Adumbrate)>>"));
         file.commit();
     }
@@ -137,16 +150,16 @@ public final class PdfDrawing implements Closeable {
     }
 
     /** Adds content on a layer. */
-    private void content(String layer, Content content) throws IOException {
-        if (!layers.containsKey(layer)) {
-            layers.put(layer, pdf.object("<</Type/OCG/Name" + PdfText.of(layer) + ">>"));
-        }
+    private void content(Layer layer, Content content) throws IOException {
+        List<String> inside = groups.of(layer);
         int number = pdf.reserve();
         contents.add(number);
         try (OutputStream out = pdf.openCompressed(number, "")) {
-            out.write(ascii("/OC /" + propertyName(layers.get(layer)) + " BDC q\n"));
+            for (String group : inside) {
+                out.write(ascii("/OC /" + group + " BDC\n"));
+            }
             content.writeTo(out);
-            out.write(ascii("Q EMC\n"));
+            out.write(ascii("EMC\n".repeat(inside.size())));
         }
     }
 
@@ -154,16 +167,18 @@ public final class PdfDrawing implements Closeable {
         return text.getBytes(StandardCharsets.US_ASCII);
     }
 
-    private String resources() {
-        String properties = layers.values().stream()
-                .map(number -> "/" + propertyName(number) + " " + PdfFile.reference(number))
-                .collect(Collectors.joining());
-        String images = image == 0 ? "" : "/XObject<</Underlay " + PdfFile.reference(image) + ">>";
-        return "/Properties<<" + properties + ">>" + images;
+    /** Colours that shine through are mixed as they are encoded for the screen, whatever the printer mixes in. */
+    private String blending() {
+        return opacities.isEmpty() ? "" : "/Group<</S/Transparency/CS/DeviceRGB>>";
     }
 
-    private static String propertyName(int number) {
-        return "L" + number;
+    private String resources() {
+        String states = opacities.entrySet().stream()
+                .map(state ->
+                        "/" + state.getValue() + "<</ca " + CompactNumber.of(state.getKey(), OPACITY_DECIMALS) + ">>")
+                .collect(Collectors.joining());
+        String images = image == 0 ? "" : "/XObject<</Underlay " + PdfFile.reference(image) + ">>";
+        return groups.resources() + (states.isEmpty() ? "" : "/ExtGState<<" + states + ">>") + images;
     }
 
     private static String references(List<Integer> numbers) {

@@ -34,4 +34,9 @@ public record Pen(double widthMm, Srgb ink, Dash dash, LineCap cap, LineJoin joi
     public static Pen round(double widthMm, Srgb ink) {
         return new Pen(widthMm, ink, Dash.NONE, LineCap.ROUND, LineJoin.ROUND);
     }
+
+    /** The same pen with a share of its width. */
+    public Pen scaled(double share) {
+        return new Pen(widthMm * share, ink, dash, cap, join);
+    }
 }

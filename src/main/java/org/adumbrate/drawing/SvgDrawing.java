@@ -6,7 +6,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import javax.xml.stream.XMLOutputFactory;
@@ -14,24 +13,21 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.fault.OutputFault;
-import org.adumbrate.geometry.LineCap;
-import org.adumbrate.geometry.LineJoin;
-import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
-import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.output.OutputFile;
 
 /**
  * The drawing as an SVG at the sheet's true size, a user unit being a millimetre: an underlay, if there is one, then
- * groups of lines in the order in which they are given, each a {@code g} with its name as id and title. Equal drawings
- * give equal bytes.
+ * layers in the order in which they are given, each a {@code g} with its name as id and title. Equal drawings give equal
+ * bytes.
+ *
+ * <p>Layers that are kept together and follow each other share a {@code g} around them. Where others are drawn between
+ * them it is closed and opened again: the same title, the id with a number, such as {@code cut} and {@code cut-2}, as an
+ * SVG has no other way to draw in order. A layer that is not shown has {@code display="none"}.
  */
 public final class SvgDrawing {
     private static final String SVG = "http://www.w3.org/2000/svg";
     private static final String XLINK = "http://www.w3.org/1999/xlink";
-
-    /** Exact to a tenth of a micrometre. */
-    private static final int DECIMALS = 4;
 
     private final OutputStream out;
     private final XMLStreamWriter xml;
@@ -47,12 +43,12 @@ public final class SvgDrawing {
      *
      * @param file where it is to stand; what stands there is replaced once the new one is whole
      * @param sheet its size
-     * @param underlay what lies below the lines
-     * @param groups the lines
+     * @param underlay what lies below the layers
+     * @param layers what is drawn
      * @throws InputFault if the picture is to be embedded and cannot be read
      * @throws OutputFault if the file cannot be written
      */
-    public static void write(Path file, SheetSize sheet, Optional<UnderlayPicture> underlay, List<LineGroup> groups)
+    public static void write(Path file, SheetSize sheet, Optional<UnderlayPicture> underlay, List<Layer> layers)
             throws IOException {
         try (OutputFile aside = OutputFile.begin(file)) {
             SvgDrawing drawing = new SvgDrawing(aside.stream());
@@ -60,9 +56,7 @@ public final class SvgDrawing {
             if (underlay.isPresent()) {
                 drawing.underlay(underlay.get(), sheet, file);
             }
-            for (LineGroup group : groups) {
-                drawing.lines(group);
-            }
+            drawing.layers(layers);
             drawing.end();
             aside.commit();
         } catch (XMLStreamException e) {
@@ -87,8 +81,8 @@ public final class SvgDrawing {
     }
 
     private void underlay(UnderlayPicture picture, SheetSize sheet, Path file) throws XMLStreamException, IOException {
-        beginGroup(PdfDrawing.UNDERLAY);
-        title(PdfDrawing.UNDERLAY);
+        beginGroup(DrawingOrder.UNDERLAY);
+        title(DrawingOrder.UNDERLAY);
         xml.writeEmptyElement("image");
         xml.writeAttribute("width", number(sheet.widthMm()));
         xml.writeAttribute("height", number(sheet.heightMm()));
@@ -105,39 +99,51 @@ public final class SvgDrawing {
             xml.writeAttribute("xlink:href", picture.seenFrom(file));
         }
         newLine();
-        xml.writeEndElement();
-        newLine();
+        endGroup();
     }
 
-    private void lines(LineGroup group) throws XMLStreamException {
-        Pen pen = group.pen();
-        beginGroup(group.name());
-        xml.writeAttribute("fill", "none");
-        xml.writeAttribute("stroke", pen.ink().toString());
-        xml.writeAttribute("stroke-width", number(pen.widthMm()));
-        String cap = pen.cap() == LineCap.PROJECTING ? "square" : pen.cap().name();
-        xml.writeAttribute("stroke-linecap", cap.toLowerCase(Locale.ROOT));
-        xml.writeAttribute("stroke-linejoin", pen.join().name().toLowerCase(Locale.ROOT));
-        if (pen.join() == LineJoin.MITER) {
-            // where PDF stops pointing corners too (ISO 32000-1, table 52); SVG would at 4
-            xml.writeAttribute("stroke-miterlimit", "10");
+    private void layers(List<Layer> layers) throws XMLStreamException {
+        Optional<String> open = Optional.empty();
+        for (Layer layer : layers) {
+            if (!layer.within().equals(open)) {
+                if (open.isPresent()) {
+                    endGroup();
+                }
+                open = layer.within();
+                if (open.isPresent()) {
+                    beginGroup(open.get());
+                    title(open.get());
+                }
+            }
+            layer(layer);
         }
-        if (!pen.dash().isNone()) {
-            List<String> lengths =
-                    pen.dash().lengthsMm().stream().map(SvgDrawing::number).toList();
-            xml.writeAttribute("stroke-dasharray", String.join(" ", lengths));
-            xml.writeAttribute("stroke-dashoffset", number(pen.dash().phaseMm()));
+        if (open.isPresent()) {
+            endGroup();
         }
-        title(group.name());
-        for (VectorPath<SheetPoint> path : group.paths()) {
-            if (!path.isEmpty()) {
-                xml.writeEmptyElement("path");
-                xml.writeAttribute("d", SvgLine.data(path));
+    }
+
+    private void layer(Layer layer) throws XMLStreamException {
+        List<Paint> paints = Paint.of(layer);
+        beginGroup(layer.name());
+        if (!layer.shown()) {
+            xml.writeAttribute("display", "none");
+        }
+        if (paints.size() == 1) {
+            SvgPaint.look(paints.get(0), xml);
+        }
+        title(layer.name());
+        for (Paint paint : paints) {
+            if (paints.size() > 1) {
+                xml.writeStartElement("g");
+                SvgPaint.look(paint, xml);
                 newLine();
             }
+            SvgPaint.paths(paint, xml);
+            if (paints.size() > 1) {
+                endGroup();
+            }
         }
-        xml.writeEndElement();
-        newLine();
+        endGroup();
     }
 
     private void end() throws XMLStreamException {
@@ -158,6 +164,11 @@ public final class SvgDrawing {
         xml.writeAttribute("id", id);
     }
 
+    private void endGroup() throws XMLStreamException {
+        xml.writeEndElement();
+        newLine();
+    }
+
     private void title(String name) throws XMLStreamException {
         newLine();
         xml.writeStartElement("title");
@@ -171,6 +182,6 @@ public final class SvgDrawing {
     }
 
     private static String number(double mm) {
-        return CompactNumber.of(mm, DECIMALS);
+        return CompactNumber.of(mm, SvgPaint.DECIMALS);
     }
 }

@@ -1,5 +1,5 @@
 /**
- * Entourage in a view: outlines read and sized, placed on floors, hidden by what stands before them, and the light that
- * arrives past them. Knows nothing of sheet files; it is handed outlines, views and receivers.
+ * Entourage in a view: outlines placed on floors, sized and turned, put in order of depth, and hidden by what stands before
+ * them. Knows nothing of sheet files; it is handed outlines, views and depth passes.
  */
 package org.adumbrate.figure;

@@ -3,15 +3,17 @@ package org.adumbrate.geometry;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.locationtech.jts.geom.util.LinearComponentExtracter;
 import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
@@ -29,6 +31,7 @@ public final class Region<P extends PlanePoint> {
 
     private final Space<P> space;
     private final Geometry polygons;
+    private volatile IndexedPointInAreaLocator locator;
 
     private Region(Space<P> space, Geometry geometry) {
         this.space = space;
@@ -70,17 +73,63 @@ public final class Region<P extends PlanePoint> {
      * that a run inside another is a hole (the even-odd rule).
      *
      * @param tolerance how far curves may be straightened, in the unit of the plane
+     * @throws IllegalArgumentException if the runs cross millions of times
      */
     public static <P extends PlanePoint> Region<P> evenOdd(VectorPath<P> path, double tolerance) {
-        Geometry all = MAKER.createPolygon();
+        List<Coordinate[]> rings = rings(path, tolerance);
+        if (rings.size() == 1) {
+            Polygon only = MAKER.createPolygon(rings.get(0));
+            if (only.isValid()) {
+                return new Region<>(path.space(), only);
+            }
+        }
+        return new Region<>(path.space(), Winding.faces(rings, n -> n % 2 != 0));
+    }
+
+    /**
+     * What a path's runs wind around, each closed by a straight line if it is not closed: a run inside another is a hole
+     * only where it goes the other way round (the non-zero rule).
+     *
+     * @param tolerance how far curves may be straightened, in the unit of the plane
+     * @throws IllegalArgumentException if the runs cross millions of times
+     */
+    public static <P extends PlanePoint> Region<P> nonZero(VectorPath<P> path, double tolerance) {
+        return new Region<>(path.space(), Winding.faces(rings(path, tolerance), n -> n != 0));
+    }
+
+    /**
+     * What straight runs enclose that neither cross nor touch themselves or each other, as those traced from pixels: those
+     * that run clockwise as seen, y being down, are holes. Far quicker than {@link #nonZero} where there are many.
+     */
+    public static <P extends PlanePoint> Region<P> nested(VectorPath<P> path) {
+        return new Region<>(path.space(), NestedRings.polygons(rings(path, 1)));
+    }
+
+    /**
+     * What any of several regions covers.
+     *
+     * @throws IllegalArgumentException if their bounds cross millions of times
+     */
+    public static <P extends PlanePoint> Region<P> union(Space<P> space, Collection<Region<P>> regions) {
+        Geometry all = MAKER.createGeometryCollection(
+                regions.stream().map(Region::polygons).toArray(Geometry[]::new));
+        List<Coordinate[]> bounds = new ArrayList<>();
+        for (Object ring : LinearComponentExtracter.getLines(all)) {
+            bounds.add(((LineString) ring).getCoordinates());
+        }
+        Crossings.requireFew(bounds);
+        return bounds.isEmpty() ? empty(space) : new Region<>(space, OverlayNGRobust.union(all));
+    }
+
+    private static List<Coordinate[]> rings(VectorPath<?> path, double tolerance) {
+        List<Coordinate[]> rings = new ArrayList<>();
         for (Coordinate[] run : Flattener.runs(path, tolerance)) {
             Coordinate[] ring = closed(run);
             if (ring.length >= 4) {
-                Geometry piece = MAKER.createPolygon(ring).buffer(0);
-                all = OverlayNGRobust.overlay(all, piece, OverlayNG.SYMDIFFERENCE);
+                rings.add(ring);
             }
         }
-        return new Region<>(path.space(), all);
+        return rings;
     }
 
     private static Coordinate[] closed(Coordinate[] run) {
@@ -117,10 +166,22 @@ public final class Region<P extends PlanePoint> {
         return polygons.getArea();
     }
 
-    /** True when a point lies in it or on its bounds. */
+    /** How far it reaches; nothing if it covers nothing. */
+    public Optional<Extent> extent() {
+        Envelope box = polygons.getEnvelopeInternal();
+        return box.isNull()
+                ? Optional.empty()
+                : Optional.of(new Extent(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY()));
+    }
+
+    /** True when a point lies in it or on its bounds; asked often, it is answered from an index. */
     public boolean contains(P point) {
-        Point place = MAKER.createPoint(new Coordinate(point.x(), point.y()));
-        return PreparedGeometryFactory.prepare(polygons).covers(place);
+        IndexedPointInAreaLocator index = locator;
+        if (index == null) {
+            index = new IndexedPointInAreaLocator(polygons);
+            locator = index;
+        }
+        return index.locate(new Coordinate(point.x(), point.y())) != Location.EXTERIOR;
     }
 
     /** The pieces it consists of, each with its holes. */
@@ -169,6 +230,7 @@ public final class Region<P extends PlanePoint> {
             at.y = map.mapY(at.x, at.y);
             at.x = x;
         });
+        moved.geometryChanged(); // the copy knows the extent of what it was copied from
         return new Region<>(map.to(), moved);
     }
 

@@ -1,6 +1,8 @@
 package org.adumbrate.geometry;
 
 import java.util.Arrays;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
 
 /**
  * A path of straight and cubic pieces in one plane, in one or more runs; immutable. Curves stay curves.
@@ -101,6 +103,37 @@ public final class VectorPath<P extends PlanePoint> {
             mapped[k + 1] = map.mapY(coordinates[k], coordinates[k + 1]);
         }
         return new VectorPath<>(map.to(), steps, mapped);
+    }
+
+    /** The box around the path and its control points; nothing if it has no points. */
+    public Optional<Extent> extent() {
+        double left = Double.POSITIVE_INFINITY;
+        double top = Double.POSITIVE_INFINITY;
+        double right = Double.NEGATIVE_INFINITY;
+        double bottom = Double.NEGATIVE_INFINITY;
+        for (int k = 0; k < coordinates.length; k += 2) {
+            left = Math.min(left, coordinates[k]);
+            right = Math.max(right, coordinates[k]);
+            top = Math.min(top, coordinates[k + 1]);
+            bottom = Math.max(bottom, coordinates[k + 1]);
+        }
+        return coordinates.length == 0 ? Optional.empty() : Optional.of(new Extent(left, top, right, bottom));
+    }
+
+    /**
+     * The same path with its curves as chords; a run that was closed ends on its first point.
+     *
+     * @param tolerance how far a chord may stray from its curve, in the unit of the plane
+     */
+    public VectorPath<P> straightened(double tolerance) {
+        Builder<P> straight = in(space);
+        for (Coordinate[] run : Flattener.runs(this, tolerance)) {
+            straight.moveTo(run[0].x, run[0].y);
+            for (int k = 1; k < run.length; k++) {
+                straight.lineTo(run[k].x, run[k].y);
+            }
+        }
+        return straight.build();
     }
 
     /** The length of the path in the unit of its plane; curves to within a millionth of themselves. */

@@ -104,8 +104,7 @@ final class PdfContent {
             each.add(parameters);
         }
         for (COSBase one : each) {
-            if (one instanceof COSDictionary dictionary
-                    && dictionary.getLong(COSName.COLUMNS, 1) > LONGEST_ROW) {
+            if (one instanceof COSDictionary dictionary && dictionary.getLong(COSName.COLUMNS, 1) > LONGEST_ROW) {
                 throw new IOException("a stream has rows of more than " + LONGEST_ROW + " bytes");
             }
         }

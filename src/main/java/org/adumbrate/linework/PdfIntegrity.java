@@ -77,7 +77,8 @@ final class PdfIntegrity {
             }
             sum.update(plain, 0, inflater.inflate(plain));
             if (inflater.getBytesWritten() > PdfContent.MOST_BYTES) {
-                throw new TooIntricateException("has content that unpacks to more than " + PdfContent.MOST_BYTES + " bytes");
+                throw new TooIntricateException(
+                        "has content that unpacks to more than " + PdfContent.MOST_BYTES + " bytes");
             }
         }
         checkSum(sum, packed, length - inflater.getRemaining(), length, data);

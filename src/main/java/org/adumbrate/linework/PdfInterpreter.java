@@ -36,7 +36,6 @@ final class PdfInterpreter {
     /** Content read all told, a form as often as it is drawn. */
     private static final long MOST_BYTES = 200_000_000;
 
-
     private final PdfContext context;
     private final StrokeCollector found;
     private final Map<String, PdfOperator> operators = new HashMap<>();
@@ -111,7 +110,8 @@ final class PdfInterpreter {
     /** Draws another stream in place, in its own coordinates and within its box (ISO 32000-1, 8.10). */
     private void drawForm(COSStream stream) throws IOException {
         if (++forms > MOST_FORMS || formDepth >= DEEPEST_FORM) {
-            throw new TooIntricateException("draws forms that are nested deeper than " + DEEPEST_FORM + " or drawn too often");
+            throw new TooIntricateException(
+                    "draws forms that are nested deeper than " + DEEPEST_FORM + " or drawn too often");
         }
         if (checked.add(stream)) {
             PdfIntegrity.check(stream);
@@ -129,7 +129,9 @@ final class PdfInterpreter {
             context.layers().open(layer);
         }
         enter(form);
-        run(PdfContent.of(stream, PdfContent.MOST_BYTES), form.getResources() == null ? outerResources : form.getResources());
+        run(
+                PdfContent.of(stream, PdfContent.MOST_BYTES),
+                form.getResources() == null ? outerResources : form.getResources());
         formDepth--;
         stateFloor = outerFloor;
         context.restoreTo(stateDepth);

@@ -102,7 +102,7 @@ final class PdfLayers {
     private Set<COSDictionary> listed(COSName key) {
         Set<COSDictionary> groups = Collections.newSetFromMap(new IdentityHashMap<>());
         COSDictionary configuration = properties
-                .map(all -> ((COSDictionary) all.getCOSObject()).getCOSDictionary(COSName.D))
+                .map(all -> all.getCOSObject().getCOSDictionary(COSName.D))
                 .orElse(null);
         COSArray list = configuration == null ? null : configuration.getCOSArray(key);
         for (int k = 0; list != null && k < list.size(); k++) {
@@ -137,7 +137,8 @@ final class PdfLayers {
     /** A visibility expression: a layer, or And, Or, Not and what they join. */
     private boolean holds(COSBase expression) {
         if (++terms > MOST_TERMS) {
-            throw new TooIntricateException("has layers whose visibility takes more than " + MOST_TERMS + " terms to tell");
+            throw new TooIntricateException(
+                    "has layers whose visibility takes more than " + MOST_TERMS + " terms to tell");
         }
         if (expression instanceof COSDictionary group) {
             return groupShows(group);

@@ -90,7 +90,8 @@ final class PdfPacking {
                     return;
                 }
                 if (unpacked > MOST_BYTES) {
-                    throw new TooIntricateException("has packed objects that unpack to more than " + MOST_BYTES + " bytes");
+                    throw new TooIntricateException(
+                            "has packed objects that unpack to more than " + MOST_BYTES + " bytes");
                 }
             }
         } catch (DataFormatException e) {

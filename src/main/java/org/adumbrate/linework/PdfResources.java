@@ -49,7 +49,8 @@ final class PdfResources {
             ahead.push(found);
         }
         if (seen.size() > MOST_OBJECTS) {
-            throw new TooIntricateException("has a colour space that consists of more than " + MOST_OBJECTS + " objects");
+            throw new TooIntricateException(
+                    "has a colour space that consists of more than " + MOST_OBJECTS + " objects");
         }
     }
 

@@ -22,9 +22,7 @@ import org.xml.sax.ErrorHandler;
 import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
 
-/**
- * An SVG file as elements. Nothing outside the file is ever opened.
- */
+/** An SVG file as elements. Nothing outside the file is ever opened. */
 final class SvgDocument {
     private static final String SVG = "http://www.w3.org/2000/svg";
     private static final String XLINK = "http://www.w3.org/1999/xlink";
@@ -59,8 +57,24 @@ final class SvgDocument {
 
     /** @throws InputFault if the file is not well formed, is not SVG, or refers to entities outside itself */
     static SvgDocument read(Path file) throws InputFault {
+        SvgLimits.check(file);
         try (InputStream in = Files.newInputStream(file)) {
-            SvgLimits.check(file);
+            return read(file, in);
+        } catch (InputFault e) {
+            throw e;
+        } catch (IOException e) {
+            throw new InputFault(file, "cannot be read (" + Complaint.of(e) + ")", "check the name and the folder", e);
+        }
+    }
+
+    /**
+     * Reads from a stream.
+     *
+     * @param file what the stream is called in complaints
+     * @throws InputFault as {@link #read(Path)}
+     */
+    static SvgDocument read(Path file, InputStream in) throws InputFault {
+        try {
             DocumentBuilder builder = SvgParsers.keeping();
             builder.setErrorHandler(new Strict());
             Document document = builder.parse(in);

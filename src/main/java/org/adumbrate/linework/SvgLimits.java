@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.xml.parsers.ParserConfigurationException;
-import javax.xml.parsers.SAXParser;
+import org.adumbrate.fault.InputFault;
 import org.adumbrate.linework.clip.TooIntricateException;
 import org.xml.sax.Attributes;
 import org.xml.sax.SAXException;
@@ -31,13 +31,14 @@ final class SvgLimits extends DefaultHandler {
     /**
      * Reads a file to its end, or to where it is not well formed, which is told by whoever reads it next.
      *
-     * @throws TooIntricateException if it is too much to be kept
+     * @throws InputFault if it is too much to be kept
      */
-    static void check(Path file) throws ParserConfigurationException, SAXException, IOException {
-        SAXParser parser = SvgParsers.passing();
+    static void check(Path file) throws InputFault {
         try (InputStream in = Files.newInputStream(file)) {
-            parser.parse(in, new SvgLimits());
-        } catch (SAXException | IOException e) {
+            SvgParsers.passing().parse(in, new SvgLimits());
+        } catch (TooIntricateException e) {
+            throw new InputFault(file, e.getMessage(), "export fewer objects at a time", e);
+        } catch (IOException | SAXException | ParserConfigurationException | RuntimeException e) {
             // told by whoever reads it next
         }
     }

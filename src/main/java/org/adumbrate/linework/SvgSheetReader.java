@@ -24,7 +24,7 @@ final class SvgSheetReader {
                     frame.userHeight(),
                     Optional.empty(),
                     0);
-            new SvgWalk(file, document, found).drawChildren(document.root(), scene);
+            new SvgWalk(file, document, new SvgStrokes(found)).drawChildren(document.root(), scene);
             return found.sheet(1);
         } catch (TooIntricateException e) {
             throw new InputFault(file, e.getMessage(), "export fewer objects at a time", e);

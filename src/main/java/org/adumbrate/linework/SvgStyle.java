@@ -20,6 +20,8 @@ final class SvgStyle {
             "clip-rule",
             "color",
             "fill",
+            "fill-opacity",
+            "fill-rule",
             "stroke",
             "stroke-dasharray",
             "stroke-dashoffset",
@@ -80,7 +82,12 @@ final class SvgStyle {
     }
 
     boolean isFilled() {
-        return paint("fill", "black").kind() != SvgPaint.Kind.NONE;
+        boolean unseen = number(get("fill-opacity", "1")) == 0;
+        return !unseen && paint("fill", "black").kind() != SvgPaint.Kind.NONE;
+    }
+
+    FillRule fillRule() {
+        return rule("fill-rule");
     }
 
     /** What the stroke is painted with; none if it cannot be seen. */
@@ -115,7 +122,11 @@ final class SvgStyle {
     }
 
     FillRule clipRule() {
-        return get("clip-rule", "nonzero").equals("evenodd") ? FillRule.EVEN_ODD : FillRule.NON_ZERO;
+        return rule("clip-rule");
+    }
+
+    private FillRule rule(String property) {
+        return get(property, "nonzero").equals("evenodd") ? FillRule.EVEN_ODD : FillRule.NON_ZERO;
     }
 
     /** The id of the clip path, without its hash sign. */

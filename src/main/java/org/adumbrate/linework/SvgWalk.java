@@ -9,7 +9,7 @@ import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.clip.Clip;
 import org.w3c.dom.Element;
 
-/** Goes through the elements that are drawn, in order, and collects what they stroke. */
+/** Goes through the elements that are drawn, in order, and tells a canvas of each. */
 final class SvgWalk {
     private static final int DEEPEST = 500;
     private static final int MOST_ELEMENTS = 2_000_000;
@@ -17,14 +17,14 @@ final class SvgWalk {
     private final Path file;
     private final SvgDocument document;
     private final SvgClips clips;
-    private final StrokeCollector found;
+    private final SvgCanvas canvas;
     private int drawn;
 
-    SvgWalk(Path file, SvgDocument document, StrokeCollector found) {
+    SvgWalk(Path file, SvgDocument document, SvgCanvas canvas) {
         this.file = file;
         this.document = document;
         this.clips = new SvgClips(document);
-        this.found = found;
+        this.canvas = canvas;
     }
 
     /** Draws an element and what is in it. */
@@ -49,11 +49,11 @@ final class SvgWalk {
             case "svg" -> drawViewport(element, element, scene.named(name(element)));
             case "use" -> drawUsed(element, scene);
             case "switch" -> drawSwitch(element, scene);
-            case "text", "image", "foreignObject" -> found.otherMark();
+            case "text", "image", "foreignObject" -> canvas.otherMark();
             default -> {
                 Optional<VectorPath<PagePoint>> outline = SvgShapes.outline(element, scene);
                 if (outline.isPresent() && scene.style().isVisible()) {
-                    paint(outline.get(), scene);
+                    canvas.shape(outline.get(), scene);
                 }
             }
         }
@@ -65,19 +65,6 @@ final class SvgWalk {
                 child != null;
                 child = SvgDocument.nextElement(child.getNextSibling())) {
             draw(child, scene);
-        }
-    }
-
-    private void paint(VectorPath<PagePoint> outline, SvgScene scene) throws InputFault {
-        SvgStyle style = scene.style();
-        SvgPaint stroke = style.stroke();
-        if (stroke.kind() == SvgPaint.Kind.COLOR) {
-            double scale =
-                    style.scalesStroke() ? Math.sqrt(Math.abs(scene.toPage().getDeterminant())) : SvgLength.MM_PER_PX;
-            found.stroke(
-                    outline, scene.clip(), style.strokeStyle(stroke.color(), scale, scene.diagonal()), scene.layer());
-        } else if (stroke.kind() == SvgPaint.Kind.SERVER || style.isFilled()) {
-            found.otherMark();
         }
     }
 

@@ -1,5 +1,7 @@
 package org.adumbrate.perspective;
 
+import java.util.Locale;
+
 /**
  * The unit vector from the model toward the sun, along the model's axes.
  *
@@ -38,5 +40,23 @@ public record SunDirection(double x, double y, double z) {
     public double azimuthDeg(double northDeg) {
         double azimuth = (Math.toDegrees(Math.atan2(x, y)) - northDeg) % 360;
         return azimuth < 0 ? azimuth + 360 : azimuth;
+    }
+
+    /** How long a shadow an upright of a metre casts on level ground, in metres; the sun must be up. */
+    public double shadowPerMetre() {
+        return Math.hypot(x, y) / z;
+    }
+
+    /** The angle to another direction in degrees, 0 to 180. */
+    public double degreesTo(SunDirection other) {
+        double along = x * other.x + y * other.y + z * other.z;
+        double across = Math.sqrt(Math.pow(y * other.z - z * other.y, 2)
+                + Math.pow(z * other.x - x * other.z, 2)
+                + Math.pow(x * other.y - y * other.x, 2));
+        return Math.toDegrees(Math.atan2(across, along));
+    }
+
+    String told(double northDeg) {
+        return String.format(Locale.ROOT, "azimuth %.1f and altitude %.1f", azimuthDeg(northDeg), altitudeDeg());
     }
 }

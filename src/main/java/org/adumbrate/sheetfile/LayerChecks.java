@@ -29,16 +29,19 @@ record LayerChecks(Notes notes) {
             "birds",
             LOWEST);
 
+    /** Those of them that have a place of their own in the order; what stands before and behind each other has one together. */
+    private static final List<String> PLACES =
+            List.of("profile", "entourage", "cut-backing", "cut-hatch", "cut-outline");
+
     void run() {
         Map<String, String> taken = new HashMap<>();
         OWN.forEach(layer -> taken.put(layer, "every drawing"));
         List<String> known = new ArrayList<>();
         notes.namesIn("pens").forEach(pen -> claim(pen, "pens." + pen, taken, known));
         notes.namesIn("veils").forEach(veil -> claim(veil + "-fill", "veils." + veil, taken, known));
-        notes.namesIn("planting").forEach(name -> claim(name, "planting." + name, taken, known));
-        notes.namesIn("birds").forEach(name -> claim(name, "birds." + name, taken, known));
-        known.addAll(OWN);
-        known.remove(LOWEST);
+        notes.namesIn("planting").forEach(name -> claim(name, "planting." + name, taken, new ArrayList<>()));
+        notes.namesIn("birds").forEach(name -> claim(name, "birds." + name, taken, new ArrayList<>()));
+        known.addAll(PLACES);
         orderNamesEachOnce(known);
     }
 

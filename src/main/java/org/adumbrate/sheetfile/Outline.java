@@ -3,7 +3,7 @@ package org.adumbrate.sheetfile;
 import java.nio.file.Path;
 
 /** What shows a figure, a plant or a bird. */
-public sealed interface Outline {
+public sealed interface Outline permits Outline.Shipped, Outline.Drawn {
     /**
      * An outline that comes with the program; whether there is one of that name is not known here.
      *

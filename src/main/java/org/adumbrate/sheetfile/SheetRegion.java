@@ -7,7 +7,7 @@ import org.adumbrate.geometry.Srgb;
 
 /** A part of the sheet that has a name: polygons, or what has a certain colour in a raster. */
 @Written(orFirstAlone = true)
-public sealed interface SheetRegion {
+public sealed interface SheetRegion permits SheetRegion.ByPoints, SheetRegion.ByColor {
     /**
      * Within stated polygons.
      *

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** Where the sun stands, in one of three ways. */
-public sealed interface Sun {
+public sealed interface Sun permits Sun.ByAngles, Sun.ByTime, Sun.BySample {
     /**
      * Shadows on the drawing: what is known, where nothing else is; otherwise what the rest is checked against, and then
      * perhaps none.

@@ -7,7 +7,7 @@ import org.adumbrate.geometry.Length;
 import org.adumbrate.geometry.Srgb;
 
 /** A translucent fill over a region, which lines enclose, points state, or the sheet file names. */
-public sealed interface Veil {
+public sealed interface Veil permits Veil.ByLines, Veil.ByPoints, Veil.ByRegion {
     /** The colour of the fill. */
     Srgb fill();
 

@@ -41,7 +41,7 @@ class PdfDrawingTest {
         SheetSize a1 = new SheetSize(841, 594);
         Path file = folder.resolve("drawing.pdf");
         try (PdfDrawing drawing = PdfDrawing.begin(file, a1)) {
-            drawing.lines(Sketches.groups());
+            drawing.layers(Sketches.layers());
             drawing.finish();
         }
         try (PDDocument document = Loader.loadPDF(file.toFile())) {
@@ -59,11 +59,11 @@ class PdfDrawingTest {
 
     @Test
     void linesAreFoundAgainAsTheyWereGiven() throws IOException {
-        RoundTrip.assertHolds(LineSheets.read(drawn("drawing.pdf")), Sketches.groups());
+        RoundTrip.assertHolds(LineSheets.read(drawn("drawing.pdf")), Sketches.layers());
     }
 
     @Test
-    void everyGroupIsALayerOfItsNameAndSoIsTheUnderlay() throws IOException {
+    void everyLayerIsAGroupOfItsNameAndSoIsTheUnderlay() throws IOException {
         try (PDDocument document = Loader.loadPDF(drawn("drawing.pdf").toFile())) {
             assertThat(document.getDocumentCatalog().getOCProperties().getGroupNames())
                     .containsExactly("underlay", "furniture", "cut outline", "böden");
@@ -97,15 +97,15 @@ class PdfDrawingTest {
     }
 
     @Test
-    void manyLinesShareAPathAndGroupsOfOneNameALayer() throws IOException {
+    void manyLinesShareAPathAndLayersOfOneNameAGroup() throws IOException {
         VectorPath.Builder<SheetPoint> line = VectorPath.in(Space.SHEET);
         line.moveTo(10, 10);
         line.lineTo(20, 20);
         List<VectorPath<SheetPoint>> lines = Collections.nCopies(1200, line.build());
-        LineGroup group = new LineGroup("lines", Pen.round(0.25, Srgb.BLACK), lines);
+        Layer layer = Sketches.lines("lines", Pen.round(0.25, Srgb.BLACK), lines);
         Path file = folder.resolve("many.pdf");
         try (PdfDrawing drawing = PdfDrawing.begin(file, Sketches.SHEET)) {
-            drawing.lines(List.of(group, group));
+            drawing.layers(List.of(layer, layer));
             drawing.finish();
         }
         var strokes = LineSheets.read(file).strokes();
@@ -122,7 +122,7 @@ class PdfDrawingTest {
     void aDrawingThatIsGivenUpLeavesWhatStoodThere() throws IOException {
         Path file = Files.writeString(folder.resolve("drawing.pdf"), "the old drawing");
         try (PdfDrawing drawing = PdfDrawing.begin(file, Sketches.SHEET)) {
-            drawing.lines(Sketches.groups());
+            drawing.layers(Sketches.layers());
         }
         assertThat(file).hasContent("the old drawing");
         assertThat(folder).isDirectoryNotContaining(path -> !path.equals(file));
@@ -150,10 +150,10 @@ class PdfDrawingTest {
     }
 
     @Test
-    void theUnderlayComesFirstAndIsClosedBeforeTheLines() throws IOException {
+    void theUnderlayComesFirstAndIsClosedBeforeTheLayers() throws IOException {
         try (PdfDrawing drawing = PdfDrawing.begin(folder.resolve("drawing.pdf"), Sketches.SHEET)) {
             OutputStream open = drawing.underlay(SIZE, 3, new byte[0]);
-            assertThatThrownBy(() -> drawing.lines(Sketches.groups())).isInstanceOf(IllegalStateException.class);
+            assertThatThrownBy(() -> drawing.layers(Sketches.layers())).isInstanceOf(IllegalStateException.class);
             open.close();
             assertThatThrownBy(() -> drawing.underlay(SIZE, 3, new byte[0])).isInstanceOf(IllegalStateException.class);
         }
@@ -169,7 +169,7 @@ class PdfDrawingTest {
                 rows.write(new byte[] {2, 50, 50, 50, 50});
                 rows.write(new byte[] {2, 50, 50, 50, 50});
             }
-            drawing.lines(Sketches.groups());
+            drawing.layers(Sketches.layers());
             drawing.finish();
         }
         return file;

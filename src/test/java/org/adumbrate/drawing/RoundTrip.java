@@ -15,21 +15,22 @@ final class RoundTrip {
 
     private RoundTrip() {}
 
-    /** Fails unless the sheet holds the groups' runs, each on its layer and as its pen draws. */
-    static void assertHolds(LineSheet sheet, List<LineGroup> groups) {
+    /** Fails unless the sheet holds the runs of layers of lines, each on its layer and as its pen draws. */
+    static void assertHolds(LineSheet sheet, List<Layer> drawn) {
         List<String> layers = new ArrayList<>();
         sheet.strokes().forEach(stroke -> layers.add(stroke.layer().orElseThrow()));
         assertThat(layers.stream().distinct())
-                .containsExactlyElementsOf(groups.stream().map(LineGroup::name).toList());
-        for (LineGroup group : groups) {
+                .containsExactlyElementsOf(drawn.stream().map(Layer::name).toList());
+        for (Layer layer : drawn) {
+            Mark.Lines lines = (Mark.Lines) layer.marks().get(0);
             List<Stroke> strokes = sheet.strokes().stream()
-                    .filter(stroke -> stroke.layer().orElseThrow().equals(group.name()))
+                    .filter(stroke -> stroke.layer().orElseThrow().equals(layer.name()))
                     .toList();
-            strokes.forEach(stroke -> assertPen(stroke, group.pen()));
+            strokes.forEach(stroke -> assertPen(stroke, lines.pen()));
             Steps found = new Steps();
             strokes.forEach(stroke -> stroke.path().visit(found));
             Steps expected = new Steps();
-            group.paths().forEach(path -> path.visit(expected));
+            lines.paths().forEach(path -> path.visit(expected));
             assertThat(found.kinds.toString()).isEqualTo(expected.kinds.toString());
             assertThat(found.coordinates).hasSameSizeAs(expected.coordinates);
             for (int k = 0; k < found.coordinates.size(); k++) {

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +24,7 @@ import org.adumbrate.linework.LineSheets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 
 class SvgDrawingTest {
     @TempDir
@@ -32,12 +34,12 @@ class SvgDrawingTest {
     void linesAreFoundAgainAsTheyWereGiven() throws IOException {
         LineSheet sheet = LineSheets.read(drawn(Optional.empty()));
         assertThat(sheet.page()).isEqualTo(Sketches.SHEET);
-        RoundTrip.assertHolds(sheet, Sketches.groups());
+        RoundTrip.assertHolds(sheet, Sketches.layers());
         assertThat(sheet.strokes()).hasSize(20 + 4 + 30);
     }
 
     @Test
-    void groupsHaveTheirNameAsTitleAndAsId() throws Exception {
+    void layersHaveTheirNameAsTitleAndAsId() throws Exception {
         Element root = parsed(drawn(Optional.empty()));
         assertThat(root.getAttribute("width")).isEqualTo("101.6mm");
         assertThat(root.getAttribute("height")).isEqualTo("63.5mm");
@@ -56,23 +58,83 @@ class SvgDrawingTest {
     }
 
     @Test
-    void groupsOfOneNameHaveIdsOfTheirOwn() throws Exception {
-        LineGroup group = Sketches.groups().get(0);
+    void layersOfOneNameHaveIdsOfTheirOwn() throws Exception {
+        Layer layer = Sketches.layers().get(0);
         Path file = folder.resolve("twice.svg");
-        SvgDrawing.write(file, Sketches.SHEET, Optional.empty(), List.of(group, group));
+        SvgDrawing.write(file, Sketches.SHEET, Optional.empty(), List.of(layer, layer));
         var groups = parsed(file).getElementsByTagName("g");
         assertThat(((Element) groups.item(0)).getAttribute("id")).isEqualTo("furniture");
         assertThat(((Element) groups.item(1)).getAttribute("id")).isEqualTo("furniture-2");
     }
 
     @Test
+    void layersThatAreKeptTogetherAreInOneGroupWhileTheyFollowEachOther() throws Exception {
+        Layer line = Sketches.lines("a", Pen.round(1, Srgb.BLACK), List.of(Sketches.line(1, 1, 2, 2)));
+        Path file = folder.resolve("nested.svg");
+        SvgDrawing.write(
+                file,
+                Sketches.SHEET,
+                Optional.empty(),
+                List.of(line.within("cut"), line.within("cut"), line, line.within("cut")));
+        assertThat(ids(parsed(file))).containsExactly("cut(a,a-2)", "a-3", "cut-2(a-4)");
+    }
+
+    @Test
+    void aLayerThatIsSwitchedOffIsThereAndNotDisplayed() throws Exception {
+        Element heights = group(parsed(everything()), "heights");
+        assertThat(heights.getAttribute("display")).isEqualTo("none");
+        assertThat(heights.getElementsByTagName("path").getLength()).isEqualTo(1);
+        assertThat(group(parsed(everything()), "figures").hasAttribute("display"))
+                .isFalse();
+    }
+
+    @Test
+    void areasAreFilledAsTheyAreAskedFor() throws Exception {
+        Element root = parsed(everything());
+        Element veil = group(root, "trees-fill");
+        assertThat(veil.getAttribute("fill")).isEqualTo("#ffffff");
+        assertThat(veil.getAttribute("fill-opacity")).isEqualTo(".6");
+        assertThat(veil.hasAttribute("stroke")).isFalse();
+        Element backing = group(root, "cut-backing");
+        assertThat(backing.hasAttribute("fill-opacity")).isFalse();
+        String frame = ((Element) backing.getElementsByTagName("path").item(0)).getAttribute("d");
+        assertThat(frame).matches("M[^M]*zM[^M]*z");
+        assertThat(group(root, "figures").getElementsByTagName("g").getLength()).isEqualTo(3);
+    }
+
+    private Path everything() throws IOException {
+        Path file = folder.resolve("everything.svg");
+        SvgDrawing.write(file, Sketches.SHEET, Optional.empty(), Sketches.everything());
+        return file;
+    }
+
+    private static Element group(Element root, String id) {
+        var groups = root.getElementsByTagName("g");
+        for (int k = 0; k < groups.getLength(); k++) {
+            if (((Element) groups.item(k)).getAttribute("id").equals(id)) {
+                return (Element) groups.item(k);
+            }
+        }
+        throw new AssertionError("no group " + id);
+    }
+
+    /** The ids of the groups in an element, each followed by those in it. */
+    private static List<String> ids(Element element) {
+        List<String> ids = new ArrayList<>();
+        for (Node child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
+            if (child instanceof Element group && group.getTagName().equals("g")) {
+                String inside = String.join(",", ids(group));
+                ids.add(group.getAttribute("id") + (inside.isEmpty() ? "" : "(" + inside + ")"));
+            }
+        }
+        return ids;
+    }
+
+    @Test
     void namesAreEscaped() throws Exception {
-        LineGroup group = new LineGroup(
-                "a<b & \"c\"",
-                Pen.round(1, Srgb.BLACK),
-                Sketches.groups().get(0).paths());
+        Layer layer = Sketches.lines("a<b & \"c\"", Pen.round(1, Srgb.BLACK), List.of(Sketches.line(1, 1, 2, 2)));
         Path file = folder.resolve("escaped.svg");
-        SvgDrawing.write(file, Sketches.SHEET, Optional.empty(), List.of(group));
+        SvgDrawing.write(file, Sketches.SHEET, Optional.empty(), List.of(layer));
         assertThat(parsed(file).getElementsByTagName("title").item(0).getTextContent())
                 .isEqualTo("a<b & \"c\"");
     }
@@ -129,13 +191,13 @@ class SvgDrawingTest {
 
     @Test
     void aPlaceThatCannotBeWrittenIsTold() {
-        assertThatThrownBy(() -> SvgDrawing.write(folder, Sketches.SHEET, Optional.empty(), Sketches.groups()))
+        assertThatThrownBy(() -> SvgDrawing.write(folder, Sketches.SHEET, Optional.empty(), Sketches.layers()))
                 .isInstanceOf(OutputFault.class);
     }
 
     private Path drawn(Optional<UnderlayPicture> underlay) throws IOException {
         Path file = folder.resolve("drawing.svg");
-        SvgDrawing.write(file, Sketches.SHEET, underlay, Sketches.groups());
+        SvgDrawing.write(file, Sketches.SHEET, underlay, Sketches.layers());
         return file;
     }
 

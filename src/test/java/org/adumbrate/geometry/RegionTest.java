@@ -61,6 +61,62 @@ class RegionTest {
                 .isTrue();
     }
 
+    @Test
+    void anImageIsFoundWhereItIs() {
+        Region<SheetPoint> here = square(0, 0, 10);
+        assertThat(here.extent()).contains(new Extent(0, 0, 10, 10));
+        Region<SheetPoint> there = here.transform(Affine.scalingThenShift(Space.SHEET, Space.SHEET, 2, 1, 100, 50));
+        assertThat(there.extent()).contains(new Extent(100, 50, 120, 60));
+        assertThat(there.within(square(100, 50, 5)).area()).isCloseTo(25, within(1e-9));
+        assertThat(there.minus(square(100, 50, 5)).area()).isCloseTo(175, within(1e-9));
+        assertThat(Region.empty(Space.SHEET).extent()).isEmpty();
+    }
+
+    @Test
+    void windingTellsWhatIsInside() {
+        VectorPath.Builder<SheetPoint> path = VectorPath.in(Space.SHEET);
+        ring(path, 0, 0, 10);
+        ring(path, 2, 2, 4);
+        assertThat(Region.nonZero(path.build(), 0.01).area()).isCloseTo(100, within(1e-9));
+        path.moveTo(7, 7);
+        path.lineTo(7, 9);
+        path.lineTo(9, 9);
+        path.lineTo(9, 7);
+        path.close();
+        // the last ring goes the other way round and so is a hole
+        assertThat(Region.nonZero(path.build(), 0.01).area()).isCloseTo(96, within(1e-9));
+    }
+
+    /** A five-pointed star drawn with one line: its middle is wound around twice. */
+    @Test
+    void aStarHasAMiddleByOneRuleOnly() {
+        VectorPath.Builder<SheetPoint> path = VectorPath.in(Space.SHEET);
+        for (int k = 0; k < 5; k++) {
+            double a = 4 * Math.PI * k / 5;
+            if (k == 0) {
+                path.moveTo(10 * Math.cos(a), 10 * Math.sin(a));
+            } else {
+                path.lineTo(10 * Math.cos(a), 10 * Math.sin(a));
+            }
+        }
+        path.close();
+        Region<SheetPoint> whole = Region.nonZero(path.build(), 0.01);
+        Region<SheetPoint> points = Region.evenOdd(path.build(), 0.01);
+        // a pentagram of circumradius R covers 1.1226 R^2, and the pentagon in its middle 0.3469 R^2
+        assertThat(whole.area()).isCloseTo(112.257, within(0.01));
+        assertThat(points.area()).isCloseTo(112.257 - 34.690, within(0.01));
+        assertThat(points.contains(new SheetPoint(0, 0))).isFalse();
+        assertThat(whole.contains(new SheetPoint(0, 0))).isTrue();
+    }
+
+    @Test
+    void manyAreUnitedAtOnce() {
+        assertThat(Region.union(Space.SHEET, List.of(square(0, 0, 2), square(1, 0, 2), square(9, 9, 1)))
+                        .area())
+                .isCloseTo(7, within(1e-9));
+        assertThat(Region.union(Space.SHEET, List.of()).isEmpty()).isTrue();
+    }
+
     @Property(tries = 200)
     void areasAddUp(
             @ForAll @DoubleRange(min = -20, max = 20) double left,

@@ -34,8 +34,8 @@ enum ByteMutation {
         @Override
         byte[] apply(byte[] file, Random random) {
             byte[] changed = Arrays.copyOf(file, Math.max(file.length, 8));
-            ByteBuffer data =
-                    ByteBuffer.wrap(changed).order(random.nextBoolean() ? ByteOrder.BIG_ENDIAN : ByteOrder.LITTLE_ENDIAN);
+            ByteBuffer data = ByteBuffer.wrap(changed)
+                    .order(random.nextBoolean() ? ByteOrder.BIG_ENDIAN : ByteOrder.LITTLE_ENDIAN);
             int at = Math.min(place(file, random), changed.length - 4);
             if (random.nextBoolean()) {
                 data.putInt(at, number(random));
@@ -90,8 +90,29 @@ enum ByteMutation {
     };
 
     private static final int[] NUMBERS = {
-        0, 1, 2, 3, 4, 8, 0x7f, 0x80, 0xff, 0x100, 0x7fff, 0x8000, 0xffff, 0x10000, 65500, 100_000, 0x7fffffff,
-        0x80000000, -1, -2, 0x40000000, 0x00ffffff, 0x01000000
+        0,
+        1,
+        2,
+        3,
+        4,
+        8,
+        0x7f,
+        0x80,
+        0xff,
+        0x100,
+        0x7fff,
+        0x8000,
+        0xffff,
+        0x10000,
+        65500,
+        100_000,
+        0x7fffffff,
+        0x80000000,
+        -1,
+        -2,
+        0x40000000,
+        0x00ffffff,
+        0x01000000
     };
 
     abstract byte[] apply(byte[] file, Random random);

@@ -80,7 +80,10 @@ final class Envelope {
 
     private static byte[] joined(String head, byte[] body) {
         byte[] start = head.getBytes(StandardCharsets.ISO_8859_1);
-        return ByteBuffer.allocate(start.length + body.length).put(start).put(body).array();
+        return ByteBuffer.allocate(start.length + body.length)
+                .put(start)
+                .put(body)
+                .array();
     }
 
     private static byte[] deflated(byte[] plain) {

@@ -46,7 +46,9 @@ class FuzzTest {
         }
         TABLE.append(tally.row(format.name()));
         assertThat(failures).isEmpty();
-        assertThat(tally.refused()).as("some are refused, or nothing was changed").isPositive();
+        assertThat(tally.refused())
+                .as("some are refused, or nothing was changed")
+                .isPositive();
     }
 
     @ParameterizedTest

@@ -66,7 +66,8 @@ enum Parts {
                 crc.update(part);
                 out.writeBytes(ByteBuffer.allocate(4).putInt(part.length - 4).array());
                 out.writeBytes(part);
-                out.writeBytes(ByteBuffer.allocate(4).putInt((int) crc.getValue()).array());
+                out.writeBytes(
+                        ByteBuffer.allocate(4).putInt((int) crc.getValue()).array());
             }
             return out.toByteArray();
         }

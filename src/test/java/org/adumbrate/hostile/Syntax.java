@@ -17,7 +17,14 @@ enum Syntax {
     PNG(Parts.PNG_CHUNKS, List.of("IDAT", "PLTE", "tRNS", "iCCP", "IEND", "eXIf", "fdAT", "acTL"), List.of()),
     JPEG(
             Parts.JPEG_SEGMENTS,
-            List.of("\u00ff\u00da", "\u00ff\u00c0", "\u00ff\u00c2", "\u00ff\u00c4", "\u00ff\u00d9", "\u00ff\u00dc", "\u00ff\u00d0"),
+            List.of(
+                    "\u00ff\u00da",
+                    "\u00ff\u00c0",
+                    "\u00ff\u00c2",
+                    "\u00ff\u00c4",
+                    "\u00ff\u00d9",
+                    "\u00ff\u00dc",
+                    "\u00ff\u00d0"),
             List.of()),
     TIFF(Parts.TIFF_FIELDS, List.of("II*\0", "MM\0*", "II+\0"), List.of()),
     PDF(
@@ -87,8 +94,35 @@ enum Syntax {
     YAML(
             Parts.LINES,
             List.of(
-                    ":", "- ", "? ", "&a ", "*a", "<<: *a", "!!binary ", "!x ", "|", ">", "%YAML 9.9\n", "---\n", "...\n", "#",
-                    "\"", "'", "{", "}", "[", "]", "\t", "\u0000", "~", ".nan", ".inf", "1e999", "0x7fffffff", "1_000", "\\U"),
+                    ":",
+                    "- ",
+                    "? ",
+                    "&a ",
+                    "*a",
+                    "<<: *a",
+                    "!!binary ",
+                    "!x ",
+                    "|",
+                    ">",
+                    "%YAML 9.9\n",
+                    "---\n",
+                    "...\n",
+                    "#",
+                    "\"",
+                    "'",
+                    "{",
+                    "}",
+                    "[",
+                    "]",
+                    "\t",
+                    "\u0000",
+                    "~",
+                    ".nan",
+                    ".inf",
+                    "1e999",
+                    "0x7fffffff",
+                    "1_000",
+                    "\\U"),
             List.of("[", "{", "- ", "{a: ", "? ", " "));
 
     private final Parts parts;

@@ -74,8 +74,23 @@ enum TextMutation {
     private static final Pattern NAME_TOKEN = Pattern.compile("[A-Za-z][A-Za-z-]*");
     private static final Pattern MARK = Pattern.compile("[\\[\\](){}<>\"'/:;]");
     private static final List<String> NUMBERS = new ArrayList<>(List.of(
-            "0", "-1", "1e308", "-1e308", "1e-308", "NaN", "Infinity", "2147483647", "2147483648", "-2147483648",
-            "4294967296", "9223372036854775808", "0.0000001", "65535", "100000", "1000000000", "99999999999999999999999999"));
+            "0",
+            "-1",
+            "1e308",
+            "-1e308",
+            "1e-308",
+            "NaN",
+            "Infinity",
+            "2147483647",
+            "2147483648",
+            "-2147483648",
+            "4294967296",
+            "9223372036854775808",
+            "0.0000001",
+            "65535",
+            "100000",
+            "1000000000",
+            "99999999999999999999999999"));
 
     static {
         NUMBERS.add("9".repeat(2000));

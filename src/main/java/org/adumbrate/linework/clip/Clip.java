@@ -54,12 +54,13 @@ public final class Clip<P extends PlanePoint> {
         int all = edges;
         for (ClipShape<P> shape : shapes) {
             Optional<Window> rectangle = Window.drawnBy(shape.outline());
-            Region region = rectangle.isPresent() ? rectangle.get() : new Outline(shape.outline(), shape.rule(), effort);
+            Region region =
+                    rectangle.isPresent() ? rectangle.get() : new Outline(shape.outline(), shape.rule(), effort);
             inner.add(region);
             all += region instanceof Outline outline ? outline.edges() : 0;
             if (regions.size() >= DEEPEST || all > MOST_EDGES) {
-                throw new TooIntricateException(
-                        "has clips that lie within each other deeper than " + DEEPEST + " or with more than " + MOST_EDGES + " edges");
+                throw new TooIntricateException("has clips that lie within each other deeper than " + DEEPEST
+                        + " or with more than " + MOST_EDGES + " edges");
             }
         }
         if (inner.size() == 1 && inner.get(0) instanceof Window rectangle) {

@@ -76,7 +76,8 @@ record SourceFile(Path path, long bytes) {
         }
         if (width > LONGEST_SIDE || height > LONGEST_SIDE || width * height > MOST_PIXELS) {
             throw tooMuch(
-                    "states a size of " + claim + ", beyond " + LONGEST_SIDE + " px a side or " + MOST_PIXELS + " px in all",
+                    "states a size of " + claim + ", beyond " + LONGEST_SIDE + " px a side or " + MOST_PIXELS
+                            + " px in all",
                     "export it smaller");
         }
         return new PixelSize((int) width, (int) height);

@@ -9,7 +9,7 @@ import org.adumbrate.raster.SrgbCurve;
 
 /**
  * The colour profiles that our pictures carry (ICC.1:2001-04, version 2.4, display class): sRGB for three channels, a grey
- * with the sRGB curve for one. Made here from the numbers of the standard, so that the bytes are the same everywhere.
+ * with the sRGB curve for one, and either with samples in proportion to light. Made here from the numbers of the standard, so that the bytes are the same everywhere.
  */
 public final class OutputProfile {
     private static final int CURVE_POINTS = 1024;
@@ -28,20 +28,25 @@ public final class OutputProfile {
 
     private OutputProfile() {}
 
-    /** The profile of a picture with 1 or 3 channels. */
+    /** The profile of a picture with 1 or 3 channels, its samples by the sRGB curve. */
     public static byte[] of(int channels) {
+        return of(channels, Transfer.SRGB);
+    }
+
+    /** The profile of a picture with 1 or 3 channels. */
+    public static byte[] of(int channels, Transfer transfer) {
         OutputProfile profile = new OutputProfile();
-        profile.tag("desc", description(channels == 1 ? "Grey, sRGB curve" : "sRGB IEC 61966-2-1"));
+        profile.tag("desc", description(name(channels, transfer)));
+        byte[] curve = transfer == Transfer.LINEAR ? straight() : curve();
         profile.tag("cprt", text("No copyright, use freely"));
         profile.tag("wtpt", xyz(D50));
         if (channels == 1) {
-            profile.tag("kTRC", curve());
+            profile.tag("kTRC", curve);
         } else {
             String[] colors = {"r", "g", "b"};
             for (int k = 0; k < 3; k++) {
                 profile.tag(colors[k] + "XYZ", xyz(PRIMARIES[k]));
             }
-            byte[] curve = curve();
             for (String color : colors) {
                 profile.tag(color + "TRC", curve);
             }
@@ -104,6 +109,18 @@ public final class OutputProfile {
             tag.putShort((short) Math.round(SrgbCurve.decode(k / (CURVE_POINTS - 1.0)) * 65535));
         }
         return tag.array();
+    }
+
+    /** A curve of no points is straight. */
+    private static byte[] straight() {
+        return ByteBuffer.allocate(12).put(ascii("curv")).array();
+    }
+
+    private static String name(int channels, Transfer transfer) {
+        if (transfer == Transfer.LINEAR) {
+            return channels == 1 ? "Grey, linear light" : "sRGB primaries, linear light";
+        }
+        return channels == 1 ? "Grey, sRGB curve" : "sRGB IEC 61966-2-1";
     }
 
     private static byte[] text(String text) {

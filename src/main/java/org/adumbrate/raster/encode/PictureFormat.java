@@ -11,8 +11,10 @@ import org.adumbrate.geometry.PixelSize;
  * @param dpi its resolution in pixels per inch
  * @param level effort of the deflate compression, 1 (fast) to 9 (small)
  * @param dithered whether 8-bit samples are dithered, so that gradients print without bands
+ * @param transfer how samples stand for light; in proportion only with 16 bits
  */
-public record PictureFormat(PixelSize size, int channels, int bits, double dpi, int level, boolean dithered) {
+public record PictureFormat(
+        PixelSize size, int channels, int bits, double dpi, int level, boolean dithered, Transfer transfer) {
     /**
      * The deflate level used where none is asked for. Deflating by runs writes a tenth to a fifth more than zlib's level 6
      * does on renders, in a tenth of the time.
@@ -25,6 +27,14 @@ public record PictureFormat(PixelSize size, int channels, int bits, double dpi, 
             throw new IllegalArgumentException("no picture has " + channels + " channels of " + bits + " bits at " + dpi
                     + " dpi and level " + level);
         }
+        if (transfer == Transfer.LINEAR && bits != 16) {
+            throw new IllegalArgumentException("eight bits are too few for light in proportion");
+        }
+    }
+
+    /** A picture for people, its samples by the sRGB curve. */
+    public PictureFormat(PixelSize size, int channels, int bits, double dpi, int level, boolean dithered) {
+        this(size, channels, bits, dpi, level, dithered, Transfer.SRGB);
     }
 
     /** Bytes of one row of samples. */

@@ -44,8 +44,10 @@ public final class PngEncoder implements StripEncoder {
                 .put((byte) format.bits())
                 .put((byte) (grey ? 0 : 2));
         chunk("IHDR", header.array(), 13);
-        byte[] name = (grey ? "Grey with the sRGB curve" : "sRGB").getBytes(StandardCharsets.ISO_8859_1);
-        byte[] profile = OutputProfile.of(format.channels());
+        boolean linear = format.transfer() == Transfer.LINEAR;
+        String called = linear ? "Linear light" : grey ? "Grey with the sRGB curve" : "sRGB";
+        byte[] name = called.getBytes(StandardCharsets.ISO_8859_1);
+        byte[] profile = OutputProfile.of(format.channels(), format.transfer());
         byte[] packed = Deflating.of(9).wrapped(profile, profile.length);
         ByteBuffer icc = ByteBuffer.allocate(name.length + 2 + packed.length)
                 .put(name)

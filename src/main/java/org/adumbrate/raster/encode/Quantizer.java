@@ -96,6 +96,13 @@ final class Quantizer {
         return (byte) Math.max(0, sample);
     }
 
+    /** One row as shares of light in 16 bits, rounded to nearest. */
+    static void toShares(float[] light, int count, short[] out) {
+        for (int k = 0; k < count; k++) {
+            out[k] = (short) (int) (Math.max(0f, Math.min(1f, light[k])) * 65535 + HALF);
+        }
+    }
+
     /** Encodes one row to 16 bits, rounded to nearest. */
     static void toShorts(float[] light, int count, short[] out) {
         float[] levels = Sixteen.LEVELS;

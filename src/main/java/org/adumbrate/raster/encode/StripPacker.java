@@ -39,7 +39,11 @@ abstract class StripPacker implements StripEncoder.Packer {
         if (format.bits() == 8) {
             quantizer.toBytes(light, count, format.channels(), y + filled, plain);
         } else {
-            Quantizer.toShorts(light, count, wide);
+            if (format.transfer() == Transfer.LINEAR) {
+                Quantizer.toShares(light, count, wide);
+            } else {
+                Quantizer.toShorts(light, count, wide);
+            }
             for (int k = 0; k < count; k++) {
                 plain[2 * k] = (byte) (wide[k] >>> 8);
                 plain[2 * k + 1] = (byte) wide[k];

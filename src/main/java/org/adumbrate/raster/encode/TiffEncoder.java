@@ -96,7 +96,7 @@ public final class TiffEncoder implements StripEncoder {
         directory.shorts(TiffDirectory.RESOLUTION_UNIT, 2);
         directory.ascii(TiffDirectory.SOFTWARE, "Adumbrate".getBytes(StandardCharsets.US_ASCII));
         directory.shorts(TiffDirectory.PREDICTOR, 2);
-        directory.undefined(TiffDirectory.ICC_PROFILE, OutputProfile.of(format.channels()));
+        directory.undefined(TiffDirectory.ICC_PROFILE, OutputProfile.of(format.channels(), format.transfer()));
         long at = position;
         write(directory.bytes(at));
         ByteBuffer header = TiffDirectory.header(big, at);

@@ -1,0 +1,116 @@
+package org.adumbrate.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.adumbrate.drawing.DrawingOrder;
+import org.adumbrate.drawing.Layer;
+import org.adumbrate.drawing.Mark;
+import org.adumbrate.drawing.Pen;
+import org.adumbrate.geometry.Dash;
+import org.adumbrate.geometry.LineCap;
+import org.adumbrate.geometry.LineJoin;
+import org.adumbrate.geometry.Region;
+import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.geometry.Space;
+import org.adumbrate.geometry.Srgb;
+import org.adumbrate.geometry.VectorPath;
+import org.adumbrate.linework.region.ClosedRegions;
+import org.adumbrate.linework.region.Hatch;
+import org.adumbrate.linework.region.LooseEnd;
+import org.adumbrate.linework.region.ThinParts;
+import org.adumbrate.sheetfile.Cut;
+
+/**
+ * The section cut as it is drawn: its backing, which covers what lies behind, its hatch, and its outline.
+ *
+ * @param region what is cut
+ * @param layers backing, hatch, outline, as far as they are wanted
+ * @param findings lines that do not close
+ */
+record CutDrawing(Region<SheetPoint> region, List<Layer> layers, List<Finding> findings) {
+    static final CutDrawing NONE = new CutDrawing(Region.empty(Space.SHEET), List.of(), List.of());
+
+    private static final String GROUP = "cut";
+
+    /** Where the cut runs off the sheet, its outline does not follow the sheet's edge. */
+    private static final double EDGE_MM = 0.02;
+
+    private static final double TOLERANCE_MM = 0.005;
+
+    /** So many loose ends are told one by one. */
+    private static final int TOLD = 3;
+
+    /** @param lines the outline as the line sheets have it, in pieces */
+    static CutDrawing of(Cut asked, List<VectorPath<SheetPoint>> lines, SheetSize sheet) {
+        if (lines.isEmpty()) {
+            Finding none = new Finding(
+                    Finding.Severity.WARNING, "cut: no line has the colour " + asked.color() + ", so no cut is drawn");
+            return new CutDrawing(Region.empty(Space.SHEET), List.of(), List.of(none));
+        }
+        ClosedRegions.Closed closed = ClosedRegions.of(lines, sheet, asked.gap().mm());
+        List<Finding> findings = new ArrayList<>();
+        loose(closed.looseEnds(), asked, findings);
+        if (closed.region().isEmpty()) {
+            findings.add(new Finding(
+                    Finding.Severity.WARNING,
+                    "cut: its lines enclose nothing; they are drawn without backing or hatch"));
+            return new CutDrawing(closed.region(), outline(asked, lines), findings);
+        }
+        Region<SheetPoint> region = asked.thinnest().mm() > 0
+                ? ThinParts.thickened(closed.region(), asked.thinnest().mm())
+                : closed.region();
+        List<Layer> layers = new ArrayList<>();
+        layers.add(layer(DrawingOrder.CUT_BACKING, new Mark.Area(asked.backing(), 1, region)));
+        asked.hatch().ifPresent(hatch -> layers.add(layer(DrawingOrder.CUT_HATCH, hatching(hatch, region))));
+        layers.addAll(outline(asked, List.of(withinSheet(region, sheet))));
+        return new CutDrawing(region, layers, findings);
+    }
+
+    /** The hatch of a region, clipped to it. */
+    static Mark hatching(org.adumbrate.sheetfile.Hatch hatch, Region<SheetPoint> region) {
+        Pen pen = new Pen(hatch.width().mm(), Srgb.BLACK, Dash.NONE, LineCap.BUTT, LineJoin.ROUND);
+        return new Mark.Lines(
+                pen,
+                Hatch.lines(region, hatch.angle().degrees(), hatch.spacing().mm(), hatch.crossing()));
+    }
+
+    private static VectorPath<SheetPoint> withinSheet(Region<SheetPoint> region, SheetSize sheet) {
+        Region<SheetPoint> within =
+                Region.rectangle(Space.SHEET, EDGE_MM, EDGE_MM, sheet.widthMm() - EDGE_MM, sheet.heightMm() - EDGE_MM);
+        return within.clip(region.outline(), TOLERANCE_MM);
+    }
+
+    private static List<Layer> outline(Cut asked, List<VectorPath<SheetPoint>> lines) {
+        if (asked.outline().mm() == 0) {
+            return List.of();
+        }
+        Pen pen = new Pen(asked.outline().mm(), Srgb.BLACK, Dash.NONE, LineCap.ROUND, LineJoin.MITER);
+        return List.of(layer(DrawingOrder.CUT_OUTLINE, new Mark.Lines(pen, lines)));
+    }
+
+    private static Layer layer(String name, Mark mark) {
+        return Layer.of(name, List.of(mark)).within(GROUP);
+    }
+
+    private static void loose(List<LooseEnd> ends, Cut asked, List<Finding> findings) {
+        if (ends.isEmpty()) {
+            return;
+        }
+        String places = ends.stream()
+                .limit(TOLD)
+                .map(end -> String.format(
+                        Locale.ROOT,
+                        "[%.1f, %.1f]",
+                        end.position().x(),
+                        end.position().y()))
+                .collect(Collectors.joining(", "));
+        findings.add(new Finding(
+                Finding.Severity.WARNING,
+                "cut: " + ends.size() + (ends.size() == 1 ? " end meets" : " ends meet") + " nothing within "
+                        + asked.gap().mm() + " mm, at " + places + (ends.size() > TOLD ? " and elsewhere" : "")
+                        + "; close the outline in the model or widen cut.gap"));
+    }
+}

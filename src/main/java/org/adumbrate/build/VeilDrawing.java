@@ -1,0 +1,96 @@
+package org.adumbrate.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.adumbrate.drawing.DrawingOrder;
+import org.adumbrate.drawing.Layer;
+import org.adumbrate.drawing.Mark;
+import org.adumbrate.geometry.Region;
+import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.Srgb;
+import org.adumbrate.geometry.VectorPath;
+import org.adumbrate.linework.ColorSort;
+import org.adumbrate.linework.Stroke;
+import org.adumbrate.linework.region.Veils;
+import org.adumbrate.sheetfile.Pen;
+import org.adumbrate.sheetfile.PenRole;
+import org.adumbrate.sheetfile.Sheet;
+import org.adumbrate.sheetfile.Veil;
+
+/**
+ * The veils as they are drawn: a translucent fill each, and lines over it where they are wanted.
+ *
+ * @param layers one for each veil
+ * @param findings veils that cover nothing
+ */
+record VeilDrawing(List<Layer> layers, List<Finding> findings) {
+    static VeilDrawing of(Sheet sheet, LineFiles files, Map<String, Region<SheetPoint>> regions) {
+        List<Layer> layers = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
+        sheet.veils().forEach((name, veil) -> {
+            Region<SheetPoint> region = region(sheet, name, veil, files, regions);
+            if (region.isEmpty()) {
+                findings.add(
+                        new Finding(Finding.Severity.WARNING, "veils: '" + name + "' covers nothing; " + help(veil)));
+                return;
+            }
+            List<Mark> marks = new ArrayList<>();
+            marks.add(new Mark.Area(veil.fill(), veil.opacity().share(), region));
+            veil.etch().ifPresent(etch -> marks.add(CutDrawing.hatching(etch, region)));
+            layers.add(Layer.of(DrawingOrder.fillOf(name), marks));
+        });
+        return new VeilDrawing(layers, findings);
+    }
+
+    private static String help(Veil veil) {
+        return veil instanceof Veil.ByLines shown
+                ? "no lines of the colour " + shown.color()
+                        + " close; see the colours with adumbrate lines, or widen 'gap'"
+                : "look at its points or its region";
+    }
+
+    private static Region<SheetPoint> region(
+            Sheet sheet, String name, Veil veil, LineFiles files, Map<String, Region<SheetPoint>> regions) {
+        if (veil instanceof Veil.ByPoints stated) {
+            return SheetRegions.ofPolygons(stated.points());
+        }
+        if (veil instanceof Veil.ByRegion named) {
+            return regions.get(named.region());
+        }
+        Veil.ByLines shown = (Veil.ByLines) veil;
+        List<VectorPath<SheetPoint>> own = new ArrayList<>();
+        List<VectorPath<SheetPoint>> others = new ArrayList<>();
+        List<LaidLines> sheets =
+                files.veils().containsKey(name) ? List.of(files.veils().get(name)) : files.base();
+        for (LaidLines laid : sheets) {
+            for (Stroke stroke : laid.lines().strokes()) {
+                if (isNear(stroke, shown.color())) {
+                    own.add(stroke.path().transform(laid.toSheet()));
+                } else if (hides(sheet, stroke)) {
+                    others.add(stroke.path().transform(laid.toSheet()));
+                }
+            }
+        }
+        return Veils.enclosed(own, others, files.sheet(), shown.gap().mm());
+    }
+
+    /** What can be seen through hides no outline, and height lines stand in front of everything. */
+    private static boolean hides(Sheet sheet, Stroke stroke) {
+        if (sheet.heights().filter(heights -> isNear(stroke, heights.color())).isPresent()) {
+            return false;
+        }
+        for (Pen pen : sheet.pens().values()) {
+            boolean seenThrough = pen.role() == PenRole.GLASS || pen.role() == PenRole.NEIGHBOUR;
+            if (seenThrough && isNear(stroke, pen.color())) {
+                return false;
+            }
+        }
+        return sheet.veils().values().stream()
+                .noneMatch(veil -> veil instanceof Veil.ByLines other && isNear(stroke, other.color()));
+    }
+
+    private static boolean isNear(Stroke stroke, Srgb color) {
+        return stroke.color().distanceTo(color) <= ColorSort.TOLERANCE;
+    }
+}

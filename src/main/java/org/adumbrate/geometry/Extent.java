@@ -1,0 +1,28 @@
+package org.adumbrate.geometry;
+
+/**
+ * How far something reaches in its plane.
+ *
+ * @param left the least x
+ * @param top the least y
+ * @param right the greatest x
+ * @param bottom the greatest y
+ */
+public record Extent(double left, double top, double right, double bottom) {
+    /** @throws IllegalArgumentException if it is turned inside out or not finite */
+    public Extent {
+        Space.require(
+                left <= right && top <= bottom && Double.isFinite(left + top + right + bottom),
+                () -> "an extent must go from left to right and from top to bottom");
+    }
+
+    /** How wide it is. */
+    public double width() {
+        return right - left;
+    }
+
+    /** How high it is. */
+    public double height() {
+        return bottom - top;
+    }
+}

@@ -1,0 +1,4 @@
+package org.adumbrate.linework.pens;
+
+/** A role and why. */
+record Clue(LineRole role, String reason) {}

@@ -1,0 +1,103 @@
+package org.adumbrate.linework.region;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.geometry.VectorPath;
+
+/**
+ * A straight piece of a line, in mm of the sheet.
+ *
+ * @param kind what it belongs to
+ */
+record Segment(double x0, double y0, double x1, double y1, Kind kind) {
+    private static final double CURVE_TOLERANCE_MM = 0.01;
+
+    /** The straight pieces of paths, as far as they lie on the sheet. */
+    static List<Segment> of(List<VectorPath<SheetPoint>> paths, SheetSize page, Kind kind) {
+        List<Segment> segments = new ArrayList<>();
+        for (VectorPath<SheetPoint> path : paths) {
+            path.straightened(CURVE_TOLERANCE_MM).visit(new Collector(page, kind, segments));
+        }
+        return segments;
+    }
+
+    /** The four edges of the sheet. */
+    static List<Segment> border(SheetSize page) {
+        double w = page.widthMm();
+        double h = page.heightMm();
+        return List.of(
+                new Segment(0, 0, w, 0, Kind.BORDER),
+                new Segment(w, 0, w, h, Kind.BORDER),
+                new Segment(w, h, 0, h, Kind.BORDER),
+                new Segment(0, h, 0, 0, Kind.BORDER));
+    }
+
+    double length() {
+        return Math.hypot(x1 - x0, y1 - y0);
+    }
+
+    /** The part within the sheet, of no length if there is none (Liang and Barsky 1984). */
+    private Segment within(SheetSize page) {
+        double dx = x1 - x0;
+        double dy = y1 - y0;
+        double[] towards = {-dx, dx, -dy, dy};
+        double[] room = {x0, page.widthMm() - x0, y0, page.heightMm() - y0};
+        double enter = 0;
+        double leave = 1;
+        for (int side = 0; side < 4; side++) {
+            if (towards[side] == 0 && room[side] < 0) {
+                leave = 0;
+            } else if (towards[side] < 0) {
+                enter = Math.max(enter, room[side] / towards[side]);
+            } else if (towards[side] > 0) {
+                leave = Math.min(leave, room[side] / towards[side]);
+            }
+        }
+        if (enter == 0 && leave == 1) {
+            return this;
+        }
+        double last = Math.max(enter, leave);
+        return new Segment(x0 + enter * dx, y0 + enter * dy, x0 + last * dx, y0 + last * dy, kind);
+    }
+
+    private static final class Collector implements VectorPath.Visitor {
+        private final SheetSize page;
+        private final Kind kind;
+        private final List<Segment> segments;
+        private double x;
+        private double y;
+
+        Collector(SheetSize page, Kind kind, List<Segment> segments) {
+            this.page = page;
+            this.kind = kind;
+            this.segments = segments;
+        }
+
+        @Override
+        public void moveTo(double toX, double toY) {
+            x = toX;
+            y = toY;
+        }
+
+        @Override
+        public void lineTo(double toX, double toY) {
+            Segment segment = new Segment(x, y, toX, toY, kind).within(page);
+            if (segment.length() > 0) {
+                segments.add(segment);
+            }
+            moveTo(toX, toY);
+        }
+
+        @Override
+        public void curveTo(double x1, double y1, double x2, double y2, double toX, double toY) {
+            throw new IllegalStateException("a straightened path has no curves");
+        }
+
+        @Override
+        public void close() {
+            throw new IllegalStateException("a straightened path ends where it began");
+        }
+    }
+}

@@ -1,0 +1,23 @@
+package org.adumbrate.perspective;
+
+import org.adumbrate.geometry.SheetPoint;
+
+/**
+ * An upright of known height as it is drawn.
+ *
+ * @param foot where it stands
+ * @param head its upper end, above the foot on the sheet
+ */
+public record HeightLine(SheetPoint foot, SheetPoint head) {
+    /** @throws IllegalArgumentException if the head is not above the foot, or a number is not finite */
+    public HeightLine {
+        if (!(foot.y() > head.y() && Double.isFinite(foot.x() + foot.y() + head.x() + head.y()))) {
+            throw new IllegalArgumentException("a height line needs its head above its foot");
+        }
+    }
+
+    /** How tall it is drawn, in mm of the sheet; above zero. */
+    public double heightMm() {
+        return foot.y() - head.y();
+    }
+}

@@ -1,0 +1,151 @@
+package org.adumbrate.perspective;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.adumbrate.fault.Refusal;
+import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.PagePoint;
+import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.Srgb;
+import org.adumbrate.geometry.VectorPath;
+import org.adumbrate.linework.Stroke;
+
+/**
+ * Picks height lines out of a line sheet: the uprights of one colour. Exporters break lines into pieces, repeat them in whole
+ * or in part, and leave crumbs; pieces that meet end to end are joined, repeats and crumbs dropped.
+ */
+public final class HeightLines {
+    /** Exporters shift a colour by a level or two. */
+    private static final int COLOR_TOLERANCE = 4;
+
+    /** An upright leans by this many mm at most, and by this share of its height. */
+    private static final double LEAN_MM = 0.3;
+
+    private static final double LEAN_SHARE = 0.02;
+
+    /** Shorter than this, in mm, is a crumb: no figure is drawn so small. */
+    private static final double CRUMB_MM = 1;
+
+    /** Pieces of one line lie on it to this many mm across, and meet or overlap to this many along. */
+    private static final double ACROSS_MM = 0.15;
+
+    private static final double ALONG_MM = 0.3;
+
+    /** More pieces than this are no height lines. */
+    private static final int MOST_PIECES = 20_000;
+
+    private HeightLines() {}
+
+    /**
+     * The uprights of a colour.
+     *
+     * @param strokes of a line sheet
+     * @param color their stroke colour; four levels off are allowed
+     * @param toSheet where the page lies on the sheet
+     * @return the lines from left to right; empty if there are none
+     * @throws Refusal if there are far too many to be height lines
+     */
+    public static List<HeightLine> of(List<Stroke> strokes, Srgb color, Affine<PagePoint, SheetPoint> toSheet)
+            throws Refusal {
+        Pieces pieces = new Pieces();
+        for (Stroke stroke : strokes) {
+            if (stroke.color().distanceTo(color) <= COLOR_TOLERANCE) {
+                stroke.path().transform(toSheet).visit(pieces);
+            }
+        }
+        if (pieces.found.size() > MOST_PIECES) {
+            throw new Refusal(Lack.ofFewness(pieces.found.size()));
+        }
+        List<HeightLine> joined = joined(withoutRepeats(pieces.found));
+        joined.removeIf(line -> line.heightMm() < CRUMB_MM);
+        joined.sort(Comparator.comparingDouble((HeightLine line) -> line.foot().x())
+                .thenComparingDouble(line -> line.foot().y()));
+        return joined;
+    }
+
+    /** Drops every piece that lies on a longer one, or on an equal one before it. */
+    private static List<HeightLine> withoutRepeats(List<HeightLine> pieces) {
+        List<HeightLine> sorted = new ArrayList<>(pieces);
+        sorted.sort(Comparator.comparingDouble(HeightLine::heightMm).reversed());
+        SideBySide kept = new SideBySide();
+        for (HeightLine piece : sorted) {
+            boolean isRepeat = kept.near(piece).stream().anyMatch(longer -> liesOn(piece, longer));
+            if (!isRepeat) {
+                kept.add(piece);
+            }
+        }
+        return kept.all();
+    }
+
+    private static boolean liesOn(HeightLine piece, HeightLine longer) {
+        double foot = piece.foot().y();
+        double head = piece.head().y();
+        return foot <= longer.foot().y() + ALONG_MM
+                && head >= longer.head().y() - ALONG_MM
+                && Math.abs(xAt(longer, foot) - piece.foot().x()) <= ACROSS_MM
+                && Math.abs(xAt(longer, head) - piece.head().x()) <= ACROSS_MM;
+    }
+
+    /** Joins pieces that meet end to end, from the top down. */
+    private static List<HeightLine> joined(List<HeightLine> pieces) {
+        List<HeightLine> fromTheTop = new ArrayList<>(pieces);
+        fromTheTop.sort(
+                Comparator.comparingDouble((HeightLine piece) -> piece.foot().y()));
+        SideBySide lines = new SideBySide();
+        for (HeightLine piece : fromTheTop) {
+            List<HeightLine> above = lines.near(piece).stream()
+                    .filter(line -> meets(line, piece))
+                    .toList();
+            if (above.isEmpty()) {
+                lines.add(piece);
+            } else {
+                lines.remove(above.get(0));
+                lines.add(new HeightLine(piece.foot(), above.get(0).head()));
+            }
+        }
+        return new ArrayList<>(lines.all());
+    }
+
+    private static boolean meets(HeightLine above, HeightLine below) {
+        return Math.abs(above.foot().y() - below.head().y()) <= ALONG_MM
+                && Math.abs(above.foot().x() - below.head().x()) <= ACROSS_MM;
+    }
+
+    private static double xAt(HeightLine line, double y) {
+        double share = (line.foot().y() - y) / line.heightMm();
+        return line.foot().x() + share * (line.head().x() - line.foot().x());
+    }
+
+    /** Collects the straight, upright pieces of paths. */
+    private static final class Pieces implements VectorPath.Visitor {
+        private final List<HeightLine> found = new ArrayList<>();
+        private SheetPoint start = new SheetPoint(0, 0);
+        private SheetPoint at = start;
+
+        @Override
+        public void moveTo(double x, double y) {
+            start = at = new SheetPoint(x, y);
+        }
+
+        @Override
+        public void lineTo(double x, double y) {
+            SheetPoint next = new SheetPoint(x, y);
+            double height = Math.abs(next.y() - at.y());
+            if (height > 0 && Math.abs(next.x() - at.x()) <= LEAN_MM + LEAN_SHARE * height) {
+                found.add(next.y() > at.y() ? new HeightLine(next, at) : new HeightLine(at, next));
+            }
+            at = next;
+        }
+
+        @Override
+        public void curveTo(double x1, double y1, double x2, double y2, double x, double y) {
+            at = new SheetPoint(x, y);
+        }
+
+        @Override
+        public void close() {
+            lineTo(start.x(), start.y());
+        }
+    }
+}

@@ -1,0 +1,72 @@
+package org.adumbrate.build;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.adumbrate.drawing.Layer;
+import org.adumbrate.sheetfile.SheetFile;
+import org.adumbrate.sheetfile.SheetFileFault;
+import org.adumbrate.sheetfile.SheetFileReader;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class LayerOrderTest {
+    @TempDir
+    private Path folder;
+
+    private SheetFile file;
+
+    @BeforeEach
+    void read() throws IOException {
+        Files.createFile(folder.resolve("lines.pdf"));
+        Files.createFile(folder.resolve("trees.pdf"));
+        file = SheetFileReader.read(Files.writeString(folder.resolve("a.sheet.yaml"), """
+                lines: lines.pdf
+                pens:
+                  glazing: { color: "#00aabe" }
+                  building: { color: "#404048" }
+                veils:
+                  trees: { lines: trees.pdf, color: "#00a000" }
+                  glass: { lines: lines.pdf, color: "#01abbe" }
+                deliver: { preview: preview.png }
+                """));
+    }
+
+    @Test
+    void aVeilLiesUnderThePenThatDrawsItsColour() throws IOException {
+        assertThat(LayerOrder.of(file, List.of(Layer.of("lines-123456", List.of())), List.of())
+                        .names())
+                .startsWith(
+                        "underlay",
+                        "lines-123456",
+                        "glass-fill",
+                        "glazing",
+                        "building",
+                        "trees-fill",
+                        "trees",
+                        "figures");
+    }
+
+    @Test
+    void everyNameThatCannotBeFollowedIsTold() {
+        assertThatThrownBy(() -> LayerOrder.of(
+                        file, List.of(), List.of("bulding", "figures", "figures", "underlay", "sky over all")))
+                .isInstanceOf(SheetFileFault.class)
+                .hasMessageContaining("no layer is called 'bulding'; did you mean 'building'?")
+                .hasMessageContaining("'figures' is named twice; leave one out")
+                .hasMessageContaining("the underlay lies behind all else; leave it out or name it first")
+                .hasMessageContaining("no layer is called 'sky over all'; known here: underlay, glass-fill, glazing");
+    }
+
+    @Test
+    void aWishIsFollowed() throws IOException {
+        assertThat(LayerOrder.of(file, List.of(), List.of("figures", "building"))
+                        .names())
+                .containsSubsequence("figures", "building", "cut-backing");
+    }
+}

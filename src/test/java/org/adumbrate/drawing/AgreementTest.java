@@ -1,0 +1,79 @@
+package org.adumbrate.drawing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.adumbrate.geometry.PixelSize;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The flat drawing against the PDF of the same layers as PDFBox, a renderer for any PDF, shows it. */
+class AgreementTest {
+    private static final double MOST = 2;
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void theWholeLooksTheSame() throws IOException {
+        assertThat(difference(Sketches.everything())).isLessThan(MOST / 2);
+    }
+
+    /** Each layer alone, so that none can be missing and hide it behind much paper. */
+    @Test
+    void noLayerIsMissing() throws IOException {
+        for (Layer layer : Sketches.everything()) {
+            BufferedImage rendered = rendered(List.of(layer));
+            BufferedImage paper = flat(rendered, List.of());
+            assertThat(Flat.mostDifference(rendered, paper) > 0)
+                    .as(layer.name())
+                    .isEqualTo(layer.shown() && !layer.name().equals("trees-fill"));
+            assertThat(difference(List.of(layer))).as(layer.name()).isLessThan(MOST / 2);
+        }
+    }
+
+    /** White at 60 % over black: the veil that shows nothing on paper. */
+    @Test
+    void aVeilLightensWhatIsUnderIt() throws IOException {
+        Layer ground = Layer.of(
+                "ground",
+                List.of(new Mark.Area(org.adumbrate.geometry.Srgb.BLACK, 1, Sketches.rectangle(0, 0, 101.6, 63.5))));
+        List<Layer> veiled = List.of(ground, Sketches.everything().get(1));
+        assertThat(Flat.meanDifference(rendered(veiled), rendered(List.of(ground))))
+                .isGreaterThan(10);
+        assertThat(difference(veiled)).isLessThan(MOST / 2);
+    }
+
+    private double difference(List<Layer> layers) throws IOException {
+        BufferedImage rendered = rendered(layers);
+        return Flat.meanDifference(rendered, flat(rendered, layers));
+    }
+
+    private static BufferedImage flat(BufferedImage like, List<Layer> layers) throws IOException {
+        return Flat.image(Sketches.SHEET, new PixelSize(like.getWidth(), like.getHeight()), layers);
+    }
+
+    private BufferedImage rendered(List<Layer> layers) throws IOException {
+        Path file = folder.resolve("drawing.pdf");
+        try (PdfDrawing drawing = PdfDrawing.begin(file, Sketches.SHEET)) {
+            drawing.layers(layers);
+            drawing.finish();
+        }
+        try (PDDocument document = Loader.loadPDF(file.toFile())) {
+            PDFRenderer renderer = new PDFRenderer(document);
+            RenderingHints hints =
+                    new RenderingHints(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+            hints.put(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+            renderer.setRenderingHints(hints);
+            return renderer.renderImageWithDPI(0, 240, ImageType.RGB);
+        }
+    }
+}

@@ -1,0 +1,84 @@
+package org.adumbrate.linework;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Scanner;
+import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.Space;
+import org.adumbrate.geometry.VectorPath;
+
+/** Makes and reads paths on the sheet for tests. */
+public final class SheetPaths {
+    private SheetPaths() {}
+
+    /** One path for each text such as {@code M 1 2 L 3 4 Z}. */
+    public static List<VectorPath<SheetPoint>> of(String... texts) {
+        return Arrays.stream(texts).map(SheetPaths::path).toList();
+    }
+
+    public static VectorPath<SheetPoint> path(String text) {
+        VectorPath.Builder<SheetPoint> path = VectorPath.in(Space.SHEET);
+        Scanner words = new Scanner(text);
+        while (words.hasNext()) {
+            switch (words.next()) {
+                case "M" -> path.moveTo(words.nextDouble(), words.nextDouble());
+                case "L" -> path.lineTo(words.nextDouble(), words.nextDouble());
+                case "C" ->
+                    path.curveTo(
+                            words.nextDouble(),
+                            words.nextDouble(),
+                            words.nextDouble(),
+                            words.nextDouble(),
+                            words.nextDouble(),
+                            words.nextDouble());
+                default -> path.close();
+            }
+        }
+        return path.build();
+    }
+
+    public static VectorPath<SheetPoint> line(double x0, double y0, double x1, double y1) {
+        VectorPath.Builder<SheetPoint> path = VectorPath.in(Space.SHEET);
+        path.moveTo(x0, y0);
+        path.lineTo(x1, y1);
+        return path.build();
+    }
+
+    /** The straight pieces of paths, each as x, y, x, y. */
+    public static List<double[]> segments(List<VectorPath<SheetPoint>> paths) {
+        List<double[]> segments = new ArrayList<>();
+        for (VectorPath<SheetPoint> path : paths) {
+            path.visit(new VectorPath.Visitor() {
+                private double startX;
+                private double startY;
+                private double x;
+                private double y;
+
+                @Override
+                public void moveTo(double toX, double toY) {
+                    startX = x = toX;
+                    startY = y = toY;
+                }
+
+                @Override
+                public void lineTo(double toX, double toY) {
+                    segments.add(new double[] {x, y, toX, toY});
+                    x = toX;
+                    y = toY;
+                }
+
+                @Override
+                public void curveTo(double x1, double y1, double x2, double y2, double toX, double toY) {
+                    throw new AssertionError("a curve among straight pieces");
+                }
+
+                @Override
+                public void close() {
+                    lineTo(startX, startY);
+                }
+            });
+        }
+        return segments;
+    }
+}
