@@ -2,6 +2,7 @@ package org.adumbrate.hostile;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import org.adumbrate.figure.outline.OutlineFiles;
 import org.adumbrate.sheetfile.SheetFileReader;
 
 /** Everything that the program reads, and the reader of each. */
@@ -18,6 +19,8 @@ enum Format {
     EXIF(".exif", Syntax.BYTES, WholeReading::raster),
     PDF(".pdf", Syntax.PDF, WholeReading::lines),
     SVG(".svg", Syntax.SVG, WholeReading::lines),
+    /** Outlines of people and planting, drawn by a person. */
+    OUTLINE(".svg", Syntax.SVG, OutlineFiles::read),
     SHEET(".sheet.yaml", Syntax.YAML, SheetFileReader::read);
 
     /** Reads a file of the format whole, as the program does. */

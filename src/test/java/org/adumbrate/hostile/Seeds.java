@@ -38,6 +38,10 @@ final class Seeds {
         List<byte[]> files = new ArrayList<>();
         switch (format) {
             case SHEET -> add(files, "/org/adumbrate/sheetfile", "");
+            case OUTLINE -> {
+                add(files, "seeds/svg", "");
+                add(files, "/org/adumbrate/figure/outline", ".svg");
+            }
             case TIFF, JPEG, HDR -> {
                 add(files, "seeds/" + format.folder(), "");
                 add(files, "/org/adumbrate/raster/decode", format.suffix());
