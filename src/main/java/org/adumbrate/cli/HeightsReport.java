@@ -78,7 +78,8 @@ record HeightsReport(LineSheet sheet, FittedHeights fitted, Optional<Figure> fig
                 "horizonMm", fitted.horizonMm(),
                 "horizonErrorMm", fitted.horizonErrorMm(),
                 "floors", fitted.floors().stream().map(HeightsReport::json).toList(),
-                "outliersMm", fitted.outliers().stream().map(HeightsReport::json).toList());
+                "outliersMm",
+                        fitted.outliers().stream().map(HeightsReport::json).toList());
         figure.ifPresent(one -> {
             result.put("floor", one.floor().name());
             result.put("footMm", json(one.foot()));
