@@ -33,7 +33,6 @@ import org.adumbrate.sheetfile.Sheet;
 /** The camera of a sheet, put together from what the sheet file states, the height lines and the depth pass. */
 final class SheetCamera {
     private final Sheet sheet;
-    private final LineFiles files;
     private final Optional<SheetDepth> depth;
     private final List<HeightLine> lines;
     private final List<Finding> findings = new ArrayList<>();
@@ -49,7 +48,6 @@ final class SheetCamera {
      */
     SheetCamera(Sheet sheet, LineFiles files, Optional<SheetDepth> depth) throws Refusal {
         this.sheet = sheet;
-        this.files = files;
         this.depth = depth;
         this.lines = heightLines(sheet, files);
         this.heights = fitHeights();
