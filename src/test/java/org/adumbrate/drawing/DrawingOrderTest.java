@@ -70,8 +70,8 @@ class DrawingOrderTest {
                         "cut-hatch",
                         "cut-outline",
                         "heights");
-        assertThat(PLAIN.rearranged(List.of("cut-outline", "figures")).names())
-                .endsWith("trees", "cut-backing", "cut-hatch", "profile", "cut-outline", "figures", "heights");
+        assertThat(PLAIN.rearranged(List.of("cut-outline", "entourage")).names())
+                .endsWith("trees", "profile", "cut-backing", "cut-hatch", "cut-outline", "entourage", "heights");
     }
 
     @Test
