@@ -6,6 +6,7 @@ A file whose name ends in .gz is unpacked before it is read, once for each .gz: 
 """
 import gzip
 import io
+import math
 import pathlib
 import shutil
 import struct
@@ -621,6 +622,50 @@ put("svg/root-with-escapes.svg", "<\u009bhtml/>")
 put("svg/opening-only.svg", "<")
 put("svg/marks-only.svg", "\ufeff")
 
+# ---------------------------------------------------------------- outlines
+
+
+def outline(shapes, attributes="viewBox='-50 -100 100 100'"):
+    return svg(shapes, attributes)
+
+
+def star(points):
+    turn = 2 * math.pi * (points // 2) / points
+    return "M" + "L".join("%d %d" % (40 * math.cos(turn * k), 40 * math.sin(turn * k) - 50) for k in range(points)) + "z"
+
+
+def scattered(count, piece):
+    return "".join("M%d %d%s" % (k * 7919 % 80 - 40, k * 104729 % 90 - 95, piece) for k in range(count))
+
+
+BODY = "<path d='M-5 0L5 0 5 -50 -5 -50z'/>"
+put("outline/star-of-301.svg", outline("<path d='%s'/>" % star(301)))
+put("outline/star-of-1501.svg", outline("<path d='%s'/>" % star(1501)))
+put("outline/star-by-the-other-rule.svg", outline("<path fill-rule='evenodd' d='%s'/>" % star(1501)))
+put("outline/pieces-thirty-thousand.svg", outline("<path d='%s'/>" % scattered(30000, "h1v1z")))
+put("outline/pieces-by-the-other-rule.svg", outline("<path fill-rule='evenodd' d='%s'/>" % scattered(30000, "h1v1z")))
+put("outline/apart-by-the-other-rule.svg", outline("<path fill-rule='evenodd' d='%s'/>" % "".join("M%d %dh1v1z" % (k % 120 * 2, -(k // 120) * 2) for k in range(16000))))
+put("outline/apart.svg", outline("<path d='%s'/>" % "".join("M%d %dh1v1z" % (k % 120 * 2, -(k // 120) * 2) for k in range(16000))))
+put("outline/shapes-apart.svg", outline("".join("<path d='M%d %dh1v1z'/>" % (k % 120 * 2, -(k // 120) * 2) for k in range(16000))))
+put("outline/all-in-one-place.svg", outline("<path d='%s'/>" % ("M0 0h9v-9z" * 33000)))
+put("outline/all-in-one-place-by-the-other-rule.svg", outline("<path fill-rule='evenodd' d='%s'/>" % ("M0 0h9v-9z" * 33000)))
+put("outline/curly.svg", outline("<path d='M-40 -50%sL40 -9 -40 -9z'/>" % ("h9v-9h-8v9" * 12000)))
+put("outline/nested.svg", outline("<path fill-rule='evenodd' d='%s'/>" % "".join("M%.3f 0h%.3fv-99h-%.3fz" % (-40 + k * 0.001, 80 - k * 0.002, 80 - k * 0.002) for k in range(5000))))
+put("outline/curves-huge.svg", outline("<path d='M0 0C1e9 0 0 -1e9 9 -9z'/>" + BODY))
+put("outline/coordinates-huge.svg", outline("<path d='M0 0L1e300 0 0 -1e300z'/>"))
+put("outline/coordinates-tiny.svg", outline("<path d='M0 0L1e-300 0 0 -1e-300z'/>"))
+put("outline/flat.svg", outline("<path d='M-9 0L9 0 0 0z'/>"))
+put("outline/a-line.svg", outline("<path d='M0 0L9 -9' stroke='red'/>"))
+put("outline/strokes-open.svg", outline("<path fill='none' stroke='red' d='M0 0L9 -9 3 -9'/>"))
+put("outline/nothing.svg", outline(""))
+put("outline/arcs-of-a-hundred-thousand.svg", outline("<path d='M0 0%s'/>" % ("a9 9 0 1 1 0 1e-9" * 25000)))
+put("outline/use-is-itself.svg", outline("<g id='a'>" + BODY + "<use href='#a'/></g>"))
+put("outline/entity-of-a-file.svg", outline("<text>&x;</text>" + BODY).replace("<svg", "<!DOCTYPE svg [<!ENTITY x SYSTEM 'file:///etc/passwd'>]><svg", 1))
+put("outline/groups-nested.svg", outline("<g>" * 100000 + BODY + "</g>" * 100000))
+put("outline/script.svg", outline("<script>while (true) {}</script>" + BODY))
+put("outline/transform-without-inverse.svg", outline("<g transform='scale(0)'>" + BODY + "</g>"))
+put("outline/text.svg", "a person, walking")
+
 # ---------------------------------------------------------------- sheet files
 SHEET = "size: A3 landscape\nlines: lines.pdf\ndeliver: { drawing: out/drawing.pdf }\n"
 put("sheet/aliases-bomb.sheet.yaml", "a: &a [x, x, x, x, x, x, x, x, x]\n" + "".join("%s: &%s [%s]\n" % (b, b, ", ".join(["*" + a] * 9)) for a, b in zip("abcdefgh", "bcdefghi")) + SHEET)
@@ -643,8 +688,8 @@ put("sheet/blanks-of-1-mb.sheet.yaml", SHEET + "resolution:" + " " * 1_000_000 +
 put("sheet/lines-of-1-mb.sheet.yaml", SHEET + "\n" * 1_000_000)
 put("sheet/keys-eight-thousand.sheet.yaml", SHEET + "".join("k%d: 1\n" % k for k in range(8_000)))
 put("sheet/keys-twice-a-hundred-thousand.sheet.yaml", SHEET + "resolution: 300\n" * 60_000)
-put("sheet/keys-near-by.sheet.yaml", SHEET + "".join("resolutin%d: 1\n" % k for k in range(5_000)))
-put("sheet/pens-five-thousand.sheet.yaml", SHEET + "pens:\n" + "".join("  p%d: { color: '#%06x' }\n" % (k, k) for k in range(5_000)))
+put("sheet/keys-near-by.sheet.yaml", SHEET + "".join("resolutin%d: 1\n" % k for k in range(4_000)))
+put("sheet/pens-four-thousand.sheet.yaml", SHEET + "pens:\n" + "".join("  p%d: { color: '#%06x' }\n" % (k, k) for k in range(4_000)))
 put("sheet/pens-of-one-colour.sheet.yaml", SHEET + "pens:\n" + "".join("  p%d: { color: '#000000' }\n" % k for k in range(3_000)))
 put("sheet/figures-twenty-thousand.sheet.yaml", SHEET + "floors: { yard: 0 m }\nfigures:\n" + "- { outline: walking, foot: [1, 2], floor: yrad }\n" * 20_000)
 put("sheet/polygon-of-100000.sheet.yaml", SHEET + "regions: { a: { outline: [" + "[1, 2]," * 100_000 + "] } }\n")
