@@ -15,6 +15,7 @@ import picocli.CommandLine.Spec;
         versionProvider = Version.class,
         description = "Turns a folder of model exports into a print-ready perspective section.",
         subcommands = {
+            StartCommand.class,
             BuildCommand.class,
             MergeCommand.class,
             LinesCommand.class,
