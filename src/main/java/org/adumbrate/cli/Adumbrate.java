@@ -17,6 +17,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             StartCommand.class,
             BuildCommand.class,
+            CheckCommand.class,
             MergeCommand.class,
             LinesCommand.class,
             RegisterCommand.class,
