@@ -104,7 +104,13 @@ public record SheetProof(
             files.base().forEach(laid -> paths.addAll(laid.paths()));
             Optional<LinePattern> pattern = Optional.of(LinePattern.of(paths));
             Optional<SheetDrawing> drawing = drawing(pattern);
-            drawing.ifPresent(made -> findings.addAll(made.findings()));
+            List<Layer> layers = new ArrayList<>();
+            if (drawing.isPresent()) {
+                layers.addAll(drawing.get().layers());
+                findings.addAll(drawing.get().findings());
+            } else {
+                linesAlone(layers);
+            }
             List<PassRequest> requests = SheetRequests.of(sheet.passes(), files.sheet());
             List<ProofPass> passes = new ArrayList<>();
             Optional<ProofPicture> picture = Optional.empty();
@@ -126,7 +132,7 @@ public record SheetProof(
                     files.sheet(),
                     dpi,
                     passes,
-                    layers(drawing),
+                    LayerOrder.of(asked, sorted.strays(), sheet.order()).sort(layers),
                     strokes(),
                     drawing.map(this::figures).orElse(List.of()),
                     picture,
@@ -140,15 +146,23 @@ public record SheetProof(
             } catch (SheetFileFault fault) {
                 refusals.addAll(fault.complaints());
             } catch (Refusal refusal) {
-                refusals.add(asked.complaint("", refusal.getMessage()));
+                String key = sheet.figures().isEmpty() ? "passes.depth" : "figures";
+                refusals.add(asked.complaint(key, refusal.getMessage()));
             }
             return Optional.empty();
         }
 
-        private List<Layer> layers(Optional<SheetDrawing> drawing) throws IOException {
-            return drawing.isPresent()
-                    ? LayerOrder.of(asked, sorted.strays(), sheet.order()).sort(drawing.get().layers())
-                    : List.of();
+        /** What there is to look at where people cannot be placed. */
+        private void linesAlone(List<Layer> layers) throws IOException {
+            PenDrawing pens = PenDrawing.of(sheet, sorted, Optional.empty());
+            layers.addAll(sorted.strays());
+            layers.addAll(pens.layers());
+            findings.addAll(pens.findings());
+            sheet.cut().ifPresent(cut -> {
+                CutDrawing drawn = CutDrawing.of(cut, sorted.cut(), files.sheet());
+                layers.addAll(drawn.layers());
+                findings.addAll(drawn.findings());
+            });
         }
 
         private static String key(PassRequest request) {

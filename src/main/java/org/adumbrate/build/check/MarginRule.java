@@ -1,8 +1,9 @@
 package org.adumbrate.build.check;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.adumbrate.build.ProofPicture;
 import org.adumbrate.build.SheetProof;
 import org.adumbrate.build.check.Observation.Severity;
@@ -21,30 +22,24 @@ final class MarginRule implements Rule {
 
     @Override
     public void look(SheetProof proof, Observations found) {
-        List<SheetPoint> near = new ArrayList<>();
-        double least = Double.POSITIVE_INFINITY;
-        for (Layer layer : proof.layers()) {
-            for (Mark mark : layer.shown() ? layer.marks() : List.<Mark>of()) {
-                if (mark instanceof Mark.Lines lines) {
-                    for (var path : lines.paths()) {
-                        double gap = path.extent().map(extent -> gap(extent, proof)).orElse(Double.POSITIVE_INFINITY);
-                        least = Math.min(least, gap);
-                        if (gap < UNPRINTED_MM && near.isEmpty()) {
-                            near.add(nearest(path.extent().orElseThrow(), proof));
-                        }
-                    }
-                }
-            }
-        }
+        Optional<Extent> nearest = proof.layers().stream()
+                .filter(Layer::shown)
+                .flatMap(layer -> layer.marks().stream())
+                .filter(Mark.Lines.class::isInstance)
+                .flatMap(mark -> ((Mark.Lines) mark).paths().stream())
+                .flatMap(path -> path.extent().stream())
+                .min(Comparator.comparingDouble(extent -> gap(extent, proof)));
+        double gap = nearest.map(extent -> gap(extent, proof)).orElse(Double.POSITIVE_INFINITY);
         boolean toned = proof.picture().filter(MarginRule::isTonedAtTheEdge).isPresent();
-        if (least < UNPRINTED_MM || toned) {
-            String what = least < UNPRINTED_MM
-                    ? String.format(Locale.ROOT, "lines come within %.1f mm of the edge of the sheet", Math.max(0, least))
+        if (gap < UNPRINTED_MM || toned) {
+            boolean isLine = gap < UNPRINTED_MM;
+            String what = isLine
+                    ? String.format(Locale.ROOT, "lines come within %.1f mm of the edge of the sheet", Math.max(0, gap))
                     : "tones run to the edge of the sheet";
             found.add(
                     Severity.NOTE,
                     "size",
-                    near,
+                    isLine ? List.of(corner(nearest.orElseThrow(), proof)) : List.of(),
                     what + ", and it has no bleed",
                     new Advice(
                             "most printers leave some 5 mm along the edges bare, and a trimmed edge wanders by 1 to 3 mm",
@@ -60,7 +55,7 @@ final class MarginRule implements Rule {
                         proof.size().heightMm() - extent.bottom()));
     }
 
-    private static SheetPoint nearest(Extent extent, SheetProof proof) {
+    private static SheetPoint corner(Extent extent, SheetProof proof) {
         double right = proof.size().widthMm() - extent.right();
         double bottom = proof.size().heightMm() - extent.bottom();
         double x = extent.left() <= right ? extent.left() : extent.right();

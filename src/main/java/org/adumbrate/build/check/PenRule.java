@@ -18,10 +18,8 @@ final class PenRule implements Rule {
     /** What printers draw as one dot of their own, however fine that is; common practice: a seventh of a point. */
     private static final double HAIRLINE_MM = 0.05;
 
-    /** Grey lines are screened; thinner than this they fall apart into dots. Common practice. */
-    private static final double SCREENED_MM = 0.13;
-
-    private static final int BLACK = 40;
+    /** The largest component of an ink that prints nearly as black does, of 255. */
+    private static final int NEARLY_BLACK = 80;
 
     private static final double ROUNDING = 1e-6;
 
@@ -76,8 +74,8 @@ final class PenRule implements Rule {
 
     private static void screened(String key, Pen pen, Observations found) {
         Srgb ink = pen.ink();
-        boolean grey = Math.max(ink.red(), Math.max(ink.green(), ink.blue())) > 2 * BLACK;
-        if (grey && pen.weight().mm() <= SCREENED_MM + ROUNDING) {
+        boolean grey = Math.max(ink.red(), Math.max(ink.green(), ink.blue())) > NEARLY_BLACK;
+        if (grey && pen.weight().mm() <= THINNEST_MM + ROUNDING) {
             found.add(
                     Severity.NOTE,
                     key,

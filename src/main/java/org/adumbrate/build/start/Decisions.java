@@ -34,7 +34,9 @@ final class Decisions {
     private void lines() {
         SheetRoles roles = draft.roles();
         decided.add(new Decision(
-                "lines", name(roles.base().file()), "its colours are those that the line sheets have in common"));
+                "lines",
+                name(roles.base().file()),
+                "of the line sheets, it has the most colours that the others have too"));
         decided.add(new Decision(
                 "size", PageName.of(roles.base().page()).text(), "its page is " + roles.base().page()));
         roles.trees()

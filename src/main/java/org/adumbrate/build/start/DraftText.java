@@ -1,10 +1,11 @@
 package org.adumbrate.build.start;
 
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.linework.pens.LineRole;
 import org.adumbrate.linework.pens.PenSuggestion;
@@ -14,9 +15,9 @@ import org.adumbrate.perspective.HeightLine;
 
 /** Writes a draft as a sheet file with comments. */
 final class DraftText {
-    /** Strokes of a neighbour or a pane recede. */
-    private static final Map<LineRole, String> INK = Map.of(
-            LineRole.PAVING, "#505050", LineRole.NEIGHBOUR, "#707070", LineRole.GLASS, "#606060", LineRole.PLANTING, "#505050");
+    /** Lines that stand back behind the building's are drawn in a dark grey. */
+    private static final Set<LineRole> RECEDING =
+            Set.of(LineRole.PAVING, LineRole.NEIGHBOUR, LineRole.GLASS, LineRole.PLANTING);
 
     private final Draft draft;
     private final DraftPens pens;
@@ -193,7 +194,7 @@ final class DraftText {
         }
         pens.byName().forEach((key, pen) -> row(
                 "  " + key + ": { color: \"" + pen.color() + "\", role: " + DraftPens.word(pen)
-                        + (INK.containsKey(pen.role()) ? ", ink: \"" + INK.get(pen.role()) + "\"" : "") + " }",
+                        + (RECEDING.contains(pen.role()) ? ", ink: \"#505050\"" : "") + " }",
                 pen.reason()));
         line("");
         pens.cut().ifPresentOrElse(
@@ -234,7 +235,7 @@ final class DraftText {
         line("");
         line("# People: adumbrate has standing, walking, seated, child, with-bag, leaning and more.");
         Optional<SheetPoint> foot = draft.seen().fitted().flatMap(fitted -> fitted.floors().get(0).lines().stream()
-                .max(java.util.Comparator.comparingDouble(HeightLine::heightMm))
+                .max(Comparator.comparingDouble(HeightLine::heightMm))
                 .map(HeightLine::foot));
         String at = foot.map(point -> String.format(Locale.ROOT, "[%.1f, %.1f]", point.x(), point.y())).orElse("[X, Y]");
         String floor = draft.seen().fitted().map(fitted -> fitted.floors().get(0).name()).orElse("NAME");

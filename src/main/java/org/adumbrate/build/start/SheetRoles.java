@@ -78,13 +78,17 @@ record SheetRoles(
         return sheet.tally().stream().mapToDouble(ColorTally::lengthMm).sum();
     }
 
-    /** Height lines set aside, the sheet whose colours most others have; then that with the least height lines and most line. */
+    /**
+     * Height lines set aside, the sheet with the most colours, times the number of sheets that have all of these; then that
+     * with the fewest height lines, then that with the most line.
+     */
     private static LineSheet base(List<LineSheet> sheets) {
         List<PenSuggestion> pens = PenSuggestions.of(unnamed(sheets));
         return sheets.stream()
-                .max(Comparator.comparingLong((LineSheet one) -> sheets.stream()
-                                .filter(other -> drawn(other, pens).containsAll(drawn(one, pens)))
-                                .count())
+                .max(Comparator.comparingLong((LineSheet one) -> drawn(one, pens).size()
+                                * sheets.stream()
+                                        .filter(other -> drawn(other, pens).containsAll(drawn(one, pens)))
+                                        .count())
                         .thenComparingInt(one -> drawn(one, pens).size() - all(one, pens).size())
                         .thenComparingDouble(SheetRoles::lengthMm)
                         .thenComparing(one -> one.file().toString(), Comparator.reverseOrder()))
