@@ -85,7 +85,6 @@ class CheckCommandTest {
                 .contains("pens: none for #785428")
                 .containsPattern("\\d+ % of all line lies where the paper sends back less than a quarter of its light")
                 .containsPattern("the underlay is coloured; its darkest tone makes some 2\\d\\d % of total ink")
-                .contains("863.6 x 558.8 mm, which is no paper of ISO 216, ANSI or Arch")
                 .contains("should be looked at before it is printed");
         assertThat(run.out().lines().filter(line -> line.startsWith("      why ")).count())
                 .isEqualTo(run.out().lines().filter(line -> line.startsWith("      do  ")).count())
@@ -128,6 +127,13 @@ class CheckCommandTest {
                 .contains("no point of floor 'yard' is seen there")
                 .containsPattern("stands \\d+\\.\\d degrees below the horizon")
                 .contains("pens.building draws lines of 0.100 mm");
+    }
+
+    @Test
+    void aSheetThatNoPrinterKnowsIsANote() throws IOException {
+        Cli run = check(HEAD.replace("17 x 11 in", "500 x 323.53 mm"));
+        assertThat(run.out()).contains("a.sheet.yaml:1:7: the sheet is 500 x 323.53 mm, which is no paper of ISO 216, ANSI or Arch");
+        assertThat(run.code()).isZero();
     }
 
     @Test

@@ -13,14 +13,14 @@ enum PassKind {
     /** Something else, or one cannot tell. */
     UNKNOWN("unknown");
 
-    /** A render of hard shadows has at least this share of what is unlit in one tone, and one of soft shadows not. */
-    private static final double ONE_DARK = 0.5;
+    /**
+     * A render of hard shadows has at least this share of what is unlit in one tone, and one of soft shade not; a depth render
+     * of a section has it too, for the cut face is at one distance.
+     */
+    private static final double ONE_DARK = 0.35;
 
     /** Planes in a depth render are smooth to this; see {@link ToneLook#rough}. */
     private static final double SMOOTH = 0.8;
-
-    /** The cut face of a section, at one distance, has at least this share of what a depth render shows. */
-    private static final double FOREGROUND = 0.2;
 
     private static final double HARDLY_SOFT = 0.02;
     private static final double ALL_LIT = 0.99;
@@ -57,7 +57,7 @@ enum PassKind {
             return new Guess(DEPTH, "it brightens with the distance of the height lines");
         }
         boolean isSmooth = look.rough() < SMOOTH && look.soft() > HARDLY_SOFT;
-        if (!colors && isSmooth && look.oneDark() >= FOREGROUND && look.oneDark() < ONE_DARK) {
+        if (!colors && isSmooth && look.oneDark() >= ONE_DARK) {
             return new Guess(DEPTH, "its tones change evenly over whole surfaces, and the nearest is the darkest");
         }
         if (look.oneDark() >= ONE_DARK) {

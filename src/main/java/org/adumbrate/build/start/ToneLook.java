@@ -113,16 +113,18 @@ record ToneLook(double lit, double oneDark, double soft, double rough, double dr
 
         private ToneLook edges(double lit, double oneDark) {
             float[] t = tones.light();
-            float[] changes = new float[t.length];
+            float[] changes = new float[2 * t.length];
             int soft = 0;
             int drawn = 0;
             for (int k = 2 * width + 2; k < t.length - 2 * width - 2; k++) {
                 if (!counts[k - 1] || !counts[k + 1] || !counts[k - width] || !counts[k + width]) {
                     continue;
                 }
-                float step = Math.abs(t[k + 1] - t[k]);
-                if (step > LEAST_STEP && step < SMALL_STEP) {
-                    changes[soft++] = Math.abs(t[k + 1] - 2 * t[k] + t[k - 1]) / step;
+                for (int next = 1; next <= width; next += width - 1) {
+                    float step = Math.abs(t[k + next] - t[k]);
+                    if (step > LEAST_STEP && step < SMALL_STEP) {
+                        changes[soft++] = Math.abs(t[k + next] - 2 * t[k] + t[k - next]) / step;
+                    }
                 }
                 float across = Math.min(t[k - 2], t[k + 2]) - t[k];
                 float along = Math.min(t[k - 2 * width], t[k + 2 * width]) - t[k];
@@ -130,7 +132,7 @@ record ToneLook(double lit, double oneDark, double soft, double rough, double dr
             }
             Arrays.sort(changes, 0, soft);
             double all = Math.max(1, total);
-            return new ToneLook(lit, oneDark, soft / all, soft == 0 ? 0 : changes[soft / 2], drawn / all);
+            return new ToneLook(lit, oneDark, soft / all / 2, soft == 0 ? 0 : changes[soft / 2], drawn / all);
         }
     }
 }

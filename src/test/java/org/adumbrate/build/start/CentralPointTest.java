@@ -31,7 +31,7 @@ class CentralPointTest {
             ModelPoint to =
                     switch (k % 4) {
                         case 0 -> new ModelPoint(from.x() + length, from.y(), from.z());
-                        case 1 -> new ModelPoint(from.x(), from.y() + length, from.z());
+                        case 1 -> new ModelPoint(from.x(), from.y() + 3 * length, from.z());
                         case 2 -> new ModelPoint(from.x(), from.y(), from.z() + length);
                         default -> new ModelPoint(from.x() + length, from.y(), from.z() + between(-1, 1) * length);
                     };
