@@ -56,8 +56,7 @@ public final class ProofPicture {
 
     /** The middle of a pixel on the sheet. */
     public SheetPoint middle(int x, int y) {
-        return new SheetPoint(
-                (x + 0.5) * sheet.widthMm() / size.width(), (y + 0.5) * sheet.heightMm() / size.height());
+        return new SheetPoint((x + 0.5) * sheet.widthMm() / size.width(), (y + 0.5) * sheet.heightMm() / size.height());
     }
 
     /** Takes the strips of a blend. */

@@ -59,7 +59,9 @@ final class SheetCamera {
         this.heights = fitHeights();
         StatedCamera stated = stated();
         Optional<DepthScale> known = sheet.passes().depth().flatMap(SheetCamera::statedRange);
-        if (known.isPresent() && stated.focalMm().isEmpty() && stated.fieldOfViewDeg().isEmpty()) {
+        if (known.isPresent()
+                && stated.focalMm().isEmpty()
+                && stated.fieldOfViewDeg().isEmpty()) {
             stated = withFocalByDepth(stated, known.get());
         }
         this.camera = CameraFit.of(stated, files.sheet(), heights);
@@ -112,7 +114,9 @@ final class SheetCamera {
             return Optional.empty();
         }
         Map<String, Double> elevations = statedElevations();
-        OptionalDouble horizon = sheet.camera().flatMap(Camera::principalPoint).map(point -> OptionalDouble.of(point.y()))
+        OptionalDouble horizon = sheet.camera()
+                .flatMap(Camera::principalPoint)
+                .map(point -> OptionalDouble.of(point.y()))
                 .orElse(OptionalDouble.empty());
         OptionalDouble eye = optional(sheet.camera().flatMap(Camera::eyeHeight).map(Metres::m));
         try {
@@ -130,7 +134,8 @@ final class SheetCamera {
 
     private Map<String, Double> statedElevations() {
         Map<String, Double> elevations = new LinkedHashMap<>();
-        sheet.floors().forEach((name, floor) -> elevations.put(name, floor.elevation().m()));
+        sheet.floors()
+                .forEach((name, floor) -> elevations.put(name, floor.elevation().m()));
         return elevations;
     }
 
@@ -152,7 +157,8 @@ final class SheetCamera {
 
     private static Optional<DepthScale> statedRange(DepthPass pass) {
         return pass.near().isPresent() && pass.far().isPresent()
-                ? Optional.of(new DepthScale(pass.near().get().m(), pass.far().get().m()))
+                ? Optional.of(
+                        new DepthScale(pass.near().get().m(), pass.far().get().m()))
                 : Optional.empty();
     }
 
@@ -162,13 +168,16 @@ final class SheetCamera {
             return stated;
         }
         try {
-            double focal = FocalFit.of(metres, sheet.heights().orElseThrow().height().m()).focalMm();
+            double focal = FocalFit.of(
+                            metres, sheet.heights().orElseThrow().height().m())
+                    .focalMm();
             findings.add(new Finding(
                     Finding.Severity.NOTE,
                     "camera: a focal length of %.1f mm, by the depth pass at the height lines".formatted(focal)));
             return stated.withFocal(focal);
         } catch (Refusal reason) {
-            findings.add(new Finding(Finding.Severity.WARNING, depth.orElseThrow().file() + ": " + reason.getMessage()));
+            findings.add(
+                    new Finding(Finding.Severity.WARNING, depth.orElseThrow().file() + ": " + reason.getMessage()));
             return stated;
         }
     }
@@ -176,8 +185,9 @@ final class SheetCamera {
     private DepthScale fitRange() throws Refusal {
         String file = depth.orElseThrow().file() + ": ";
         if (camera.view().isEmpty() || lines.isEmpty()) {
-            throw new Refusal(file + "its near and far are not stated, and to tell them from height lines needs 'heights' and"
-                    + " the camera's 'focal' or 'field-of-view'; state near and far, or these");
+            throw new Refusal(
+                    file + "its near and far are not stated, and to tell them from height lines needs 'heights' and"
+                            + " the camera's 'focal' or 'field-of-view'; state near and far, or these");
         }
         try {
             FittedDepth fitted = DepthFit.of(
@@ -186,7 +196,8 @@ final class SheetCamera {
                     sheet.heights().orElseThrow().height().m());
             findings.add(new Finding(
                     Finding.Severity.NOTE,
-                    "passes.depth: from %.2f m to %.2f m, by the height lines".formatted(fitted.nearM(), fitted.farM())));
+                    "passes.depth: from %.2f m to %.2f m, by the height lines"
+                            .formatted(fitted.nearM(), fitted.farM())));
             return new DepthScale(fitted.nearM(), fitted.farM());
         } catch (Refusal reason) {
             throw new Refusal(file + reason.getMessage());

@@ -174,8 +174,8 @@ public record SheetProof(
         }
 
         private ProofPicture picture(PassSet set) throws IOException {
-            double scale = Math.sqrt(MOST_PIXELS
-                    / (files.sheet().widthMm() * files.sheet().heightMm()));
+            double scale = Math.sqrt(
+                    MOST_PIXELS / (files.sheet().widthMm() * files.sheet().heightMm()));
             PixelSize size = files.sheet().pixelsAt(Math.min(LOOK_DPI, scale * Length.MM_PER_INCH));
             ProofPicture picture = ProofPicture.blank(files.sheet(), size, set.channels());
             set.blend(size, picture.channels(), List.of(picture.encoder()), 16, share -> {});

@@ -60,7 +60,11 @@ final class CheckCommand implements Callable<Integer> {
             print(result);
         }
         common.writeJson(Results.object(
-                "file", file, "passes", result.passes(), "findings",
+                "file",
+                file,
+                "passes",
+                result.passes(),
+                "findings",
                 result.observations().stream().map(CheckCommand::json).toList()));
         return result.passes() ? ExitCode.DONE : ExitCode.REFUSED;
     }
@@ -73,15 +77,23 @@ final class CheckCommand implements Callable<Integer> {
                 some.forEach(this::print);
             }
         }
-        common.out().println(file + (result.passes() ? ": may be printed" : ": should be looked at before it is printed"));
+        common.out()
+                .println(file + (result.passes() ? ": may be printed" : ": should be looked at before it is printed"));
     }
 
     private void print(Observation one) {
-        common.out().printf("  %s:%d:%d: %s%n", file, one.place().line(), one.place().column(), one.what());
+        common.out()
+                .printf(
+                        "  %s:%d:%d: %s%n",
+                        file, one.place().line(), one.place().column(), one.what());
         if (!one.at().isEmpty()) {
             String more = one.at().size() > PLACES ? " and elsewhere" : "";
-            common.out().println("      at  " + one.at().stream().limit(PLACES).map(CheckCommand::text)
-                    .collect(Collectors.joining(", ")) + " mm" + more);
+            common.out()
+                    .println("      at  "
+                            + one.at().stream()
+                                    .limit(PLACES)
+                                    .map(CheckCommand::text)
+                                    .collect(Collectors.joining(", ")) + " mm" + more);
         }
         common.out().println("      why " + one.why());
         common.out().println("      do  " + one.remedy());
@@ -101,7 +113,10 @@ final class CheckCommand implements Callable<Integer> {
                 "key", one.key(),
                 "line", one.place().line(),
                 "column", one.place().column(),
-                "atMm", one.at().stream().map(point -> List.of(point.x(), point.y())).toList(),
+                "atMm",
+                        one.at().stream()
+                                .map(point -> List.of(point.x(), point.y()))
+                                .toList(),
                 "what", one.what(),
                 "why", one.why(),
                 "remedy", one.remedy());

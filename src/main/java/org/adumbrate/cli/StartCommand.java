@@ -35,7 +35,8 @@ final class StartCommand implements Callable<Integer> {
     @Option(
             names = "--output",
             paramLabel = "FILE.sheet.yaml",
-            description = "The sheet file to write, which must not exist; in the folder and named as it is if not said.")
+            description =
+                    "The sheet file to write, which must not exist; in the folder and named as it is if not said.")
     private Path output;
 
     @Override
@@ -47,8 +48,8 @@ final class StartCommand implements Callable<Integer> {
             result.open().forEach(this::print);
             common.out().printf("%s: written; see it with adumbrate build %s%n", result.file(), result.file());
         }
-        common.writeJson(Results.object(
-                "file", result.file(), "decided", json(result.decided()), "open", json(result.open())));
+        common.writeJson(
+                Results.object("file", result.file(), "decided", json(result.decided()), "open", json(result.open())));
         return ExitCode.DONE;
     }
 

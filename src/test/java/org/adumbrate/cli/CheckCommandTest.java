@@ -15,8 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Sheets of the demo's exports with one thing or many wrong. */
 class CheckCommandTest {
-    private static final String HEAD =
-            """
+    private static final String HEAD = """
             size: 17 x 11 in
             resolution: 150
             lines: lines.pdf
@@ -55,8 +54,7 @@ class CheckCommandTest {
 
     @Test
     void everyFindingSaysWhatWhereWhyAndWhatToDo() throws IOException {
-        Cli run = check(
-                """
+        Cli run = check("""
                 size: 863.6 x 558.8 mm
                 resolution: 300
                 lines: lines.pdf
@@ -86,16 +84,23 @@ class CheckCommandTest {
                 .containsPattern("\\d+ % of all line lies where the paper sends back less than a quarter of its light")
                 .containsPattern("the underlay is coloured; its darkest tone makes some 2\\d\\d % of total ink")
                 .contains("should be looked at before it is printed");
-        assertThat(run.out().lines().filter(line -> line.startsWith("      why ")).count())
-                .isEqualTo(run.out().lines().filter(line -> line.startsWith("      do  ")).count())
-                .isEqualTo(run.out().lines().filter(line -> line.contains("a.sheet.yaml:") && line.startsWith("  "))
+        assertThat(run.out()
+                        .lines()
+                        .filter(line -> line.startsWith("      why "))
+                        .count())
+                .isEqualTo(run.out()
+                        .lines()
+                        .filter(line -> line.startsWith("      do  "))
+                        .count())
+                .isEqualTo(run.out()
+                        .lines()
+                        .filter(line -> line.contains("a.sheet.yaml:") && line.startsWith("  "))
                         .count());
     }
 
     @Test
     void figuresAreLookedAt() throws IOException {
-        Cli run = check(HEAD
-                + """
+        Cli run = check(HEAD + """
                 floors: { yard: { elevation: 0 m, outline: [[300, 200], [430, 200], [430, 240], [300, 240]] } }
                 camera: { focal: 260 mm, principal-point: [214, 150.5], eye-height: 4.25 m }
                 figures:
@@ -113,8 +118,7 @@ class CheckCommandTest {
 
     @Test
     void whatABuildWouldRefuseIsAnErrorAndTheRestIsStillLookedAt() throws IOException {
-        Cli run = check(HEAD
-                + """
+        Cli run = check(HEAD + """
                 floors: { yard: 0 m }
                 camera: { focal: 260 mm, principal-point: [214, 150.5], eye-height: 4.25 m }
                 figures: [{ outline: standing, foot: [320, 100] }]
@@ -132,7 +136,8 @@ class CheckCommandTest {
     @Test
     void aSheetThatNoPrinterKnowsIsANote() throws IOException {
         Cli run = check(HEAD.replace("17 x 11 in", "500 x 323.53 mm"));
-        assertThat(run.out()).contains("a.sheet.yaml:1:7: the sheet is 500 x 323.53 mm, which is no paper of ISO 216, ANSI or Arch");
+        assertThat(run.out())
+                .contains("a.sheet.yaml:1:7: the sheet is 500 x 323.53 mm, which is no paper of ISO 216, ANSI or Arch");
         assertThat(run.code()).isZero();
     }
 
@@ -160,6 +165,7 @@ class CheckCommandTest {
         JsonNode thin = json.get("findings").get(0);
         assertThat(json.get("findings").findValuesAsText("key")).contains("pens.building", "pens");
         assertThat(thin.get("severity").asText()).isEqualTo("warning");
-        assertThat(thin.has("line") && thin.has("why") && thin.has("remedy") && thin.has("atMm")).isTrue();
+        assertThat(thin.has("line") && thin.has("why") && thin.has("remedy") && thin.has("atMm"))
+                .isTrue();
     }
 }

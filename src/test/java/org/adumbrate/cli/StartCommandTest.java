@@ -60,7 +60,9 @@ class StartCommandTest {
 
         // the building was modelled with these floors, and the eye 4.25 m above the lowest
         Map<String, Double> elevations = new LinkedHashMap<>();
-        sheet.floors().forEach((floor, stated) -> elevations.put(floor, stated.elevation().m()));
+        sheet.floors()
+                .forEach((floor, stated) ->
+                        elevations.put(floor, stated.elevation().m()));
         assertThat(elevations)
                 .containsExactly(
                         Map.entry("floor-1", 0.0),
@@ -89,7 +91,8 @@ class StartCommandTest {
                 .contains("# passes:")
                 .contains("no raster here looks like it")
                 .contains("No colour looks like height lines");
-        Cli build = Cli.run("build", exports.resolve("job 1.sheet.yaml").toString(), "--only", "drawing", "--dpi", "50");
+        Cli build =
+                Cli.run("build", exports.resolve("job 1.sheet.yaml").toString(), "--only", "drawing", "--dpi", "50");
         assertThat(build.code()).as(build.err()).isZero();
     }
 
@@ -104,7 +107,8 @@ class StartCommandTest {
         Path other = folder.resolve("elsewhere").resolve("a.sheet.yaml");
         Cli written = Cli.run("start", exports.toString(), "--output", other.toString());
         assertThat(written.code()).as(written.err()).isZero();
-        assertThat(name(SheetFileReader.read(other).sheet().lines().get(0).file())).isEqualTo("lines.pdf");
+        assertThat(name(SheetFileReader.read(other).sheet().lines().get(0).file()))
+                .isEqualTo("lines.pdf");
     }
 
     @Test

@@ -22,7 +22,9 @@ final class BuildRule implements Rule {
                     isKeyed ? key.group(1) : "",
                     finding.at(),
                     Clauses.first(finding.text()),
-                    new Advice(why(isKeyed ? key.group(1) : "", isNote), Clauses.last(finding.text(), isNote ? "nothing" : "look at it")));
+                    new Advice(
+                            why(isKeyed ? key.group(1) : "", isNote),
+                            Clauses.last(finding.text(), isNote ? "nothing" : "look at it")));
         }
     }
 

@@ -44,7 +44,9 @@ final class InkRule implements Rule {
                 "passes",
                 List.of(at),
                 String.format(
-                        Locale.ROOT, "the underlay is coloured; its darkest tone makes some %.0f %% of total ink", most),
+                        Locale.ROOT,
+                        "the underlay is coloured; its darkest tone makes some %.0f %% of total ink",
+                        most),
                 new Advice(
                         "papers without a coating take some 240 %, coated ones 300 %; more ink does not dry and sets off",
                         isHeavy

@@ -50,9 +50,7 @@ final class MarginRule implements Rule {
     private static double gap(Extent extent, SheetProof proof) {
         return Math.min(
                 Math.min(extent.left(), extent.top()),
-                Math.min(
-                        proof.size().widthMm() - extent.right(),
-                        proof.size().heightMm() - extent.bottom()));
+                Math.min(proof.size().widthMm() - extent.right(), proof.size().heightMm() - extent.bottom()));
     }
 
     private static SheetPoint corner(Extent extent, SheetProof proof) {

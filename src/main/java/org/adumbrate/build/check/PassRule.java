@@ -55,7 +55,9 @@ final class PassRule implements Rule {
                 isSoft ? Severity.WARNING : Severity.NOTE,
                 pass.key(),
                 what,
-                new Advice(SOFT.why(), isSoft ? "render it " + wanted + " pixels wide or wider" : "nothing, up to 2 times"));
+                new Advice(
+                        SOFT.why(),
+                        isSoft ? "render it " + wanted + " pixels wide or wider" : "nothing, up to 2 times"));
     }
 
     private static String name(ProofPass pass) {

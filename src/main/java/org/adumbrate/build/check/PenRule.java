@@ -32,7 +32,8 @@ final class PenRule implements Rule {
                 String key = "pens." + entry.getKey();
                 thin(key, pen.weight().mm(), found);
                 screened(key, pen, found);
-                boolean fades = pen.fades().isPresent() && sheet.passes().depth().isPresent();
+                boolean fades =
+                        pen.fades().isPresent() && sheet.passes().depth().isPresent();
                 if (fades && pen.weight().mm() >= THINNEST_MM) {
                     thin(key + ".fades", pen.weight().mm() * pen.fades().get().share(), found);
                 }
@@ -46,7 +47,8 @@ final class PenRule implements Rule {
         for (Map.Entry<String, Veil> veil : sheet.veils().entrySet()) {
             veil.getValue()
                     .etch()
-                    .ifPresent(etch -> thin("veils." + veil.getKey() + ".etch", etch.width().mm(), found));
+                    .ifPresent(etch -> thin(
+                            "veils." + veil.getKey() + ".etch", etch.width().mm(), found));
         }
         thin("entourage.outline", sheet.entourage().outline().mm(), found);
     }
@@ -79,7 +81,12 @@ final class PenRule implements Rule {
             found.add(
                     Severity.NOTE,
                     key,
-                    String.format(Locale.ROOT, "%s draws in %s with %.2f mm", key, ink, pen.weight().mm()),
+                    String.format(
+                            Locale.ROOT,
+                            "%s draws in %s with %.2f mm",
+                            key,
+                            ink,
+                            pen.weight().mm()),
                     new Advice(
                             "offset and laser printers screen what is not black, and a thin grey line becomes dots",
                             "draw it in black, or a little wider, if the printer screens it"));

@@ -36,11 +36,14 @@ final class ToneRule implements Rule {
             return;
         }
         Walk walk = new Walk(proof.picture().get());
-        proof.layers().stream().filter(Layer::shown).flatMap(layer -> layer.marks().stream()).forEach(mark -> {
-            if (mark instanceof Mark.Lines lines) {
-                lines.paths().forEach(path -> path.visit(walk));
-            }
-        });
+        proof.layers().stream()
+                .filter(Layer::shown)
+                .flatMap(layer -> layer.marks().stream())
+                .forEach(mark -> {
+                    if (mark instanceof Mark.Lines lines) {
+                        lines.paths().forEach(path -> path.visit(walk));
+                    }
+                });
         if (walk.dark > SHARE * walk.all) {
             found.add(
                     Severity.WARNING,

@@ -109,7 +109,8 @@ final class CentralPoint implements VectorPath.Visitor {
         for (int round = 0; round < ROUNDS; round++) {
             double reach = Math.max(MISSED_MM, WITHIN_MM / (round + 1));
             SheetPoint from = at;
-            at = nearest(lines.stream().filter(line -> line.missed(from) < reach).toList(), at);
+            at = nearest(
+                    lines.stream().filter(line -> line.missed(from) < reach).toList(), at);
         }
         return at;
     }

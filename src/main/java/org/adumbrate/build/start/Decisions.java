@@ -38,15 +38,18 @@ final class Decisions {
                 name(roles.base().file()),
                 "of the line sheets, it has the most colours that the others have too"));
         decided.add(new Decision(
-                "size", PageName.of(roles.base().page()).text(), "its page is " + roles.base().page()));
+                "size",
+                PageName.of(roles.base().page()).text(),
+                "its page is " + roles.base().page()));
         roles.trees()
                 .ifPresentOrElse(
                         trees -> decided.add(new Decision(
                                 "veils.trees", name(trees.sheet().file()) + " " + trees.color(), trees.reason())),
                         () -> open.add(new Decision("veils.trees", "none", "no colour looks like planting")));
         DraftPens pens = DraftPens.of(roles);
-        pens.byName().forEach((key, pen) ->
-                decided.add(new Decision("pens." + key, pen.color().toString(), pen.reason())));
+        pens.byName()
+                .forEach((key, pen) ->
+                        decided.add(new Decision("pens." + key, pen.color().toString(), pen.reason())));
         pens.cut()
                 .ifPresentOrElse(
                         cut -> decided.add(new Decision("cut", cut.color().toString(), cut.reason())),
@@ -63,18 +66,28 @@ final class Decisions {
             }
             PassFile best = all.get(0);
             boolean used = kind != PassKind.DEPTH || draft.range().isPresent();
-            (used ? decided : open).add(new Decision(
-                    key, name(best.file()), best.guess().reason() + (used ? "" : "; its near and far are not known")));
+            (used ? decided : open)
+                    .add(new Decision(
+                            key,
+                            name(best.file()),
+                            best.guess().reason() + (used ? "" : "; its near and far are not known")));
             for (PassFile other : all.subList(1, all.size())) {
-                open.add(new Decision(key, "or " + name(other.file()), "it is one too"
-                        + (other.look().drawn() > 1.5 * best.look().drawn() ? ", with edges drawn into it" : "")));
+                open.add(new Decision(
+                        key,
+                        "or " + name(other.file()),
+                        "it is one too"
+                                + (other.look().drawn() > 1.5 * best.look().drawn()
+                                        ? ", with edges drawn into it"
+                                        : "")));
             }
         }
         for (PassFile pass : draft.passes()) {
             if (!pass.placement().aligned()) {
-                open.add(new Decision("not used", name(pass.file()), pass.placement().message()));
+                open.add(new Decision(
+                        "not used", name(pass.file()), pass.placement().message()));
             } else if (pass.guess().kind() == PassKind.UNKNOWN) {
-                open.add(new Decision("undecided", name(pass.file()), pass.guess().reason()));
+                open.add(new Decision(
+                        "undecided", name(pass.file()), pass.guess().reason()));
             }
         }
     }
@@ -95,10 +108,7 @@ final class Decisions {
         decided.add(new Decision(
                 "floors",
                 draft.seen().elevations().toString(),
-                String.format(
-                        Locale.ROOT,
-                        "equal heights obey one horizon at y %.1f mm",
-                        fitted.horizonMm())));
+                String.format(Locale.ROOT, "equal heights obey one horizon at y %.1f mm", fitted.horizonMm())));
         draft.seen()
                 .central()
                 .ifPresentOrElse(

@@ -27,9 +27,10 @@ record Draft(
 
     /** The passes of a kind, the best first: the one with the fewest drawn edges, then the one with most pixels. */
     List<PassFile> all(PassKind kind) {
-        List<PassFile> all = new ArrayList<>(
-                passes.stream().filter(pass -> pass.is(kind)).toList());
-        all.sort(Comparator.comparingLong((PassFile pass) -> Math.round(100 * pass.look().drawn()))
+        List<PassFile> all =
+                new ArrayList<>(passes.stream().filter(pass -> pass.is(kind)).toList());
+        all.sort(Comparator.comparingLong(
+                        (PassFile pass) -> Math.round(100 * pass.look().drawn()))
                 .thenComparingLong(pass -> -pass.placement().pass().count())
                 .thenComparing(pass -> pass.file().toString()));
         return all;

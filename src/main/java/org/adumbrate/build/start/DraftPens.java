@@ -23,7 +23,8 @@ record DraftPens(Map<String, PenSuggestion> byName, Optional<PenSuggestion> cut)
         Optional<PenSuggestion> cut =
                 roles.pens().stream().filter(pen -> pen.role() == LineRole.CUT).findFirst();
         List<PenSuggestion> pens = new ArrayList<>(roles.pens());
-        pens.removeIf(pen -> heights.filter(pen.colors()::contains).isPresent() || cut.filter(pen::equals).isPresent());
+        pens.removeIf(pen -> heights.filter(pen.colors()::contains).isPresent()
+                || cut.filter(pen::equals).isPresent());
         pens.removeIf(pen -> pen.role() == LineRole.PLANTING && isOfTrees(roles, pen));
         pens.sort(Comparator.comparingDouble(DraftPens::width));
         Map<LineRole, Integer> counts = new HashMap<>();
@@ -37,7 +38,9 @@ record DraftPens(Map<String, PenSuggestion> byName, Optional<PenSuggestion> cut)
 
     /** The veil of the trees draws their lines too. */
     private static boolean isOfTrees(SheetRoles roles, PenSuggestion pen) {
-        return roles.trees().filter(trees -> pen.colors().contains(trees.color())).isPresent();
+        return roles.trees()
+                .filter(trees -> pen.colors().contains(trees.color()))
+                .isPresent();
     }
 
     private static double width(PenSuggestion pen) {
@@ -46,7 +49,9 @@ record DraftPens(Map<String, PenSuggestion> byName, Optional<PenSuggestion> cut)
 
     /** The role as a sheet file says it. Height lines that are not used as such are lines like others. */
     static String word(PenSuggestion pen) {
-        return pen.role() == LineRole.HEIGHT_LINES ? LineRole.OTHER.word() : pen.role().word();
+        return pen.role() == LineRole.HEIGHT_LINES
+                ? LineRole.OTHER.word()
+                : pen.role().word();
     }
 
     boolean has(LineRole role) {

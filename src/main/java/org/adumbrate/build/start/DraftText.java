@@ -55,14 +55,17 @@ final class DraftText {
         line("# A first draft. What could not be decided stands here as a comment with the choices.");
         line("# Build it, look at out/preview.png, then change it: adumbrate schema describes every key.");
         line("");
-        row("size: " + PageName.of(draft.roles().base().page()).text(), "the page of the lines: "
-                + draft.roles().base().page());
+        row(
+                "size: " + PageName.of(draft.roles().base().page()).text(),
+                "the page of the lines: " + draft.roles().base().page());
         row("resolution: 300", "pixels per inch of the underlay");
     }
 
     private void lines() {
         line("");
-        row("lines: " + file(draft.roles().base().file()), draft.roles().base().strokes().size() + " strokes");
+        row(
+                "lines: " + file(draft.roles().base().file()),
+                draft.roles().base().strokes().size() + " strokes");
         draft.unused().forEach(one -> line("# not used: " + file(one.file()) + ": " + plain(one.reason())));
     }
 
@@ -77,9 +80,11 @@ final class DraftText {
         depth(none);
         for (PassFile pass : draft.passes()) {
             if (!pass.placement().aligned()) {
-                line("  # not used: " + file(pass.file()) + ": " + plain(pass.placement().message()));
+                line("  # not used: " + file(pass.file()) + ": "
+                        + plain(pass.placement().message()));
             } else if (pass.guess().kind() == PassKind.UNKNOWN) {
-                line("  # undecided: " + file(pass.file()) + " lies on the lines, but " + pass.guess().reason()
+                line("  # undecided: " + file(pass.file()) + " lies on the lines, but "
+                        + pass.guess().reason()
                         + "; if it is one, name it as shadow, occlusion, figure-shadow or depth");
             }
         }
@@ -107,7 +112,8 @@ final class DraftText {
     private void depth(boolean none) {
         Optional<PassFile> pass = draft.best(PassKind.DEPTH);
         if (pass.isEmpty()) {
-            line((none ? "#   " : "  # ") + "depth: { file: FILE }   # distance from the eye, 16 bits: hides figures behind things");
+            line((none ? "#   " : "  # ")
+                    + "depth: { file: FILE }   # distance from the eye, 16 bits: hides figures behind things");
             return;
         }
         String file = file(pass.get().file());
@@ -130,7 +136,8 @@ final class DraftText {
     private void perspective() {
         line("");
         if (draft.roles().heights().isEmpty()) {
-            line("# No colour looks like height lines, so no one can stand in the drawing yet. Draw uprights as tall as a");
+            line(
+                    "# No colour looks like height lines, so no one can stand in the drawing yet. Draw uprights as tall as a");
             line("# person on every floor, near and far, in a colour of their own, export them, and say:");
             line("# heights: { lines: FILE, color: \"#RRGGBB\", height: 1.65 m }");
             return;
@@ -148,9 +155,11 @@ final class DraftText {
         row(said, heights.reason());
         line("# That they are 1.65 m tall is supposed: sizes and elevations below grow with it.");
         line("floors:");
-        draft.seen().elevations().forEach((floor, elevation) -> row(
-                String.format(Locale.ROOT, "  %s: %.2f m", floor, elevation),
-                fitted.floor(floor).orElseThrow().lines().size() + " height lines stand on it"));
+        draft.seen()
+                .elevations()
+                .forEach((floor, elevation) -> row(
+                        String.format(Locale.ROOT, "  %s: %.2f m", floor, elevation),
+                        fitted.floor(floor).orElseThrow().lines().size() + " height lines stand on it"));
         camera(fitted);
     }
 
@@ -169,18 +178,23 @@ final class DraftText {
                 .orElse("");
         String lens = String.format(Locale.ROOT, "focal: %.0f mm", draft.normalLensMm());
         if (draft.range().isPresent()) {
-            row("camera: { " + (central.isPresent() ? point + ", " : "") + lens + " }", "the focal length is a guess: a normal lens");
+            row(
+                    "camera: { " + (central.isPresent() ? point + ", " : "") + lens + " }",
+                    "the focal length is a guess: a normal lens");
         } else if (central.isPresent()) {
             row("camera: { " + point + " }", "where lines that run away meet");
         }
-        line("# Neither lines nor renders tell the focal length. Figures are of the right size without it, but shadows");
-        line("# computed from the sun's angles need it: " + (draft.range().isPresent() ? "set" : "add") + " focal: MM or"
-                + " field-of-view: DEGREES" + (draft.range().isPresent() ? ", and leave out near and far." : "."));
+        line(
+                "# Neither lines nor renders tell the focal length. Figures are of the right size without it, but shadows");
+        line("# computed from the sun's angles need it: " + (draft.range().isPresent() ? "set" : "add")
+                + " focal: MM or" + " field-of-view: DEGREES"
+                + (draft.range().isPresent() ? ", and leave out near and far." : "."));
     }
 
     private void sun() {
         line("");
-        line("# The sun of the renders, for the shadows of figures; by its angles, by place and time, or by a drawn shadow:");
+        line(
+                "# The sun of the renders, for the shadows of figures; by its angles, by place and time, or by a drawn shadow:");
         line("# sun: { azimuth: 190, altitude: 47, north: 0 }");
         line("# sun: { place: [40.71, -74.01], at: 2026-06-21T15:00-04:00, north: 0 }");
         line("# sun: { sample: { foot: [X, Y], head: [X, Y], tip: [X, Y] } }");
@@ -188,25 +202,33 @@ final class DraftText {
 
     private void pens() {
         line("");
-        line(pens.byName().isEmpty() ? "# pens: { NAME: { color: \"#RRGGBB\", width: 0.25 mm } }" : "# Drawn in this order, the heavier over the lighter; roles are guesses.");
+        line(
+                pens.byName().isEmpty()
+                        ? "# pens: { NAME: { color: \"#RRGGBB\", width: 0.25 mm } }"
+                        : "# Drawn in this order, the heavier over the lighter; roles are guesses.");
         if (!pens.byName().isEmpty()) {
             line("pens:");
         }
-        pens.byName().forEach((key, pen) -> row(
-                "  " + key + ": { color: \"" + pen.color() + "\", role: " + DraftPens.word(pen)
-                        + (RECEDING.contains(pen.role()) ? ", ink: \"#505050\"" : "") + " }",
-                pen.reason()));
+        pens.byName()
+                .forEach((key, pen) -> row(
+                        "  " + key + ": { color: \"" + pen.color() + "\", role: " + DraftPens.word(pen)
+                                + (RECEDING.contains(pen.role()) ? ", ink: \"#505050\"" : "") + " }",
+                        pen.reason()));
         line("");
-        pens.cut().ifPresentOrElse(
-                cut -> row(
-                        "cut: { color: \"" + cut.color() + "\", outline: 0.7 mm, hatch: { angle: 45, spacing: 1.2 mm } }",
-                        cut.reason()),
-                () -> line("# cut: { color: \"#000000\", outline: 0.7 mm }   # no colour looks like the cut"));
-        line(pens.has(LineRole.BUILDING)
-                ? "profile: 0.5 mm"
-                : "# profile: { width: 0.5 mm, pens: NAME }   # the heavier line around what a pen draws");
+        pens.cut()
+                .ifPresentOrElse(
+                        cut -> row(
+                                "cut: { color: \"" + cut.color()
+                                        + "\", outline: 0.7 mm, hatch: { angle: 45, spacing: 1.2 mm } }",
+                                cut.reason()),
+                        () -> line("# cut: { color: \"#000000\", outline: 0.7 mm }   # no colour looks like the cut"));
+        line(
+                pens.has(LineRole.BUILDING)
+                        ? "profile: 0.5 mm"
+                        : "# profile: { width: 0.5 mm, pens: NAME }   # the heavier line around what a pen draws");
         veils();
-        line("# clean-up: { duplicates: 0.05 mm, join: 0.1 mm, shortest: 0.2 mm, clutter: 0.1 mm }   # as it is if not said");
+        line(
+                "# clean-up: { duplicates: 0.05 mm, join: 0.1 mm, shortest: 0.2 mm, clutter: 0.1 mm }   # as it is if not said");
     }
 
     private void veils() {
@@ -214,7 +236,8 @@ final class DraftText {
         Optional<PenSuggestion> glass = pens.first(LineRole.GLASS);
         Optional<PenSuggestion> neighbour = pens.first(LineRole.NEIGHBOUR);
         if (trees.isEmpty()) {
-            line("# No sheet shows trees; to lay them over the building: veils: { trees: { lines: FILE, color: \"#RRGGBB\" } }");
+            line(
+                    "# No sheet shows trees; to lay them over the building: veils: { trees: { lines: FILE, color: \"#RRGGBB\" } }");
         }
         if (trees.isEmpty() && glass.isEmpty() && neighbour.isEmpty()) {
             return;
@@ -237,8 +260,12 @@ final class DraftText {
         Optional<SheetPoint> foot = draft.seen().fitted().flatMap(fitted -> fitted.floors().get(0).lines().stream()
                 .max(Comparator.comparingDouble(HeightLine::heightMm))
                 .map(HeightLine::foot));
-        String at = foot.map(point -> String.format(Locale.ROOT, "[%.1f, %.1f]", point.x(), point.y())).orElse("[X, Y]");
-        String floor = draft.seen().fitted().map(fitted -> fitted.floors().get(0).name()).orElse("NAME");
+        String at = foot.map(point -> String.format(Locale.ROOT, "[%.1f, %.1f]", point.x(), point.y()))
+                .orElse("[X, Y]");
+        String floor = draft.seen()
+                .fitted()
+                .map(fitted -> fitted.floors().get(0).name())
+                .orElse("NAME");
         line("# figures:");
         line("#   - { outline: standing, foot: " + at + ", floor: " + floor + " }"
                 + (foot.isPresent() ? "   # at the foot of a height line" : ""));
@@ -247,7 +274,8 @@ final class DraftText {
     private void deliver() {
         line("");
         line("deliver:");
-        boolean printed = draft.best(PassKind.SHADOW).isPresent() || draft.best(PassKind.OCCLUSION).isPresent();
+        boolean printed = draft.best(PassKind.SHADOW).isPresent()
+                || draft.best(PassKind.OCCLUSION).isPresent();
         if (printed) {
             line("  underlay: out/underlay.tif");
         }

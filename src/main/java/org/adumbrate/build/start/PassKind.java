@@ -62,7 +62,8 @@ enum PassKind {
         }
         if (look.oneDark() >= ONE_DARK) {
             return new Guess(
-                    SHADOW, percent("%.0f %% of it is lit, and %.0f %% of the rest has one tone", look.lit(), look.oneDark()));
+                    SHADOW,
+                    percent("%.0f %% of it is lit, and %.0f %% of the rest has one tone", look.lit(), look.oneDark()));
         }
         if (colors) {
             return new Guess(UNKNOWN, "it shows many colours, as materials do");

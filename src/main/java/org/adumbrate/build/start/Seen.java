@@ -52,7 +52,8 @@ record Seen(
             Optional<SheetPoint> central =
                     CentralPoint.of(drawn, fitted.horizonMm()).filter(point -> isOn(point, fitted));
             FittedHeights settled = central.isPresent()
-                    ? HeightFit.of(lines, SUPPOSED_M, Stated.horizon(central.get().y()))
+                    ? HeightFit.of(
+                            lines, SUPPOSED_M, Stated.horizon(central.get().y()))
                     : fitted;
             return new Seen(lines, Optional.of(settled), central, Optional.empty());
         } catch (Refusal reason) {

@@ -85,11 +85,13 @@ record SheetRoles(
     private static LineSheet base(List<LineSheet> sheets) {
         List<PenSuggestion> pens = PenSuggestions.of(unnamed(sheets));
         return sheets.stream()
-                .max(Comparator.comparingLong((LineSheet one) -> drawn(one, pens).size()
+                .max(Comparator.comparingLong((LineSheet one) -> drawn(one, pens)
+                                        .size()
                                 * sheets.stream()
                                         .filter(other -> drawn(other, pens).containsAll(drawn(one, pens)))
                                         .count())
-                        .thenComparingInt(one -> drawn(one, pens).size() - all(one, pens).size())
+                        .thenComparingInt(
+                                one -> drawn(one, pens).size() - all(one, pens).size())
                         .thenComparingDouble(SheetRoles::lengthMm)
                         .thenComparing(one -> one.file().toString(), Comparator.reverseOrder()))
                 .orElseThrow();

@@ -42,7 +42,8 @@ public final class Start {
      */
     public static StartResult run(Path folder, Path file) throws IOException, Refusal {
         if (Files.exists(file)) {
-            throw new Refusal(file + ": is there already, and is not overwritten; name another with --output, or remove it");
+            throw new Refusal(
+                    file + ": is there already, and is not overwritten; name another with --output, or remove it");
         }
         Draft draft = draft(folder);
         Path home = file.toAbsolutePath().getParent();
@@ -60,19 +61,19 @@ public final class Start {
     private static Draft draft(Path folder) throws IOException, Refusal {
         ExportFolder found = ExportFolder.read(folder);
         if (found.sheets().isEmpty()) {
-            String reason = found.unused().isEmpty() ? "" : " (" + found.unused().get(0).reason() + ")";
+            String reason =
+                    found.unused().isEmpty() ? "" : " (" + found.unused().get(0).reason() + ")";
             throw new InputFault(
                     folder, "holds no line sheet that can be read" + reason, "export the lines into it as PDF or SVG");
         }
         SheetRoles roles = SheetRoles.of(found.sheets());
         SheetSize size = PageName.of(roles.base().page()).size();
-        Affine<PagePoint, SheetPoint> toSheet = PageFit.SAME_RATIO.onto(roles.base().page(), size);
+        Affine<PagePoint, SheetPoint> toSheet =
+                PageFit.SAME_RATIO.onto(roles.base().page(), size);
         List<VectorPath<SheetPoint>> paths = roles.base().strokes().stream()
                 .map(stroke -> stroke.path().transform(toSheet))
                 .toList();
-        Seen seen = roles.heights().isPresent()
-                ? Seen.of(roles.heights().get(), toSheet, paths)
-                : Seen.NOTHING;
+        Seen seen = roles.heights().isPresent() ? Seen.of(roles.heights().get(), toSheet, paths) : Seen.NOTHING;
         LinePattern pattern = LinePattern.of(paths);
         List<PassFile> passes = new ArrayList<>();
         List<Unused> unused = new ArrayList<>(found.unused());

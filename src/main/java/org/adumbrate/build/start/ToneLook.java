@@ -79,9 +79,8 @@ record ToneLook(double lit, double oneDark, double soft, double rough, double dr
             this.counts = new boolean[tones.light().length];
             int times = whole.size().width() / width;
             for (int k = 0; k < counts.length; k++) {
-                counts[k] = wanted.test((k / width * times + times / 2) * whole.size().width()
-                        + k % width * times
-                        + times / 2);
+                counts[k] = wanted.test(
+                        (k / width * times + times / 2) * whole.size().width() + k % width * times + times / 2);
                 if (counts[k]) {
                     steps[Math.round(255 * tones.light()[k])]++;
                     total++;

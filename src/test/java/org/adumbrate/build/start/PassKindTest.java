@@ -57,7 +57,8 @@ class PassKindTest {
     @Test
     void softCornersAreOcclusion() {
         Random random = new Random(3);
-        Tone soft = (x, y) -> 255 - 170 * Math.exp(-(x % 200) / 30.0) - 90 * Math.exp(-(y % 200) / 20.0) + random.nextGaussian();
+        Tone soft = (x, y) ->
+                255 - 170 * Math.exp(-(x % 200) / 30.0) - 90 * Math.exp(-(y % 200) / 20.0) + random.nextGaussian();
         assertThat(kind(soft)).isEqualTo(PassKind.OCCLUSION);
     }
 

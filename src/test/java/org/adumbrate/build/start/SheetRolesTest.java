@@ -97,7 +97,8 @@ class SheetRolesTest {
 
     @Test
     void otherPagesAreTold() {
-        LineSheet other = new LineSheet(Path.of("detail.pdf"), new SheetSize(210, 297), heights().subList(0, 9), 0);
+        LineSheet other = new LineSheet(
+                Path.of("detail.pdf"), new SheetSize(210, 297), heights().subList(0, 9), 0);
         SheetRoles roles = SheetRoles.of(List.of(other, sheet("b.pdf", building())));
         assertThat(roles.base().file()).hasFileName("b.pdf");
         assertThat(roles.unused()).singleElement().satisfies(one -> assertThat(one.reason())
