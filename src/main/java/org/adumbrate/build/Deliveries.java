@@ -34,8 +34,7 @@ record Deliveries(
             List.of("underlay", "figure-shadow", "drawing", "svg", "flat", "preview", "report");
 
     /** Items that a sheet file may ask for and this version does not make, and what they are. */
-    private static final Map<String, String> NOT_MADE =
-            Map.of("report", "reports");
+    private static final Map<String, String> NOT_MADE = Map.of("report", "reports");
 
     /**
      * @param only the items wanted; all if empty

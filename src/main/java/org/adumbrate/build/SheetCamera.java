@@ -33,7 +33,6 @@ import org.adumbrate.sheetfile.Sheet;
 /** The camera of a sheet, put together from what the sheet file states, the height lines and the depth pass. */
 final class SheetCamera {
     private final Sheet sheet;
-    private final LineFiles files;
     private final Optional<SheetDepth> depth;
     private final List<HeightLine> lines;
     private final List<Finding> findings = new ArrayList<>();
@@ -50,12 +49,8 @@ final class SheetCamera {
      */
     SheetCamera(Sheet sheet, LineFiles files, Optional<SheetDepth> depth) throws Refusal {
         this.sheet = sheet;
-        this.files = files;
         this.depth = depth;
-        this.lines = files.heights()
-                .map(laid -> HeightLines.of(
-                        laid.lines().strokes(), sheet.heights().orElseThrow().color(), laid.toSheet()))
-                .orElse(List.of());
+        this.lines = heightLines(sheet, files);
         this.heights = fitHeights();
         StatedCamera stated = stated();
         Optional<DepthScale> known = sheet.passes().depth().flatMap(SheetCamera::statedRange);
@@ -67,6 +62,15 @@ final class SheetCamera {
         this.camera = CameraFit.of(stated, files.sheet(), heights);
         camera.messages().forEach(text -> findings.add(new Finding(Finding.Severity.WARNING, text)));
         this.range = depth.isPresent() && known.isEmpty() ? Optional.of(fitRange()) : known;
+    }
+
+    private static List<HeightLine> heightLines(Sheet sheet, LineFiles files) throws Refusal {
+        if (files.heights().isEmpty()) {
+            return List.of();
+        }
+        LaidLines laid = files.heights().get();
+        return HeightLines.of(
+                laid.lines().strokes(), sheet.heights().orElseThrow().color(), laid.toSheet());
     }
 
     /**
@@ -140,15 +144,14 @@ final class SheetCamera {
     }
 
     private StatedCamera stated() {
-        return sheet.camera()
-                .map(asked -> new StatedCamera(
-                        optional(asked.focal().map(Length::mm)),
-                        optional(asked.fieldOfView().map(Degrees::degrees)),
-                        asked.principalPoint(),
-                        optional(asked.eyeHeight().map(Metres::m)),
-                        asked.turn().radians(),
-                        statedElevations()))
-                .orElse(StatedCamera.NOTHING.withElevations(statedElevations()));
+        Optional<Camera> asked = sheet.camera();
+        return new StatedCamera(
+                optional(asked.flatMap(Camera::focal).map(Length::mm)),
+                optional(asked.flatMap(Camera::fieldOfView).map(Degrees::degrees)),
+                asked.flatMap(Camera::principalPoint),
+                optional(asked.flatMap(Camera::eyeHeight).map(Metres::m)),
+                asked.map(Camera::turn).map(Degrees::radians).orElse(0.0),
+                statedElevations());
     }
 
     private static OptionalDouble optional(Optional<Double> value) {

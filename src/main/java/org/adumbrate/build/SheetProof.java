@@ -117,7 +117,7 @@ public record SheetProof(
             try (PassSet set = PassSet.open(files.sheet(), requests)) {
                 set.hold();
                 drawing.flatMap(made -> made.scene().light()).ifPresent(set::join);
-                set.prepare(requests.isEmpty() ? Optional.empty() : pattern);
+                set.prepare(requests.isEmpty() ? Optional.empty() : pattern, SheetScene.castsShadows(sheet));
                 findings.addAll(set.findings(0));
                 for (int k = 0; k < requests.size(); k++) {
                     PassPlacement placed = set.placements().get(k);

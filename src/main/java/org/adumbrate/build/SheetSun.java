@@ -21,9 +21,6 @@ import org.adumbrate.sheetfile.Sun;
  * @param finding that what is stated and what is drawn disagree, or what the drawn shadows tell
  */
 record SheetSun(SunDirection direction, Optional<Finding> finding) {
-    /** Tips farther than this, in mm, from where one sun would cast them are told. */
-    private static final double APART_MM = 1;
-
     /** @throws Refusal if the sun is down, or a sample cannot be a shadow on level ground */
     static SheetSun of(Sun asked, View view) throws Refusal {
         List<SunSample> samples = asked.sample().stream()
@@ -46,23 +43,21 @@ record SheetSun(SunDirection direction, Optional<Finding> finding) {
         }
         FittedSun fitted = SunFit.of(samples, view);
         double north = ((Sun.BySample) asked).north().map(Degrees::degrees).orElse(0.0);
+        Optional<String> strays = SunCheck.among(samples, fitted);
         String text = String.format(
                 Locale.ROOT,
                 "sun: azimuth %.1f, altitude %.1f degrees by the drawn shadows%s",
                 fitted.direction().azimuthDeg(north),
                 fitted.direction().altitudeDeg(),
-                fitted.worstMm() > APART_MM
-                        ? ", of which one lies %.1f mm off; measure them again".formatted(fitted.worstMm())
-                        : "");
-        Finding.Severity severity = fitted.worstMm() > APART_MM ? Finding.Severity.WARNING : Finding.Severity.NOTE;
+                strays.map(told -> "; " + told).orElse(""));
+        Finding.Severity severity = strays.isPresent() ? Finding.Severity.WARNING : Finding.Severity.NOTE;
         return new SheetSun(fitted.direction(), Optional.of(new Finding(severity, text)));
     }
 
     private static SheetSun checked(SunDirection direction, List<SunSample> samples, View view, Degrees north)
             throws Refusal {
-        Optional<String> disagreement = samples.isEmpty()
-                ? Optional.empty()
-                : SunCheck.of(direction, samples, view, north.degrees());
+        Optional<String> disagreement =
+                samples.isEmpty() ? Optional.empty() : SunCheck.of(direction, samples, view, north.degrees());
         return new SheetSun(direction, disagreement.map(text -> new Finding(Finding.Severity.WARNING, text)));
     }
 }

@@ -81,6 +81,10 @@ final class SunCommand implements Callable<Integer> {
                 converter = Converters.Time.class,
                 description = "Date and time with the offset from UTC, such as 2026-06-21T15:00+02:00.")
         private OffsetDateTime at;
+
+        private SunDirection sun(double northDeg) throws Refusal {
+            return SunAt.of(at, place.latitudeDeg(), place.longitudeDeg()).direction(northDeg);
+        }
     }
 
     private static final class ByShadows {
@@ -125,21 +129,23 @@ final class SunCommand implements Callable<Integer> {
         check();
         Optional<FittedSun> drawn =
                 byShadows == null ? Optional.empty() : Optional.of(SunFit.of(byShadows.samples, byShadows.view()));
-        Optional<SunAt> computed = byTime == null
-                ? Optional.empty()
-                : Optional.of(SunAt.of(byTime.at, byTime.place.latitudeDeg(), byTime.place.longitudeDeg()));
-        SunDirection sun = computed.isPresent()
-                ? computed.get().direction(north)
-                : drawn.orElseThrow().direction();
-        Optional<String> disagreement = drawn.isPresent() && computed.isPresent()
-                ? SunCheck.of(sun, byShadows.samples, byShadows.view(), north)
-                : Optional.empty();
+        SunDirection sun = byTime == null ? drawn.orElseThrow().direction() : byTime.sun(north);
+        List<String> messages = drawn.isPresent() ? messages(sun, drawn.get()) : List.of();
         if (common.printsForPeople()) {
             print(sun, drawn);
         }
-        common.writeJson(json(sun, drawn, disagreement));
-        disagreement.ifPresent(common.err()::println);
-        return disagreement.isPresent() ? ExitCode.REFUSED : ExitCode.DONE;
+        common.writeJson(json(sun, drawn, messages));
+        messages.forEach(common.err()::println);
+        return messages.isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;
+    }
+
+    private List<String> messages(SunDirection sun, FittedSun drawn) throws Refusal {
+        List<String> messages = new ArrayList<>();
+        SunCheck.among(byShadows.samples, drawn).ifPresent(messages::add);
+        if (byTime != null) {
+            SunCheck.of(sun, byShadows.samples, byShadows.view(), north).ifPresent(messages::add);
+        }
+        return messages;
     }
 
     private void check() {
@@ -174,7 +180,7 @@ final class SunCommand implements Callable<Integer> {
                         fitted.worstMm()));
     }
 
-    private Map<String, Object> json(SunDirection sun, Optional<FittedSun> drawn, Optional<String> disagreement) {
+    private Map<String, Object> json(SunDirection sun, Optional<FittedSun> drawn, List<String> messages) {
         Map<String, Object> result = Results.object(
                 "azimuthDeg",
                 sun.azimuthDeg(north),
@@ -183,7 +189,7 @@ final class SunCommand implements Callable<Integer> {
                 "shadowPerMetre",
                 sun.shadowPerMetre());
         drawn.ifPresent(fitted -> result.put("residualsMm", fitted.residualsMm()));
-        disagreement.ifPresent(text -> result.put("message", text));
+        result.put("messages", messages);
         return result;
     }
 }

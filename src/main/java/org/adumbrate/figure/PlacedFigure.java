@@ -33,8 +33,7 @@ public record PlacedFigure(FigureOutline outline, Spot spot, Stance stance) {
 
     /** The point on the sheet where its stature ends above its foot. */
     public SheetPoint head() {
-        return new SheetPoint(
-                spot.foot().x(), spot.foot().y() - stance.statureM() * spot.mmPerMetre());
+        return new SheetPoint(spot.foot().x(), spot.foot().y() - stance.statureM() * spot.mmPerMetre());
     }
 
     /**

@@ -13,6 +13,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.LinearComponentExtracter;
 import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
@@ -72,18 +73,17 @@ public final class Region<P extends PlanePoint> {
      * that a run inside another is a hole (the even-odd rule).
      *
      * @param tolerance how far curves may be straightened, in the unit of the plane
+     * @throws IllegalArgumentException if the runs cross millions of times
      */
     public static <P extends PlanePoint> Region<P> evenOdd(VectorPath<P> path, double tolerance) {
-        Geometry all = MAKER.createPolygon();
-        for (Coordinate[] run : Flattener.runs(path, tolerance)) {
-            Coordinate[] ring = closed(run);
-            if (ring.length >= 4) {
-                Geometry piece = MAKER.createPolygon(ring);
-                piece = piece.isValid() ? piece : Winding.faces(List.<Coordinate[]>of(ring), n -> n % 2 != 0);
-                all = OverlayNGRobust.overlay(all, piece, OverlayNG.SYMDIFFERENCE);
+        List<Coordinate[]> rings = rings(path, tolerance);
+        if (rings.size() == 1) {
+            Polygon only = MAKER.createPolygon(rings.get(0));
+            if (only.isValid()) {
+                return new Region<>(path.space(), only);
             }
         }
-        return new Region<>(path.space(), all);
+        return new Region<>(path.space(), Winding.faces(rings, n -> n % 2 != 0));
     }
 
     /**
@@ -91,6 +91,7 @@ public final class Region<P extends PlanePoint> {
      * only where it goes the other way round (the non-zero rule).
      *
      * @param tolerance how far curves may be straightened, in the unit of the plane
+     * @throws IllegalArgumentException if the runs cross millions of times
      */
     public static <P extends PlanePoint> Region<P> nonZero(VectorPath<P> path, double tolerance) {
         return new Region<>(path.space(), Winding.faces(rings(path, tolerance), n -> n != 0));
@@ -104,12 +105,20 @@ public final class Region<P extends PlanePoint> {
         return new Region<>(path.space(), NestedRings.polygons(rings(path, 1)));
     }
 
-    /** What any of several regions covers. */
+    /**
+     * What any of several regions covers.
+     *
+     * @throws IllegalArgumentException if their bounds cross millions of times
+     */
     public static <P extends PlanePoint> Region<P> union(Space<P> space, Collection<Region<P>> regions) {
-        Geometry[] all = regions.stream().map(Region::polygons).toArray(Geometry[]::new);
-        return all.length == 0
-                ? empty(space)
-                : new Region<>(space, OverlayNGRobust.union(MAKER.createGeometryCollection(all)));
+        Geometry all = MAKER.createGeometryCollection(
+                regions.stream().map(Region::polygons).toArray(Geometry[]::new));
+        List<Coordinate[]> bounds = new ArrayList<>();
+        for (Object ring : LinearComponentExtracter.getLines(all)) {
+            bounds.add(((LineString) ring).getCoordinates());
+        }
+        Crossings.requireFew(bounds);
+        return bounds.isEmpty() ? empty(space) : new Region<>(space, OverlayNGRobust.union(all));
     }
 
     private static List<Coordinate[]> rings(VectorPath<?> path, double tolerance) {

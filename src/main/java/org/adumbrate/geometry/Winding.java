@@ -31,11 +31,13 @@ final class Winding {
      *
      * @param rings closed runs of at least four points, the first once more at the end
      * @param wanted tells of a winding number whether it counts as inside
+     * @throws IllegalArgumentException if the runs cross too often
      */
     static Geometry faces(List<Coordinate[]> rings, IntPredicate wanted) {
         if (rings.isEmpty()) {
             return MAKER.createPolygon();
         }
+        Crossings.requireFew(rings);
         return new Winding(rings).faces(wanted);
     }
 

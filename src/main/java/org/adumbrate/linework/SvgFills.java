@@ -78,7 +78,11 @@ final class SvgFills implements SvgCanvas {
     }
 
     private static Optional<Region<PagePoint>> region(List<ClipShape<PagePoint>> shapes) {
-        double tolerance = TOLERANCE * shapes.stream().mapToDouble(shape -> size(shape.outline())).max().orElse(0);
+        double tolerance = TOLERANCE
+                * shapes.stream()
+                        .mapToDouble(shape -> size(shape.outline()))
+                        .max()
+                        .orElse(0);
         List<Region<PagePoint>> regions = new ArrayList<>();
         for (ClipShape<PagePoint> shape : shapes) {
             if (tolerance > 0) {

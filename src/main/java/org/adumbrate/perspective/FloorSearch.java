@@ -16,6 +16,9 @@ final class FloorSearch {
     /** How far off lines may be drawn, in mm; the reading that is worth most settles it. */
     private static final List<Double> SIGMAS = List.of(0.07, 0.14, 0.28, 0.56);
 
+    /** A horizon farther off than this, in mm, belongs to no drawing. */
+    private static final double FARTHEST_MM = 1e5;
+
     private static final int MOST_HORIZONS = 600;
     private static final int MOST_LINES = 120;
     private static final int REFINED = 16;
@@ -42,10 +45,6 @@ final class FloorSearch {
         known = new PencilFit.Known(horizon.isPresent(), rise.isPresent());
     }
 
-    PencilFit.Known known() {
-        return known;
-    }
-
     /** Readings of the lines, the one worth most first; never empty. */
     List<Reading> readings() {
         List<Double> horizons = horizon.map(List::of).orElseGet(this::candidates);
@@ -53,8 +52,22 @@ final class FloorSearch {
         for (double sigma : SIGMAS) {
             all.addAll(readings(horizons, sigma));
         }
-        all.sort(Comparator.comparingDouble(Reading::worth).reversed());
-        return all;
+        record Judged(Reading reading, double worth) {}
+        return all.stream()
+                .map(reading -> new Judged(reading, reading.worth()))
+                .sorted(Comparator.comparingDouble(Judged::worth).reversed())
+                .map(Judged::reading)
+                .toList();
+    }
+
+    /** The same reading without floors that chance may have made. */
+    Reading beyondChance(Reading reading) {
+        List<Standing> kept = reading.standingsBeyondChance(lines.size());
+        if (kept.size() == reading.standings().size()) {
+            return reading;
+        }
+        PencilFit fit = PencilFit.of(kept, reading.pencil(), known);
+        return new Reading(fit, kept, reading.evidence(), known);
     }
 
     private List<Reading> readings(List<Double> horizons, double sigma) {
@@ -100,26 +113,28 @@ final class FloorSearch {
 
     /** Fits the floors to the lines on them, and looks again who stands where, until nobody moves. */
     private Reading refined(Pencil start, Proposal proposal, Evidence evidence) {
-        Reading best = null;
-        Pencil pencil = start;
-        List<Standing> before = List.of();
+        List<Standing> standings = Standing.of(lines, start, 2 * evidence.gate());
+        Reading best = fitted(standings, start, evidence);
+        Reading latest = best;
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            List<Standing> standings = Standing.of(lines, pencil, (round == 0 ? 2 : 1) * evidence.gate());
-            if (standings.equals(before)) {
+            List<Double> rises =
+                    ladder.isEmpty() ? List.of() : latest.pencil().rises().subList(0, 1);
+            Pencil pencil = proposal.at(latest.pencil().horizon(), rises).get(0);
+            List<Standing> moved = Standing.of(lines, pencil, evidence.gate());
+            if (moved.equals(standings)) {
                 break;
             }
-            before = standings;
-            PencilFit fit = PencilFit.of(standings, pencil, known);
-            Reading reading = Reading.of(lines, fit, evidence, known);
-            if (best == null || reading.worth() > best.worth()) {
-                best = reading;
+            standings = moved;
+            latest = fitted(standings, pencil, evidence);
+            if (latest.worth() > best.worth()) {
+                best = latest;
             }
-            List<Double> rises = ladder.isEmpty()
-                    ? List.of()
-                    : List.of(fit.pencil().rises().get(0));
-            pencil = proposal.at(fit.pencil().horizon(), rises).get(0);
         }
         return best;
+    }
+
+    private Reading fitted(List<Standing> standings, Pencil start, Evidence evidence) {
+        return Reading.of(lines, PencilFit.of(standings, start, known), evidence, known);
     }
 
     /** The horizons that pairs of lines settle, all of them or a fixed choice among them. */
@@ -150,7 +165,7 @@ final class FloorSearch {
         double k = other.heightMm();
         double rise = (one.foot().y() - other.foot().y() + a.offset() * h - b.offset() * k) / (h - k);
         double horizon = one.foot().y() - (rise - a.offset()) * h;
-        return Double.isFinite(horizon) ? Optional.of(horizon) : Optional.empty();
+        return Math.abs(horizon) <= FARTHEST_MM ? Optional.of(horizon) : Optional.empty();
     }
 
     /** At most so many lines, spread over all: enough to try horizons by. */

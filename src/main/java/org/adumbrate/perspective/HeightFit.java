@@ -1,18 +1,16 @@
 package org.adumbrate.perspective;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import org.adumbrate.fault.Refusal;
 
 /** From the lines of a known height to horizon and floors. */
 public final class HeightFit {
+    private static final int MOST_LINES = 1000;
+
     /** Before a line is looked at, ends are believed to be drawn to this many mm, as firmly as one spare line says so. */
-    private static final double BELIEVED_SIGMA = 0.08;
+    private static final double BELIEVED_SIGMA = 0.1;
 
     private static final double BELIEF = 1;
 
@@ -21,6 +19,9 @@ public final class HeightFit {
 
     /** Another reading is a rival if the best explains the lines less than e^2 times as well. */
     private static final double CLEAR_LEAD = 2;
+
+    /** Two readings put the eye elsewhere if it differs by this many statures: 10 cm for a person. */
+    private static final double DIFFERENT = 0.06;
 
     private final List<HeightLine> lines;
     private final double heightM;
@@ -61,19 +62,24 @@ public final class HeightFit {
         if (lines.isEmpty()) {
             throw new Refusal("there are no height lines; draw some, each as tall as a person, on every floor");
         }
+        if (lines.size() > MOST_LINES) {
+            throw new Refusal(Lack.ofFewness(lines.size()));
+        }
         return new HeightFit(lines, heightM, stated).fit();
     }
 
     private FittedHeights fit() throws Refusal {
         List<Reading> readings = search.readings();
-        Reading best = readings.get(0);
-        PencilFit.Known known = search.known();
-        int spare = best.spareLines(known);
+        Reading best = search.beyondChance(readings.get(0));
+        int spare = best.spareLines();
         if (!(best.worth() > 0)) {
             throw new Refusal(Lack.of(lines, stated, best));
         }
-        double sigma = Math.sqrt(
-                (BELIEF * BELIEVED_SIGMA * BELIEVED_SIGMA + best.squares()) / (BELIEF + Math.max(0, spare)));
+        if (best.pencil().rises().size() > Proposal.MOST_FLOORS) {
+            throw new Refusal(Lack.ofOneHeight(lines.size()));
+        }
+        double sigma =
+                Math.sqrt((BELIEF * BELIEVED_SIGMA * BELIEVED_SIGMA + best.squares()) / (BELIEF + Math.max(0, spare)));
         double horizonError = sigma * Math.sqrt(best.fit().horizonVariance());
         if (!(horizonError <= LEAST_SURE_MM)) {
             throw new Refusal(Lack.ofDepth(horizonError, lines.size()));
@@ -83,66 +89,19 @@ public final class HeightFit {
                 throw new Refusal(Lack.ofClarity(best, other, heightM, stated));
             }
         }
-        return told(best, sigma, horizonError);
+        return new Telling(best, sigma, heightM).of(lines);
     }
 
     /** True if two readings differ by more than their errors. */
     private static boolean isAnother(Reading one, Reading best, double sigma) {
         double apart = Math.abs(one.pencil().horizon() - best.pencil().horizon());
-        double error = sigma * Math.sqrt(one.fit().horizonVariance() + best.fit().horizonVariance());
+        double error =
+                sigma * Math.sqrt(one.fit().horizonVariance() + best.fit().horizonVariance());
         if (apart > 4 * error + 0.5) {
             return true;
         }
         boolean isTied = best.pencil().levels().stream().anyMatch(Level::isNamed);
-        return isTied && Math.abs(one.pencil().rises().get(0) - best.pencil().rises().get(0)) > 0.03;
-    }
-
-    private FittedHeights told(Reading best, double sigma, double horizonError) {
-        Pencil pencil = best.pencil();
-        Map<Integer, List<HeightLine>> on = new HashMap<>();
-        List<HeightLine> strays = new ArrayList<>(lines);
-        for (Standing standing : best.standings()) {
-            on.computeIfAbsent(standing.level(), level -> new ArrayList<>()).add(standing.line());
-            strays.remove(standing.line());
-        }
-        List<Integer> order = new ArrayList<>();
-        for (int k = 0; k < pencil.levels().size(); k++) {
-            if (on.containsKey(k) || pencil.levels().get(k).isNamed()) {
-                order.add(k);
-            }
-        }
-        order.sort(Comparator.comparingDouble(
-                (Integer k) -> -pencil.ratio(pencil.levels().get(k))));
-        Pencil kept = new Pencil(
-                pencil.horizon(),
-                pencil.rises(),
-                order.stream().map(k -> pencil.levels().get(k)).toList());
-        List<FittedFloor> floors = new ArrayList<>();
-        int unnamed = 0;
-        for (int k = 0; k < order.size(); k++) {
-            int place = k;
-            Level level = kept.levels().get(k);
-            String name = level.isNamed() ? level.name() : "floor-" + ++unnamed;
-            List<HeightLine> here = on.getOrDefault(order.get(k), List.of());
-            List<HeightLine> off = strays.stream()
-                    .filter(line -> kept.nearest(line) == place)
-                    .toList();
-            double error = sigma * Math.sqrt(best.fit().riseVariances().get(level.group()));
-            floors.add(new FittedFloor(
-                    name, heightM * kept.ratio(level), heightM * error, here, rms(here, kept, level), off));
-        }
-        return new FittedHeights(heightM, pencil.horizon(), horizonError, floors);
-    }
-
-    private static double rms(List<HeightLine> here, Pencil pencil, Level level) {
-        double squares = 0;
-        for (HeightLine line : here) {
-            squares += Math.pow(pencil.residual(line, level), 2);
-        }
-        return here.isEmpty() ? 0 : Math.sqrt(squares / here.size());
-    }
-
-    static String number(String format, double value) {
-        return String.format(Locale.ROOT, format, value);
+        return isTied
+                && Math.abs(one.pencil().rises().get(0) - best.pencil().rises().get(0)) > DIFFERENT;
     }
 }

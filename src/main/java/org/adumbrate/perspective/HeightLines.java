@@ -3,6 +3,7 @@ package org.adumbrate.perspective;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.SheetPoint;
@@ -31,6 +32,9 @@ public final class HeightLines {
 
     private static final double ALONG_MM = 0.3;
 
+    /** More pieces than this are no height lines. */
+    private static final int MOST_PIECES = 20_000;
+
     private HeightLines() {}
 
     /**
@@ -40,13 +44,18 @@ public final class HeightLines {
      * @param color their stroke colour; four levels off are allowed
      * @param toSheet where the page lies on the sheet
      * @return the lines from left to right; empty if there are none
+     * @throws Refusal if there are far too many to be height lines
      */
-    public static List<HeightLine> of(List<Stroke> strokes, Srgb color, Affine<PagePoint, SheetPoint> toSheet) {
+    public static List<HeightLine> of(List<Stroke> strokes, Srgb color, Affine<PagePoint, SheetPoint> toSheet)
+            throws Refusal {
         Pieces pieces = new Pieces();
         for (Stroke stroke : strokes) {
             if (stroke.color().distanceTo(color) <= COLOR_TOLERANCE) {
                 stroke.path().transform(toSheet).visit(pieces);
             }
+        }
+        if (pieces.found.size() > MOST_PIECES) {
+            throw new Refusal(Lack.ofFewness(pieces.found.size()));
         }
         List<HeightLine> joined = joined(withoutRepeats(pieces.found));
         joined.removeIf(line -> line.heightMm() < CRUMB_MM);
@@ -81,11 +90,13 @@ public final class HeightLines {
     /** Joins pieces that meet end to end, from the top down. */
     private static List<HeightLine> joined(List<HeightLine> pieces) {
         List<HeightLine> fromTheTop = new ArrayList<>(pieces);
-        fromTheTop.sort(Comparator.comparingDouble((HeightLine piece) -> piece.foot().y()));
+        fromTheTop.sort(
+                Comparator.comparingDouble((HeightLine piece) -> piece.foot().y()));
         SideBySide lines = new SideBySide();
         for (HeightLine piece : fromTheTop) {
-            List<HeightLine> above =
-                    lines.near(piece).stream().filter(line -> meets(line, piece)).toList();
+            List<HeightLine> above = lines.near(piece).stream()
+                    .filter(line -> meets(line, piece))
+                    .toList();
             if (above.isEmpty()) {
                 lines.add(piece);
             } else {

@@ -11,7 +11,8 @@ final class Lack {
     static String of(List<HeightLine> lines, Stated stated, Reading best) {
         String count = lines.size() == 1 ? "one height line" : lines.size() + " height lines";
         if (stated.horizonMm().isPresent()) {
-            String horizon = String.format(Locale.ROOT, "%.1f mm", stated.horizonMm().getAsDouble());
+            String horizon =
+                    String.format(Locale.ROOT, "%.1f mm", stated.horizonMm().getAsDouble());
             return lines.size() == 1
                     ? "one height line alone may be hidden in part; draw a second one on the same floor"
                     : "no two of " + count + " agree on a floor with the horizon at " + horizon
@@ -53,5 +54,16 @@ final class Lack {
                         + " more lines on one floor, near and far",
                 one.pencil().horizon(),
                 other.pencil().horizon());
+    }
+
+    /** The lines make too many floors: they are not all of one height. */
+    static String ofOneHeight(int count) {
+        return "the " + count + " uprights of this colour make more than " + Proposal.MOST_FLOORS
+                + " floors, so they are not all of one height; check the colour";
+    }
+
+    /** There are more uprights than anyone draws for scale. */
+    static String ofFewness(int count) {
+        return count + " uprights have this colour, more than anyone draws for scale; check the colour";
     }
 }

@@ -32,6 +32,9 @@ record PencilFit(Pencil pencil, double horizonVariance, List<Double> riseVarianc
                 turn = Math.max(turn, Math.abs(change));
                 rises.add(pencil.rises().get(k) + change);
             }
+            if (!Double.isFinite(shift + turn)) {
+                break;
+            }
             pencil = new Pencil(pencil.horizon() + shift, rises, pencil.levels());
             equations = NormalEquations.of(standings, pencil, known);
             if (Math.abs(shift) + turn < CONVERGED_MM) {

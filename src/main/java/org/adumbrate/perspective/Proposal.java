@@ -13,6 +13,9 @@ final class Proposal {
     /** Two eye heights count as different when they are this far apart, in statures: 3 cm for a person. */
     private static final double DIFFERENT = 0.02;
 
+    /** No section shows people on more floors whose elevations nobody states. */
+    static final int MOST_FLOORS = 16;
+
     private final List<HeightLine> lines;
     private final List<Level> ladder;
     private final Evidence evidence;
@@ -73,11 +76,12 @@ final class Proposal {
         List<Level> levels = new ArrayList<>(stated);
         List<HeightLine> rest = new ArrayList<>(lines);
         Pencil pencil = new Pencil(horizon, rises, levels);
+        double cost = stated.isEmpty() ? evidence.floorCost() : evidence.unstatedFloorCost();
         while (true) {
             Pencil soFar = pencil;
             rest.removeIf(line -> isExplained(line, soFar));
             double ratio = bestRatio(rest, horizon);
-            if (worthOf(rest, horizon, ratio) <= evidence.floorCost()) {
+            if (worthOf(rest, horizon, ratio) <= cost || rises.size() > MOST_FLOORS) {
                 return pencil;
             }
             levels.add(Level.alone(rises.size()));

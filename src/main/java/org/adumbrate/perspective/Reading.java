@@ -1,8 +1,6 @@
 package org.adumbrate.perspective;
 
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 
 /**
  * Height lines read as horizon and floors.
@@ -10,46 +8,116 @@ import java.util.Set;
  * @param fit the floors, fitted to the lines that stand on them
  * @param standings these lines; the others are strays
  * @param evidence how the reading was judged
- * @param worth how much better it explains the lines than chance does, as a logarithm
+ * @param known what was not fitted
  */
-record Reading(PencilFit fit, List<Standing> standings, Evidence evidence, double worth) {
-    /** The reading of lines by a fit: who stands on a floor, and what that is worth. */
+record Reading(PencilFit fit, List<Standing> standings, Evidence evidence, PencilFit.Known known) {
+    Reading {
+        standings = List.copyOf(standings);
+    }
+
+    /** The reading of lines by a fit. */
     static Reading of(List<HeightLine> lines, PencilFit fit, Evidence evidence, PencilFit.Known known) {
-        Pencil pencil = fit.pencil();
-        List<Standing> standings = Standing.of(lines, pencil, evidence.gate());
-        Set<Integer> unknown = new HashSet<>();
-        double worth = 0;
-        for (Standing standing : standings) {
-            Level level = pencil.levels().get(standing.level());
-            worth += evidence.of(pencil.residual(standing.line(), level));
-            if (!(known.eye() && level.group() == 0)) {
-                unknown.add(level.group());
-            }
-        }
-        worth -= unknown.size() * evidence.floorCost() + (known.horizon() ? 0 : evidence.horizonCost());
-        return new Reading(fit, standings, evidence, worth);
+        return new Reading(fit, Standing.of(lines, fit.pencil(), evidence.gate()), evidence, known);
     }
 
     Pencil pencil() {
         return fit.pencil();
     }
 
+    /** How much better it explains the lines than chance does, as a logarithm. */
+    double worth() {
+        double worth = known.horizon() ? 0 : -evidence.horizonCost(outlandishness());
+        for (int group = 0; group < pencil().rises().size(); group++) {
+            if (isUsed(group)) {
+                worth += worthOf(group);
+            }
+        }
+        return worth;
+    }
+
+    /** How far the horizon lies above or below all lines, counted in the height of the band that they take up together. */
+    private double outlandishness() {
+        double top = standings.stream()
+                .mapToDouble(one -> one.line().head().y())
+                .min()
+                .orElse(0);
+        double bottom = standings.stream()
+                .mapToDouble(one -> one.line().foot().y())
+                .max()
+                .orElse(0);
+        double beyond = Math.max(0, Math.max(top - pencil().horizon(), pencil().horizon() - bottom));
+        return beyond == 0 ? 0 : beyond / (bottom - top);
+    }
+
+    /** What the lines on a group of floors are worth, less what the group costs. */
+    private double worthOf(int group) {
+        double worth = -cost(group);
+        for (Standing standing : standings) {
+            if (level(standing).group() == group) {
+                worth += evidence.of(pencil().residual(standing.line(), level(standing)));
+            }
+        }
+        return worth;
+    }
+
+    private double cost(int group) {
+        boolean isStated = isStated(group);
+        if (isStated && known.eye()) {
+            return 0;
+        }
+        boolean someAreStated = pencil().levels().stream().anyMatch(Level::isNamed);
+        return someAreStated && !isStated ? evidence.unstatedFloorCost() : evidence.floorCost();
+    }
+
+    private boolean isStated(int group) {
+        return pencil().levels().stream().anyMatch(level -> level.group() == group && level.isNamed());
+    }
+
+    private boolean isUsed(int group) {
+        return standings.stream().anyMatch(standing -> level(standing).group() == group);
+    }
+
+    /** The floor of a line. */
+    Level level(Standing standing) {
+        return pencil().levels().get(standing.level());
+    }
+
     /** Lines beyond what is needed to draw any horizon and floors through them. */
-    int spareLines(PencilFit.Known known) {
-        long groups = standings.stream()
-                .map(standing -> pencil().levels().get(standing.level()).group())
-                .filter(group -> !(known.eye() && group == 0))
-                .distinct()
-                .count();
-        return standings.size() - (int) groups - (known.horizon() ? 0 : 1);
+    int spareLines() {
+        int spare = standings.size() - (known.horizon() ? 0 : 1);
+        for (int group = 0; group < pencil().rises().size(); group++) {
+            spare -= isUsed(group) && !(known.eye() && isStated(group)) ? 1 : 0;
+        }
+        return spare;
+    }
+
+    /**
+     * The lines on floors that are no accident: without those on a floor that chance may well have made of strays.
+     *
+     * @param count of all lines
+     */
+    List<Standing> standingsBeyondChance(int count) {
+        List<Standing> kept = standings;
+        for (int group = 0; group < pencil().rises().size(); group++) {
+            int here = group;
+            int strays = count - kept.size();
+            List<Standing> others = kept.stream()
+                    .filter(standing -> level(standing).group() != here)
+                    .toList();
+            boolean isChance =
+                    worthOf(group) < Evidence.choiceCost(kept.size() - others.size(), strays, known.horizon());
+            if (!isStated(group) && isChance) {
+                kept = others;
+            }
+        }
+        return kept;
     }
 
     /** The sum of squared residuals, in mm². */
     double squares() {
         double squares = 0;
         for (Standing standing : standings) {
-            double residual =
-                    pencil().residual(standing.line(), pencil().levels().get(standing.level()));
+            double residual = pencil().residual(standing.line(), level(standing));
             squares += residual * residual;
         }
         return squares;

@@ -1,6 +1,5 @@
 package org.adumbrate.perspective;
 
-import java.util.Optional;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.SheetPoint;
 
@@ -20,7 +19,7 @@ record ShadowRatio(double right, double away) {
     /** How far the head may lie beside the foot, as a share of the upright's height, besides the error of two points. */
     private static final double LEAN = 0.05;
 
-    private static final double POINT_ERROR_MM = 0.5;
+    private static final double POINT_ERROR_MM = 1;
 
     /**
      * What one sample tells. With the foot at depth 1 the tip lies at depth d = foot's height under the horizon / tip's, the
@@ -65,16 +64,7 @@ record ShadowRatio(double right, double away) {
     }
 
     private static Refusal refusal(SunSample sample, String why) {
-        return new Refusal("the shadow sample whose foot is at " + SunCheck.told(sample.foot()) + ", head at "
-                + SunCheck.told(sample.head()) + " and tip at " + SunCheck.told(sample.tip()) + " tells no sun: "
-                + why);
-    }
-
-    /** The ratio that a sun casts; the sun must be up. */
-    static ShadowRatio of(SunDirection sun, View view) {
-        double sin = Math.sin(view.turn());
-        double cos = Math.cos(view.turn());
-        return new ShadowRatio(-(sun.x() * cos - sun.y() * sin) / sun.z(), -(sun.x() * sin + sun.y() * cos) / sun.z());
+        return new Refusal(sample.told() + " tells no sun: " + why);
     }
 
     /** The sun that casts it. */
@@ -85,13 +75,8 @@ record ShadowRatio(double right, double away) {
         return new SunDirection(-(right * cos + away * sin) / length, -(away * cos - right * sin) / length, 1 / length);
     }
 
-    /** The depth of the tip of an upright's shadow as a multiple of that of its foot; not above zero behind the viewer. */
-    double depth(SunSample sample, View view) {
-        return 1 + away * (sample.foot().y() - sample.head().y()) / view.focalMm();
-    }
-
-    /** Where it casts the tip of an upright's shadow; nothing if that is behind the viewer. */
-    Optional<SheetPoint> tip(SunSample sample, View view) {
-        return VanishingPoints.of(view, sun(view)).shadowTip(sample.foot(), sample.head());
+    /** Changed by a share of a step. */
+    ShadowRatio plus(ShadowRatio step, double share) {
+        return new ShadowRatio(right + share * step.right, away + share * step.away);
     }
 }

@@ -50,14 +50,4 @@ public record StatedCamera(
         return new StatedCamera(
                 OptionalDouble.of(mm), OptionalDouble.empty(), principal, eyeHeightM, turn, elevationsM);
     }
-
-    /** The same with another turn. */
-    public StatedCamera withTurn(double radians) {
-        return new StatedCamera(focalMm, fieldOfViewDeg, principal, eyeHeightM, radians, elevationsM);
-    }
-
-    /** The same with other floors. */
-    public StatedCamera withElevations(Map<String, Double> metres) {
-        return new StatedCamera(focalMm, fieldOfViewDeg, principal, eyeHeightM, turn, metres);
-    }
 }

@@ -4,9 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.adumbrate.fault.Refusal;
-import org.adumbrate.geometry.SheetPoint;
 
-/** Whether a sun that is stated and the shadows on the drawing tell of one and the same sun. */
+/** Whether the shadows on the drawing and a sun that is stated tell of one and the same sun. */
 public final class SunCheck {
     private static final double MOST_DEGREES = 2;
     private static final double MOST_MM = 1;
@@ -14,7 +13,8 @@ public final class SunCheck {
     private SunCheck() {}
 
     /**
-     * Compares a stated sun with samples.
+     * Compares a stated sun with samples. The view must be the true one: by a guessed focal length the samples tell of another
+     * sun.
      *
      * @param stated the sun by its angles or by place and time; it must be up
      * @param samples shadows on the drawing, at least one
@@ -26,41 +26,53 @@ public final class SunCheck {
             throws Refusal {
         SunDirection drawn = SunFit.of(samples, view).direction();
         double apart = stated.degreesTo(drawn);
-        VanishingPoints points = VanishingPoints.of(view, stated);
-        SunSample worst = samples.get(0);
-        double most = 0;
-        for (SunSample sample : samples) {
-            double off = off(sample, points);
-            if (off > most) {
-                worst = sample;
-                most = off;
-            }
-        }
-        if (!(apart > MOST_DEGREES && most > MOST_MM)) {
+        List<Double> off = SunFit.residuals(samples, VanishingPoints.of(view, stated));
+        int worst = worst(off);
+        if (!(apart > MOST_DEGREES && off.get(worst) > MOST_MM)) {
             return Optional.empty();
         }
-        String falls = Double.isFinite(most)
-                ? String.format(Locale.ROOT, "%.1f mm beside its place", most)
-                : "behind the viewer";
         return Optional.of(String.format(
                 Locale.ROOT,
-                "the stated sun, %s, and the shadows on the drawing, which tell of a sun at %s, are %.1f degrees apart: the"
-                        + " shadow's tip at %s would fall %s; check north, time and the sample, whose upright and tip must"
-                        + " stand on one level floor",
+                "the stated sun, %s, and the shadows on the drawing, which tell of a sun at %s, are %.1f degrees apart: %s has"
+                        + " its tip %s; check the stated sun and its north, and that upright and tip stand on one level floor",
                 stated.told(northDeg),
                 drawn.told(northDeg),
                 apart,
-                told(worst.tip()),
-                falls));
+                samples.get(worst).told(),
+                beside(off.get(worst), "the stated sun casts it")));
     }
 
-    private static double off(SunSample sample, VanishingPoints points) {
-        return points.shadowTip(sample.foot(), sample.head())
-                .map(tip -> tip.distanceTo(sample.tip()))
-                .orElse(Double.POSITIVE_INFINITY);
+    /**
+     * Compares samples with one another.
+     *
+     * @param samples the samples that a sun was fitted to
+     * @param fitted that sun
+     * @return what to tell if a tip lies more than 1 mm from where the sun of all of them casts it
+     */
+    public static Optional<String> among(List<SunSample> samples, FittedSun fitted) {
+        int worst = worst(fitted.residualsMm());
+        double off = fitted.residualsMm().get(worst);
+        if (!(off > MOST_MM)) {
+            return Optional.empty();
+        }
+        return Optional.of("the " + samples.size() + " shadow samples do not tell of one sun: "
+                + samples.get(worst).told() + " has its tip " + beside(off, "the sun of them all casts it")
+                + "; check that its upright and tip stand on one level floor");
     }
 
-    static String told(SheetPoint point) {
-        return String.format(Locale.ROOT, "(%.1f, %.1f)", point.x(), point.y());
+    private static String beside(double mm, String where) {
+        return Double.isFinite(mm)
+                ? String.format(Locale.ROOT, "%.1f mm from where %s", mm, where)
+                : "before the viewer, and " + where + " behind";
+    }
+
+    private static int worst(List<Double> off) {
+        int worst = 0;
+        for (int k = 1; k < off.size(); k++) {
+            if (off.get(k) > off.get(worst)) {
+                worst = k;
+            }
+        }
+        return worst;
     }
 }

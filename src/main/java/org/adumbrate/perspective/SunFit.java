@@ -11,12 +11,19 @@ import org.adumbrate.geometry.SheetPoint;
  * the shadow comes nearer, behind if it goes farther off.
  *
  * <p>Shadows that this sun casts on floors are right for any focal length and any principal point on the horizon, not only for
- * the true ones: in the picture a shadow depends on the ratios {@code right} and {@code away / focal} alone (with {@code right}
- * counted from the principal point), and those are what is fitted. The angles of the sun do depend on the focal length.
+ * the true ones: the picture of a shadow depends on the vanishing points and not on what they stand for, and one shadow settles
+ * these. The angles of the sun do depend on the focal length.
  */
 public final class SunFit {
     private static final int MOST_STEPS = 50;
     private static final double SETTLED_MM = 1e-9;
+    private static final int MOST_ROUNDS = 10;
+
+    /** Tips are read off the sheet to this many mm at least; none is distrusted for less. */
+    private static final double TRUSTED_MM = 1;
+
+    /** Three standard deviations, from the median of residuals of two coordinates (Rayleigh's, 1.1774). */
+    private static final double GATE = 3 / 1.1774;
 
     private final List<SunSample> samples;
     private final View view;
@@ -28,7 +35,7 @@ public final class SunFit {
 
     /**
      * Fits the sun: exactly to one sample, to several so that the squares of the distances between the tips and where they
-     * should be are least.
+     * should be are least. Of three and more, those that stray far from what most say are left out; their residuals tell.
      *
      * @param samples at least one; each upright and the tip of its shadow must lie on one level floor
      * @throws Refusal if a sample cannot be a shadow on level ground
@@ -38,48 +45,83 @@ public final class SunFit {
         if (samples.isEmpty()) {
             throw new IllegalArgumentException("a sun is fitted to one shadow at least");
         }
-        SunFit fit = new SunFit(samples, view);
-        ShadowRatio best = fit.settled(fit.start());
-        return new FittedSun(best.sun(view), fit.residuals(best));
+        ShadowRatio best = start(samples, view);
+        List<SunSample> trusted = List.of();
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            List<Double> residuals = residuals(samples, VanishingPoints.of(view, best.sun(view)));
+            List<SunSample> near = near(samples, residuals);
+            if (near.equals(trusted)) {
+                break;
+            }
+            trusted = near;
+            best = new SunFit(trusted, view).settled(best);
+        }
+        SunDirection sun = best.sun(view);
+        return new FittedSun(sun, residuals(samples, VanishingPoints.of(view, sun)));
     }
 
-    /** Of the suns that single samples tell, the one that all together like best. */
-    private ShadowRatio start() throws Refusal {
+    /** How far tips lie from where they are cast, in mm of the sheet; without bound where that is behind the viewer. */
+    static List<Double> residuals(List<SunSample> samples, VanishingPoints points) {
+        List<Double> residuals = new ArrayList<>();
+        for (SunSample sample : samples) {
+            residuals.add(points.shadowTip(sample.foot(), sample.head())
+                    .map(tip -> tip.distanceTo(sample.tip()))
+                    .orElse(Double.POSITIVE_INFINITY));
+        }
+        return residuals;
+    }
+
+    /** Of the suns that single samples tell, the one that lies nearest to what all say, by the median of the residuals. */
+    private static ShadowRatio start(List<SunSample> samples, View view) throws Refusal {
         ShadowRatio best = null;
+        double least = Double.POSITIVE_INFINITY;
         for (SunSample sample : samples) {
             ShadowRatio one = ShadowRatio.of(sample, view);
-            if (best == null || cost(one) < cost(best)) {
+            double off = middle(residuals(samples, VanishingPoints.of(view, one.sun(view))));
+            if (best == null || off < least) {
                 best = one;
+                least = off;
             }
         }
         return best;
+    }
+
+    private static List<SunSample> near(List<SunSample> samples, List<Double> residuals) {
+        double gate = Math.max(TRUSTED_MM, GATE * middle(residuals));
+        List<SunSample> near = new ArrayList<>();
+        for (int k = 0; k < samples.size(); k++) {
+            if (residuals.get(k) <= gate) {
+                near.add(samples.get(k));
+            }
+        }
+        return near;
+    }
+
+    /** The greater of the two middle ones of an even number: of two samples none can outvote the other. */
+    private static double middle(List<Double> numbers) {
+        return numbers.stream().sorted().skip(numbers.size() / 2).findFirst().orElseThrow();
     }
 
     /** Steps of Gauss and Newton, each halved until it helps. */
     private ShadowRatio settled(ShadowRatio start) {
         ShadowRatio best = start;
-        if (samples.size() == 1) {
-            return best;
-        }
-        for (int k = 0; k < MOST_STEPS; k++) {
+        double least = squares(best);
+        for (int k = 0; k < MOST_STEPS && samples.size() > 1; k++) {
             ShadowRatio step = step(best);
-            double before = cost(best);
             double share = 1;
-            ShadowRatio next = moved(best, step, share);
-            while (cost(next) > before && share > 1e-6) {
+            ShadowRatio next = best.plus(step, share);
+            while (!(squares(next) <= least) && share > 1e-6) {
                 share /= 2;
-                next = moved(best, step, share);
+                next = best.plus(step, share);
             }
-            if (!(cost(next) < before - SETTLED_MM * SETTLED_MM)) {
+            double squares = squares(next);
+            if (!(squares < least - SETTLED_MM * SETTLED_MM)) {
                 return best;
             }
             best = next;
+            least = squares;
         }
         return best;
-    }
-
-    private static ShadowRatio moved(ShadowRatio from, ShadowRatio step, double share) {
-        return new ShadowRatio(from.right() + share * step.right(), from.away() + share * step.away());
     }
 
     /**
@@ -93,11 +135,12 @@ public final class SunFit {
         double aa = 0;
         double r = 0;
         double a = 0;
+        VanishingPoints points = VanishingPoints.of(view, at.sun(view));
         for (SunSample sample : samples) {
-            Optional<SheetPoint> cast = at.tip(sample, view);
+            Optional<SheetPoint> cast = points.shadowTip(sample.foot(), sample.head());
             if (cast.isPresent()) {
                 double m = (sample.foot().y() - sample.head().y()) / view.focalMm();
-                double d = at.depth(sample, view);
+                double d = 1 + at.away() * m;
                 double xr = view.focalMm() * m / d;
                 double xa = m * (view.principal().x() - cast.get().x()) / d;
                 double ya = m * (view.principal().y() - cast.get().y()) / d;
@@ -114,22 +157,14 @@ public final class SunFit {
         return new ShadowRatio((r * aa - a * ra) / determinant, (a * rr - r * ra) / determinant);
     }
 
-    private double cost(ShadowRatio ratio) {
-        double cost = 0;
-        for (double residual : residuals(ratio)) {
-            cost += residual * residual;
+    private double squares(ShadowRatio ratio) {
+        if (!Double.isFinite(ratio.right() + ratio.away())) {
+            return Double.POSITIVE_INFINITY;
         }
-        return cost;
-    }
-
-    private List<Double> residuals(ShadowRatio ratio) {
-        VanishingPoints points = VanishingPoints.of(view, ratio.sun(view));
-        List<Double> residuals = new ArrayList<>();
-        for (SunSample sample : samples) {
-            residuals.add(points.shadowTip(sample.foot(), sample.head())
-                    .map(tip -> tip.distanceTo(sample.tip()))
-                    .orElse(Double.POSITIVE_INFINITY));
+        double squares = 0;
+        for (double residual : residuals(samples, VanishingPoints.of(view, ratio.sun(view)))) {
+            squares += residual * residual;
         }
-        return residuals;
+        return squares;
     }
 }

@@ -1,5 +1,6 @@
 package org.adumbrate.perspective;
 
+import java.util.Locale;
 import org.adumbrate.geometry.SheetPoint;
 
 /**
@@ -16,5 +17,15 @@ public record SunSample(SheetPoint foot, SheetPoint head, SheetPoint tip) {
         if (!Double.isFinite(foot.x() + foot.y() + head.x() + head.y() + tip.x() + tip.y())) {
             throw new IllegalArgumentException("a shadow sample needs finite points");
         }
+    }
+
+    /** Which one it is, for a message. */
+    String told() {
+        return "the shadow sample with its foot at " + told(foot) + ", head at " + told(head) + " and tip at "
+                + told(tip);
+    }
+
+    private static String told(SheetPoint point) {
+        return String.format(Locale.ROOT, "(%.1f, %.1f)", point.x(), point.y());
     }
 }

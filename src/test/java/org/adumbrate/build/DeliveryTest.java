@@ -92,7 +92,7 @@ class DeliveryTest {
                 Optional.of(new Deliver.Preview(folder.resolve("preview.png"), 400)),
                 Optional.of(flat));
         try (PassSet passes = PassSet.open(SHEET, requests)) {
-            passes.prepare(Optional.empty());
+            passes.prepare(Optional.empty(), false);
             return new Delivery(SHEET, DPI, passes, layers, new Stages(Stages.Listener.SILENT)).deliver(wanted);
         }
     }

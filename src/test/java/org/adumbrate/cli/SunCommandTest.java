@@ -57,9 +57,9 @@ class SunCommandTest {
         Cli result = Cli.run(
                 "sun",
                 "--sample",
-                "100,230 100,200 130.5,212",
+                "120,226 120,196 142.1,219.8",
                 "--sample",
-                "200,240 200,205 233,219.6",
+                "260,233 260,203 270.6,226.2",
                 "--focal",
                 "260",
                 "--principal",
@@ -83,7 +83,29 @@ class SunCommandTest {
                 .contains("the stated sun, azimuth 239.4 and altitude 30.6")
                 .contains("sun at azimuth 214.")
                 .contains("degrees apart")
-                .contains("mm beside its place");
+                .contains("mm from where the stated sun casts it");
+    }
+
+    /** The third shadow climbs something: it tells of another sun than the first two. */
+    @Test
+    void shadowsThatDisagreeWithOneAnotherAreTold() {
+        Cli result = Cli.run(
+                "sun",
+                "--sample",
+                "120,226 120,196 142.1,219.8",
+                "--sample",
+                "260,233 260,203 270.6,226.2",
+                "--sample",
+                "330,225 330,195 352,190",
+                "--focal",
+                "260",
+                "--principal",
+                "214,150.5");
+        assertThat(result.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(result.err())
+                .contains("the 3 shadow samples do not tell of one sun")
+                .contains("foot at (330.0, 225.0)")
+                .contains("mm from where the sun of them all casts it");
     }
 
     @Test

@@ -132,8 +132,8 @@ class HidingTest {
         PlacedFigure above = new PlacedFigure(
                 Figures.board(-0.2, 0.2), Spot.on(VIEW, foot, 2.4).orElseThrow(), Stance.upright(2));
         double edge = VIEW.horizonMm() - VIEW.focalMm() * 0.8 / 5;
-        Region<SheetPoint> slab = new Hiding(scene((x, y) -> y > edge && y < 75 ? 5 : 0), VIEW)
-                .before(above, above.body(VIEW));
+        Region<SheetPoint> slab =
+                new Hiding(scene((x, y) -> y > edge && y < 75 ? 5 : 0), VIEW).before(above, above.body(VIEW));
         Extent seen = above.body(VIEW).minus(slab).extent().orElseThrow();
         assertThat(seen.bottom()).isCloseTo(edge - 0.1, within(0.7 / PX_PER_MM));
     }

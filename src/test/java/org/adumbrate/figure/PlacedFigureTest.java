@@ -11,6 +11,7 @@ import org.adumbrate.figure.outline.FigureOutline;
 import org.adumbrate.figure.outline.ShippedOutlines;
 import org.adumbrate.geometry.Extent;
 import org.adumbrate.geometry.ModelPoint;
+import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.Region;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Space;
@@ -45,7 +46,8 @@ class PlacedFigureTest {
     private static void assertExtent(Region<SheetPoint> body, double left, double top, double right, double bottom) {
         Extent extent = extent(body);
         assertThat(List.of(extent.left(), extent.top(), extent.right(), extent.bottom()))
-                .zipSatisfy(List.of(left, top, right, bottom), (a, b) -> assertThat(a).isCloseTo(b, within(0.03)));
+                .zipSatisfy(List.of(left, top, right, bottom), (a, b) -> assertThat(a)
+                        .isCloseTo(b, within(0.03)));
     }
 
     /** A thin post out on the outline's right is seen where the model has it after the turn. */
@@ -87,8 +89,10 @@ class PlacedFigureTest {
     void aLittleTurnChangesLittle() {
         for (String name : ShippedOutlines.names()) {
             FigureOutline outline = ShippedOutlines.named(name).orElseThrow();
-            Region<SheetPoint> facing = Figures.on(VIEW, outline, FOOT, 0, false).body(VIEW);
-            Region<SheetPoint> turned = Figures.on(VIEW, outline, FOOT, 0.01, false).body(VIEW);
+            Region<SheetPoint> facing =
+                    Figures.on(VIEW, outline, FOOT, 0, false).body(VIEW);
+            Region<SheetPoint> turned =
+                    Figures.on(VIEW, outline, FOOT, 0.01, false).body(VIEW);
             assertThat(facing.within(turned).area() / facing.union(turned).area())
                     .as(name)
                     .isGreaterThan(0.98);
@@ -108,8 +112,8 @@ class PlacedFigureTest {
 
     @Test
     void holesSurviveATurn() {
-        Region<org.adumbrate.geometry.PagePoint> arch = Region.rectangle(Space.PAGE, -8, -20, 8, 0)
-                .minus(Region.rectangle(Space.PAGE, -5, -15, 5, -5));
+        Region<PagePoint> arch =
+                Region.rectangle(Space.PAGE, -8, -20, 8, 0).minus(Region.rectangle(Space.PAGE, -5, -15, 5, -5));
         Region<SheetPoint> body =
                 Figures.on(VIEW, Figures.outline(arch), FOOT, 40, false).body(VIEW);
         assertThat(body.outline().runs()).isEqualTo(2);

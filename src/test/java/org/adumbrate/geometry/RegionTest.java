@@ -65,8 +65,7 @@ class RegionTest {
     void anImageIsFoundWhereItIs() {
         Region<SheetPoint> here = square(0, 0, 10);
         assertThat(here.extent()).contains(new Extent(0, 0, 10, 10));
-        Region<SheetPoint> there =
-                here.transform(Affine.scalingThenShift(Space.SHEET, Space.SHEET, 2, 1, 100, 50));
+        Region<SheetPoint> there = here.transform(Affine.scalingThenShift(Space.SHEET, Space.SHEET, 2, 1, 100, 50));
         assertThat(there.extent()).contains(new Extent(100, 50, 120, 60));
         assertThat(there.within(square(100, 50, 5)).area()).isCloseTo(25, within(1e-9));
         assertThat(there.minus(square(100, 50, 5)).area()).isCloseTo(175, within(1e-9));

@@ -7,10 +7,12 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Random;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.Region;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 class SvgAreaTest {
@@ -88,6 +90,22 @@ class SvgAreaTest {
                 .hasMessageContaining("is a folder");
         Path text = Files.writeString(folder.resolve("text.svg"), "no markup");
         assertThatThrownBy(() -> SvgArea.read(text)).isInstanceOf(InputFault.class);
+    }
+
+    @Test
+    @Timeout(20)
+    void scribbleIsRefusedInTime() throws IOException {
+        Random random = new Random(1);
+        StringBuilder path = new StringBuilder("M0 0");
+        for (int k = 0; k < 40_000; k++) {
+            path.append(' ').append(random.nextInt(100_000)).append(' ').append(random.nextInt(100_000));
+        }
+        for (String rule : new String[] {"evenodd", "nonzero"}) {
+            Path scribble = file("", "<path fill-rule='" + rule + "' d='" + path + "'/>");
+            assertThatThrownBy(() -> SvgArea.read(scribble))
+                    .isInstanceOf(InputFault.class)
+                    .hasMessageContaining("cross each other");
+        }
     }
 
     @Test

@@ -61,7 +61,7 @@ class SunAtTest {
         assertThat(sun.airlessAltitudeDeg()).isCloseTo(airless, within(0.002));
         assertThat(sun.altitudeDeg()).isCloseTo(altitude, within(0.003));
         assertThat(sun.direction(0).degreesTo(SunDirection.of(azimuth, altitude, 0)))
-                .isLessThan(0.003);
+                .isLessThan(0.002);
     }
 
     @Test

@@ -46,8 +46,8 @@ record Seen(
      */
     static Seen of(
             SheetRoles.ColorIn heights, Affine<PagePoint, SheetPoint> toSheet, List<VectorPath<SheetPoint>> drawn) {
-        List<HeightLine> lines = HeightLines.of(heights.sheet().strokes(), heights.color(), toSheet);
         try {
+            List<HeightLine> lines = HeightLines.of(heights.sheet().strokes(), heights.color(), toSheet);
             FittedHeights fitted = HeightFit.of(lines, SUPPOSED_M, Stated.NOTHING);
             Optional<SheetPoint> central =
                     CentralPoint.of(drawn, fitted.horizonMm()).filter(point -> isOn(point, fitted));
@@ -57,7 +57,7 @@ record Seen(
                     : fitted;
             return new Seen(lines, Optional.of(settled), central, Optional.empty());
         } catch (Refusal reason) {
-            return new Seen(lines, Optional.empty(), Optional.empty(), Optional.of(reason.getMessage()));
+            return new Seen(List.of(), Optional.empty(), Optional.empty(), Optional.of(reason.getMessage()));
         }
     }
 

@@ -47,8 +47,8 @@ public record FigureOutline(String name, Region<PagePoint> body, double height, 
             return new FigureOutline(name, drawn, height, nominalM);
         }
         double sole = extent.bottom() - SOLE * height;
-        Extent lowest = drawn.within(Region.rectangle(
-                        Space.PAGE, extent.left() - 1, sole, extent.right() + 1, extent.bottom() + 1))
+        Extent lowest = drawn.within(
+                        Region.rectangle(Space.PAGE, extent.left() - 1, sole, extent.right() + 1, extent.bottom() + 1))
                 .extent()
                 .orElse(extent);
         Region<PagePoint> moved = drawn.transform(Affine.scalingThenShift(

@@ -26,7 +26,8 @@ public final class OutlineFiles {
         Region<PagePoint> drawn = SvgArea.read(file);
         Extent extent = drawn.extent().orElseThrow();
         if (!(extent.height() > FLATTEST * extent.width())) {
-            throw new InputFault(file, "holds a shape without height", "draw the figure upright, its feet at the bottom");
+            throw new InputFault(
+                    file, "holds a shape without height", "draw the figure upright, its feet at the bottom");
         }
         return FigureOutline.standing(name(file), drawn, OptionalDouble.empty());
     }

@@ -122,6 +122,6 @@ final class FloorScatter {
         double perMetre = StrictMath.sqrt(2) / spacing;
         long column = (long) Math.floor(p.x() * perMetre) + dx;
         long row = (long) Math.floor(p.y() * perMetre) + dy;
-        return column << 32 ^ row & 0xffffffffL;
+        return (column << 32) ^ (row & 0xffffffffL);
     }
 }

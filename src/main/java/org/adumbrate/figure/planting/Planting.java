@@ -52,8 +52,7 @@ public final class Planting {
         double farthest = view.focalMm() * tallest / LEAST_MM;
         SplitMix random = new SplitMix(rule.seed());
         List<PlacedFigure> plants = new ArrayList<>();
-        for (ModelPoint foot :
-                new FloorScatter(region, view, elevationM, rule.spacingM(), farthest, random).points()) {
+        for (ModelPoint foot : new FloorScatter(region, view, elevationM, rule.spacingM(), farthest, random).points()) {
             FigureOutline outline = outlines.get(random.below(outlines.size()));
             double height = height(outline, rule) * (1 + rule.variation() * random.between(-1, 1));
             Stance stance = new Stance(height, -view.turn(), random.nextFlag());

@@ -31,12 +31,9 @@ final class PixelShade {
     private final SolarDisc disc = new SolarDisc();
     private final InverseBounds bounds = new InverseBounds();
     private final PlaceBox box = new PlaceBox();
+    private final Occluders occluders = new Occluders();
     private RowReach[] reaches = {};
     private int row;
-    private Caster[] casters = {};
-    private Caster[] partly = {};
-    private int casterCount;
-    private int partlyCount;
 
     PixelShade(FacetSource facets, SunView view, Affine<RasterPoint, SheetPoint> toSheet) {
         this.view = view;
@@ -49,8 +46,6 @@ final class PixelShade {
     void turnTo(int newRow, List<RowReach> nearRow) {
         row = newRow;
         reaches = nearRow.toArray(RowReach[]::new);
-        casters = new Caster[reaches.length];
-        partly = new Caster[reaches.length];
     }
 
     /** The first column of the row that a shadow may touch. */
@@ -73,13 +68,7 @@ final class PixelShade {
 
     /** Turns to a piece of the row; false if no shadow reaches it. */
     boolean turnTo(int column, int columns) {
-        casterCount = 0;
-        for (RowReach reach : reaches) {
-            if (reach.touches(column, column + columns)) {
-                casters[casterCount++] = reach.caster();
-            }
-        }
-        return casterCount > 0 && boundPiece(column, columns) && castOnBox();
+        return occluders.take(reaches, column, column + columns) && boundPiece(column, columns) && occluders.keep(box);
     }
 
     /** Finds the box that holds all places seen in a piece; false if none are. */
@@ -99,18 +88,6 @@ final class PixelShade {
             box.hold(middle);
         }
         return true;
-    }
-
-    /** Keeps the figures whose shadow may reach the box. */
-    private boolean castOnBox() {
-        int kept = 0;
-        for (int k = 0; k < casterCount; k++) {
-            if (box.effect(casters[k]) != Effect.NONE) {
-                casters[kept++] = casters[k];
-            }
-        }
-        casterCount = kept;
-        return kept > 0;
     }
 
     /** The light of the pixel in a column of the row. */
@@ -135,7 +112,7 @@ final class PixelShade {
             roundAcross += Math.abs(beside.across - middle.across);
             roundUp += Math.abs(beside.up - middle.up);
         }
-        Effect effect = effect(roundAcross, roundUp);
+        Effect effect = occluders.effect(middle, roundAcross, roundUp);
         if (effect == Effect.NONE || !view.facesSun(x, y, facet)) {
             return 1;
         }
@@ -145,38 +122,10 @@ final class PixelShade {
         return (float) mean(x, y, places(Math.max(roundAcross, roundUp)));
     }
 
-    /** Sorts out which figures hide part of the sun from a neighbourhood of the pixel's middle. */
-    private Effect effect(double roundAcross, double roundUp) {
-        partlyCount = 0;
-        for (int k = 0; k < casterCount; k++) {
-            Caster caster = casters[k];
-            SunView.Place foot = caster.foot();
-            Effect effect = caster.silhouette()
-                    .effect(
-                            middle.across - foot.across,
-                            middle.up - foot.up,
-                            middle.toward - foot.toward,
-                            roundAcross,
-                            roundUp);
-            if (effect == Effect.ALL) {
-                return effect;
-            }
-            if (effect == Effect.SOME) {
-                partly[partlyCount++] = caster;
-            }
-        }
-        return partlyCount == 0 ? Effect.NONE : Effect.SOME;
-    }
-
     /** How many places a side the pixel is looked at, by its extent against the narrowest cone. */
     private int places(double extent) {
-        double narrowest = Double.POSITIVE_INFINITY;
-        for (int k = 0; k < partlyCount; k++) {
-            SunView.Place foot = partly[k].foot();
-            double cone = partly[k].silhouette().coneRadius(middle.up - foot.up, middle.toward - foot.toward);
-            narrowest = Math.min(narrowest, cone);
-        }
-        return extent < SMALL * narrowest ? 1 : extent < LARGE * narrowest ? 2 : 4;
+        double cone = occluders.narrowestCone(middle);
+        return extent < SMALL * cone ? 1 : extent < LARGE * cone ? 2 : 4;
     }
 
     /** Looks at so many places a side; each sees its own share of the sun's strips, which over the pixel are all. */
@@ -204,9 +153,9 @@ final class PixelShade {
 
     private void castSixteen(double x, double y) {
         for (int k = 0; k < 16; k++) {
-            double dx = pixelWidth * (k % 4 - 1.5) / 4;
-            double dy = pixelHeight * (k / 4 - 1.5) / 4;
-            cast(x + dx, y + dy, SCATTERED[k], 16);
+            int column = k % 4;
+            int line = k / 4;
+            cast(x + pixelWidth * (column - 1.5) / 4, y + pixelHeight * (line - 1.5) / 4, SCATTERED[k], 16);
         }
     }
 
@@ -216,28 +165,14 @@ final class PixelShade {
             return;
         }
         view.find(x, y, facet.inverse, middle);
-        Effect effect = effect(0, 0);
+        Effect effect = occluders.effect(middle, 0, 0);
         if (effect == Effect.NONE || !view.facesSun(x, y, facet)) {
             return;
         }
         if (effect == Effect.ALL) {
             disc.hide(first, step);
         } else {
-            hide(first, step);
-        }
-    }
-
-    private void hide(int first, int step) {
-        for (int k = 0; k < partlyCount; k++) {
-            SunView.Place foot = partly[k].foot();
-            partly[k].silhouette()
-                    .hide(
-                            middle.across - foot.across,
-                            middle.up - foot.up,
-                            middle.toward - foot.toward,
-                            disc,
-                            first,
-                            step);
+            occluders.hide(middle, disc, first, step);
         }
     }
 }

@@ -7,7 +7,8 @@ package org.adumbrate.figure.shadow;
  *
  * <p>That perspective turns the figure by less than 0.27 degrees against the sun's own view, which moves what bounds an
  * ellipse of 0.2 m by 2 micrometres. Where parts far behind each other meet in one row, the row's height is right for
- * their mean distance only; a metre between them moves it by 5 mm at the rim of the disc.
+ * their mean distance only; a metre between them moves it by 5 mm at the rim of the disc. That is little but within a degree
+ * of the zenith, where rows hold a figure from foot to head.
  */
 final class SunSilhouette {
     /** Rows of a block: what is told of 8 mm of the figure at once. */
@@ -76,12 +77,13 @@ final class SunSilhouette {
             return Effect.NONE;
         }
         boolean within = first >= 0 && last < rows.count() && toward <= rows.nearest();
-        return rows.effect(
-                Math.max(0, first) / BLOCK,
-                Math.min(rows.count() - 1, last) / BLOCK,
-                across - roundAcross - cone,
-                across + roundAcross + cone,
-                within);
+        return rows.blocks()
+                .effect(
+                        Math.max(0, first) / BLOCK,
+                        Math.min(rows.count() - 1, last) / BLOCK,
+                        across - roundAcross - cone,
+                        across + roundAcross + cone,
+                        within);
     }
 
     /** Hides what this figure hides from a place, of every so-manieth strip of the sun from a first one on. */

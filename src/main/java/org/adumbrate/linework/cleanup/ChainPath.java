@@ -9,37 +9,37 @@ import org.adumbrate.geometry.VectorPath;
 final class ChainPath {
     private final Pieces pieces;
     private final int[] partners;
-    private final Chains.Chain chain;
+    private final Chain chain;
     private final VectorPath.Builder<SheetPoint> path = VectorPath.in(Space.SHEET);
 
-    ChainPath(Pieces pieces, int[] partners, Chains.Chain chain) {
+    ChainPath(Pieces pieces, int[] partners, Chain chain) {
         this.pieces = pieces;
         this.partners = partners;
         this.chain = chain;
     }
 
     VectorPath<SheetPoint> path() {
-        int[] entered = chain.entered();
-        Corner start = place(entered[0]);
+        Corner start = place(chain.entered(0));
         path.moveTo(start.x(), start.y());
-        for (int n = 0; n < entered.length; n++) {
-            int left = entered[n] ^ 1;
-            boolean last = n == entered.length - 1;
+        for (int n = 0; n < chain.size(); n++) {
+            int entered = chain.entered(n);
+            int left = entered ^ 1;
+            boolean last = n == chain.size() - 1;
             if (pieces.isCurve(left >> 1)) {
-                Corner to = last && chain.ring() ? start : place(left);
+                Corner to = last && chain.isRing() ? start : place(left);
                 path.curveTo(
-                        pieces.towardX(entered[n]),
-                        pieces.towardY(entered[n]),
+                        pieces.towardX(entered),
+                        pieces.towardY(entered),
                         pieces.towardX(left),
                         pieces.towardY(left),
                         to.x(),
                         to.y());
-            } else if (!last || !chain.ring()) {
+            } else if (!last || !chain.isRing()) {
                 Corner to = place(left);
                 path.lineTo(to.x(), to.y());
             }
         }
-        if (chain.ring()) {
+        if (chain.isRing()) {
             path.close();
         }
         return path.build();

@@ -11,9 +11,6 @@ import org.adumbrate.geometry.VectorPath;
  * of straight pieces that miss each other by a little are brought together where the two lines cross.
  */
 final class Chains {
-    /** A chain: the ends at which its pieces are entered, in order, and whether the last leads to the first. */
-    record Chain(int[] entered, boolean ring) {}
-
     private final Pieces pieces;
     private final double gap;
     private final int[] partners;

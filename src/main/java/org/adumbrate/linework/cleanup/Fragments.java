@@ -26,7 +26,7 @@ final class Fragments {
     /** Takes short free chains out and gives how many. */
     static int drop(Chains chains, CleanUpSettings settings) {
         Fragments fragments = new Fragments(chains.pieces());
-        List<Chains.Chain> all = chains.all();
+        List<Chain> all = chains.all();
         boolean[] isShort = new boolean[all.size()];
         boolean any = false;
         for (int n = 0; n < isShort.length; n++) {
@@ -40,7 +40,7 @@ final class Fragments {
             fragments.flatten(all.get(n), n);
         }
         SegmentGrid grid = new SegmentGrid(fragments.flat, fragments.flat.lines(), TOUCH_MM);
-        List<Chains.Chain> kept = IntStream.range(0, isShort.length)
+        List<Chain> kept = IntStream.range(0, isShort.length)
                 .filter(n -> !isShort[n] || fragments.touches(all.get(n), n, grid))
                 .mapToObj(all::get)
                 .toList();
@@ -49,9 +49,10 @@ final class Fragments {
         return isShort.length - kept.size();
     }
 
-    private double length(Chains.Chain chain) {
+    private double length(Chain chain) {
         double length = 0;
-        for (int end : chain.entered()) {
+        for (int n = 0; n < chain.size(); n++) {
+            int end = chain.entered(n);
             int piece = end >> 1;
             length += pieces.isLine(piece)
                     ? pieces.span(piece)
@@ -66,13 +67,14 @@ final class Fragments {
         return length;
     }
 
-    private void flatten(Chains.Chain chain, int owner) {
-        for (int end : chain.entered()) {
+    private void flatten(Chain chain, int owner) {
+        for (int n = 0; n < chain.size(); n++) {
+            int end = chain.entered(n);
             double x = pieces.x(end);
             double y = pieces.y(end);
             int chords = pieces.isLine(end >> 1) ? 1 : CHORDS;
-            for (int n = 1; n <= chords; n++) {
-                double t = (double) n / chords;
+            for (int k = 1; k <= chords; k++) {
+                double t = (double) k / chords;
                 double toX = chords == 1 ? pieces.x(end ^ 1) : onCurve(end, t, true);
                 double toY = chords == 1 ? pieces.y(end ^ 1) : onCurve(end, t, false);
                 flat.line(x, y, toX, toY);
@@ -92,8 +94,9 @@ final class Fragments {
         return s * s * s * p0 + 3 * s * s * t * p1 + 3 * s * t * t * p2 + t * t * t * p3;
     }
 
-    private boolean touches(Chains.Chain chain, int owner, SegmentGrid grid) {
-        for (int entered : chain.entered()) {
+    private boolean touches(Chain chain, int owner, SegmentGrid grid) {
+        for (int n = 0; n < chain.size(); n++) {
+            int entered = chain.entered(n);
             if (touches(pieces.x(entered), pieces.y(entered), owner, grid)
                     || touches(pieces.x(entered ^ 1), pieces.y(entered ^ 1), owner, grid)) {
                 return true;

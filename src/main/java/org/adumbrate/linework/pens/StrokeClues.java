@@ -81,7 +81,7 @@ final class StrokeClues {
                 .min(Comparator.comparingInt(ColorLook::brightness))
                 .filter(black -> black.meanMm()
                         > LONG
-                                * open().filter(look -> look != black)
+                                * open().filter(look -> !look.color().equals(black.color()))
                                         .mapToDouble(ColorLook::meanMm)
                                         .findFirst()
                                         .orElse(Double.POSITIVE_INFINITY))

@@ -74,7 +74,7 @@ final class DepthSteps {
             asked++;
             yes += breaks[n] ? 1 : 0;
         }
-        return 2 * yes > asked || 2 * yes == asked && breaks[at];
+        return 2 * yes > asked || (2 * yes == asked && breaks[at]);
     }
 
     /** How many times as far away the farther side is; not a number where nothing is known. */

@@ -2,16 +2,23 @@ package org.adumbrate.linework.profile;
 
 import org.adumbrate.geometry.VectorPath;
 
-/**
- * A piece of a run.
- *
- * @param points its ends and, between them, the control points if it is a curve: x, y, x, y ...
- */
-record Piece(double... points) {
+/** A piece of a run, straight or a cubic curve. */
+final class Piece {
     /** In mm: depth is looked up once every so often. */
     private static final double STEP_MM = 0.5;
 
     private static final int MOST_STEPS = 20_000;
+
+    private final double[] points;
+
+    /**
+     * A piece.
+     *
+     * @param points its ends and, between them, the control points if it is a curve: x, y, x, y ...
+     */
+    Piece(double... points) {
+        this.points = points.clone();
+    }
 
     /** In how many equal steps of its parameter depth is looked up. */
     int steps() {

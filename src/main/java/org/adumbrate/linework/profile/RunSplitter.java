@@ -1,6 +1,7 @@
 package org.adumbrate.linework.profile;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Space;
@@ -62,7 +63,7 @@ final class RunSplitter implements VectorPath.Visitor {
     }
 
     private void split(int[] along) {
-        boolean whole = java.util.Arrays.stream(along).allMatch(weight -> weight == along[0]);
+        boolean whole = Arrays.stream(along).allMatch(weight -> weight == along[0]);
         Stretch stretch = null;
         int n = 0;
         for (Piece piece : run) {
@@ -102,7 +103,7 @@ final class RunSplitter implements VectorPath.Visitor {
 
         Stretch(int weight, Piece first) {
             this.weight = weight;
-            path.moveTo(first.points()[0], first.points()[1]);
+            path.moveTo(first.at(0, 0), first.at(0, 1));
         }
     }
 }

@@ -25,9 +25,9 @@ final class FaceSet {
         List<Geometry> bounds = new ArrayList<>();
         for (int side = 0; side < faces.sides(); side += 2) {
             if (chosen.get(faces.face(side)) != chosen.get(faces.face(side + 1))) {
-                bounds.add(maker.createLineString(new Coordinate[] {
-                    at(faces.graph(), faces.start(side)), at(faces.graph(), faces.start(side + 1))
-                }));
+                bounds.add(maker.createLineString(
+                        new Coordinate[] {at(faces.graph(), faces.start(side)), at(faces.graph(), faces.start(side + 1))
+                        }));
             }
         }
         // every corner has an even number of bounds: inside and outside take turns

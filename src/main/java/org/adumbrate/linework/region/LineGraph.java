@@ -64,7 +64,8 @@ final class LineGraph {
     static LineGraph of(List<Segment> segments) {
         List<SegmentString> strings = new ArrayList<>(segments.size());
         for (Segment segment : segments) {
-            Coordinate[] ends = {new Coordinate(segment.x0(), segment.y0()), new Coordinate(segment.x1(), segment.y1())};
+            Coordinate[] ends = {new Coordinate(segment.x0(), segment.y0()), new Coordinate(segment.x1(), segment.y1())
+            };
             strings.add(new NodedSegmentString(ends, segment));
         }
         SnapRoundingNoder noder = new SnapRoundingNoder(new PrecisionModel(STEPS_PER_MM));
@@ -73,8 +74,7 @@ final class LineGraph {
         for (Object noded : noder.getNodedSubstrings()) {
             SegmentString string = (SegmentString) noded;
             for (int k = 1; k < string.size(); k++) {
-                collector.edge(
-                        string.getCoordinate(k - 1), string.getCoordinate(k), (Segment) string.getData());
+                collector.edge(string.getCoordinate(k - 1), string.getCoordinate(k), (Segment) string.getData());
             }
         }
         return collector.graph();
@@ -108,6 +108,22 @@ final class LineGraph {
 
     double lengthMm(Edge edge) {
         return Math.hypot(xMm(edge.from) - xMm(edge.to), yMm(edge.from) - yMm(edge.to));
+    }
+
+    /** The corner that a side starts from: side 2e goes along edge e from its first corner, side 2e + 1 comes back. */
+    int start(int side) {
+        Edge edge = edges.get(side / 2);
+        return side % 2 == 0 ? edge.from : edge.to;
+    }
+
+    /** How many columns a side goes to the right. */
+    long dx(int side) {
+        return (long) x[start(side ^ 1)] - x[start(side)];
+    }
+
+    /** How many rows a side goes down. */
+    long dy(int side) {
+        return (long) y[start(side ^ 1)] - y[start(side)];
     }
 
     /** How many edges end in a corner. */

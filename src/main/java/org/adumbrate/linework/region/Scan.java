@@ -47,8 +47,8 @@ final class Scan {
         Crossings crossings = new Crossings(cos, sin, spacingMm);
         region.outline().visit(crossings);
         List<Row> rows = new ArrayList<>();
-        crossings.byRow.forEach((number, found) ->
-                rows.add(new Row(number, number * spacingMm, cos, sin, found.stretches())));
+        crossings.byRow.forEach(
+                (number, found) -> rows.add(new Row(number, number * spacingMm, cos, sin, found.stretches())));
         return rows;
     }
 

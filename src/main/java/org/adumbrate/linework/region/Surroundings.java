@@ -23,8 +23,7 @@ final class Surroundings {
     Surroundings(List<Segment> lines) {
         for (Envelope group : groups(lines)) {
             Envelope area = new Envelope(group);
-            area.expandBy(
-                    Math.max(LEAST_MM, SHARE * group.getWidth()), Math.max(LEAST_MM, SHARE * group.getHeight()));
+            area.expandBy(Math.max(LEAST_MM, SHARE * group.getWidth()), Math.max(LEAST_MM, SHARE * group.getHeight()));
             areas.insert(area, area);
         }
     }
@@ -58,7 +57,8 @@ final class Surroundings {
         List<Envelope> groups = new ArrayList<>();
         while (!cells.isEmpty()) {
             Envelope group = new Envelope();
-            Deque<Long> open = new ArrayDeque<>(List.of(cells.keySet().iterator().next()));
+            Deque<Long> open =
+                    new ArrayDeque<>(List.of(cells.keySet().iterator().next()));
             while (!open.isEmpty()) {
                 long at = open.remove();
                 Envelope part = cells.remove(at);

@@ -34,11 +34,11 @@ final class Bits {
                 && y >= 0
                 && x < width
                 && y < height
-                && (words[y * wordsPerRow + x / Long.SIZE] >>> x % Long.SIZE & 1) != 0;
+                && ((words[y * wordsPerRow + x / Long.SIZE] >>> (x % Long.SIZE)) & 1) != 0;
     }
 
     void set(int x, int y) {
-        words[y * wordsPerRow + x / Long.SIZE] |= 1L << x % Long.SIZE;
+        words[y * wordsPerRow + x / Long.SIZE] |= 1L << (x % Long.SIZE);
     }
 
     /** The next set pixel of a row from a column on that is not set in the row above; the width if there is none. */
@@ -47,7 +47,7 @@ final class Bits {
         while (x < width) {
             int word = x / Long.SIZE;
             long tops = words[y * wordsPerRow + word] & ~(y > 0 ? words[(y - 1) * wordsPerRow + word] : 0);
-            tops &= -1L << x % Long.SIZE;
+            tops &= -1L << (x % Long.SIZE);
             if (tops != 0) {
                 return word * Long.SIZE + Long.numberOfTrailingZeros(tops);
             }

@@ -48,8 +48,8 @@ final class RingFit {
         }
         for (int k = 0; k < corners.size(); k++) {
             FittedLine before = lines.get((k + lines.size() - 1) % lines.size());
-            RasterPoint corner = before.meeting(
-                    lines.get(k), x(corners.get(k)), y(corners.get(k)), MOST_MOVE * tolerance);
+            RasterPoint corner =
+                    before.meeting(lines.get(k), x(corners.get(k)), y(corners.get(k)), MOST_MOVE * tolerance);
             if (k == 0) {
                 path.moveTo(corner.x(), corner.y());
             } else {

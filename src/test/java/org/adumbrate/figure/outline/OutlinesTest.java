@@ -10,6 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.geometry.Extent;
+import org.adumbrate.geometry.Region;
+import org.adumbrate.geometry.Space;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -110,8 +112,7 @@ class OutlinesTest {
 
     private static double widthAt(FigureOutline outline, double y) {
         return outline.body()
-                .within(org.adumbrate.geometry.Region.rectangle(
-                        org.adumbrate.geometry.Space.PAGE, -1000, y - 1, 1000, y + 1))
+                .within(Region.rectangle(Space.PAGE, -1000, y - 1, 1000, y + 1))
                 .extent()
                 .orElseThrow()
                 .width();

@@ -15,8 +15,8 @@ class FlockTest {
     private static final List<FigureOutline> BIRDS = ShippedOutlines.names(OutlineKind.BIRD).stream()
             .map(name -> ShippedOutlines.named(name).orElseThrow())
             .toList();
-    private static final Region<SheetPoint> SKY = Region.rectangle(Space.SHEET, 0, 0, 200, 60)
-            .minus(Region.rectangle(Space.SHEET, 80, 20, 120, 60));
+    private static final Region<SheetPoint> SKY =
+            Region.rectangle(Space.SHEET, 0, 0, 200, 60).minus(Region.rectangle(Space.SHEET, 80, 20, 120, 60));
 
     private static List<Region<SheetPoint>> flock(int count, long seed) {
         return Flock.birds(BIRDS, SKY, 250, new FlockRule(count, 0.6, 25, 90, seed));

@@ -99,7 +99,9 @@ class PlantingTest {
                 .hasMessageContaining("widen the spacing of 0.02 m");
         Region<SheetPoint> far = Region.rectangle(Space.SHEET, 100, 60, 110, 100);
         PlantingRule wide = new PlantingRule(3, OptionalDouble.of(1), 0, 1);
-        assertThat(catching(far, wide)).isNotEmpty().allMatch(plant -> plant.spot().mmPerMetre() > 0.39);
+        assertThat(catching(far, wide))
+                .isNotEmpty()
+                .allMatch(plant -> plant.spot().mmPerMetre() > 0.39);
     }
 
     private static List<PlacedFigure> catching(Region<SheetPoint> region, PlantingRule rule) {

@@ -41,19 +41,19 @@ class InkTest {
             byColor.computeIfAbsent(stroke.color(), color -> new ArrayList<>())
                     .add(stroke.path().transform(AS_IT_IS));
         }
-        long before = 0;
-        long after = 0;
+        double before = 0;
+        double after = 0;
         for (List<VectorPath<SheetPoint>> lines : byColor.values()) {
             List<VectorPath<SheetPoint>> cleaned =
                     CleanUp.run(lines, CleanUpSettings.STANDARD).paths();
             assertThat(cleaned.size()).isLessThan(lines.size());
-            long one = dots(lines, sheet.page());
-            long other = dots(cleaned, sheet.page());
-            assertThat((double) other).isCloseTo(one, within(0.02 * one));
+            double one = dots(lines, sheet.page());
+            double other = dots(cleaned, sheet.page());
+            assertThat(other).isCloseTo(one, within(0.02 * one));
             before += one;
             after += other;
         }
-        assertThat((double) after).isCloseTo(before, within(0.01 * before));
+        assertThat(after).isCloseTo(before, within(0.01 * before));
     }
 
     private static long dots(List<VectorPath<SheetPoint>> lines, SheetSize page) {

@@ -100,7 +100,7 @@ class ProfileTest {
         List<VectorPath<SheetPoint>> profile = Profile.of(HOUSE, NO_CUT, ProfileTest::depth, STANDARD);
         assertThat(SheetPaths.segments(profile))
                 .noneMatch(line -> line[1] > 39.9 && line[3] > 39.9)
-                .anyMatch(line -> line[0] == 20 && line[1] == 18 || line[2] == 20 && line[3] == 18);
+                .anyMatch(line -> (line[0] == 20 && line[1] == 18) || (line[2] == 20 && line[3] == 18));
     }
 
     @Test

@@ -35,8 +35,9 @@ class BrokenOutlinePropertyTest {
     @Property(tries = 150, seed = "3")
     void holesAndIslandsComeBack(@ForAll long seed, @ForAll @IntRange(min = 4, max = 9) int corners) {
         Random random = new Random(seed);
-        assertComesBack(seed, List.of(
-                round(random, corners, 70, 0.9), round(random, 8, 38, 0.9), round(random, corners, 20, 0.9)));
+        assertComesBack(
+                seed,
+                List.of(round(random, corners, 70, 0.9), round(random, 8, 38, 0.9), round(random, corners, 20, 0.9)));
     }
 
     private static void assertComesBack(long seed, List<List<SheetPoint>> rings) {
@@ -53,7 +54,9 @@ class BrokenOutlinePropertyTest {
         Collections.shuffle(pieces, random);
         Region<SheetPoint> whole = Region.evenOdd(path.build(), 0.01);
         Closed closed = ClosedRegions.of(pieces, PAGE, 0.35);
-        assertThat(Drawn.overlap(closed.region(), whole)).as("share of the area").isGreaterThan(0.995);
+        assertThat(Drawn.overlap(closed.region(), whole))
+                .as("share of the area")
+                .isGreaterThan(0.995);
         assertThat(closed.region().outline().runs()).isEqualTo(whole.outline().runs());
         assertThat(closed.looseEnds()).isEmpty();
     }
@@ -82,7 +85,8 @@ class BrokenOutlinePropertyTest {
             pieces.add(piece(from, to, start / length, stop / length, random));
             if (random.nextInt(20) == 0) {
                 double cut = start + (stop - start) * random.nextDouble() / 2;
-                pieces.add(piece(from, to, random.nextBoolean() ? cut / length : start / length, stop / length, random));
+                pieces.add(
+                        piece(from, to, random.nextBoolean() ? cut / length : start / length, stop / length, random));
             }
             start = stop == end ? end : stop - (random.nextBoolean() ? 0 : 0.1 * random.nextDouble());
         }

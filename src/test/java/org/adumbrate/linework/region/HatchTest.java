@@ -30,7 +30,8 @@ class HatchTest {
     void atFortyFiveDegreesLinesRiseToTheRight() {
         List<VectorPath<SheetPoint>> lines = Hatch.lines(rectangle(10, 10, 20, 20), 45, Math.sqrt(2), false);
         // x + y is even on all of them: the diagonal from (10, 20) to (20, 10) is one
-        assertThat(lines).hasSize(9).anySatisfy(line -> assertThat(line.length()).isCloseTo(10 * Math.sqrt(2), within(1e-9)));
+        assertThat(lines).hasSize(9).anySatisfy(line -> assertThat(line.length())
+                .isCloseTo(10 * Math.sqrt(2), within(1e-9)));
         assertThat(length(lines)).isCloseTo(100 / Math.sqrt(2), within(1e-9));
     }
 
@@ -60,7 +61,8 @@ class HatchTest {
     @Test
     void etchedStrokesAreStaggeredFromRowToRow() {
         List<VectorPath<SheetPoint>> rows = Hatch.etched(rectangle(0, 0.5, 12, 2.5), 0, 1, 3, 3);
-        assertThat(rows).hasToString("[M 3.0 1.0 L 6.0 1.0 M 9.0 1.0 L 12.0 1.0, M 0.0 2.0 L 3.0 2.0 M 6.0 2.0 L 9.0 2.0]");
+        assertThat(rows)
+                .hasToString("[M 3.0 1.0 L 6.0 1.0 M 9.0 1.0 L 12.0 1.0, M 0.0 2.0 L 3.0 2.0 M 6.0 2.0 L 9.0 2.0]");
     }
 
     @Test
@@ -79,7 +81,8 @@ class HatchTest {
     void lengthIsAreaOverSpacing(
             @ForAll @DoubleRange(min = -400, max = 400) double angle,
             @ForAll @DoubleRange(min = 0.3, max = 2) double spacing) {
-        Region<SheetPoint> region = rectangle(10, 10, 110, 90).minus(rectangle(30, 30, 60, 80)).grown(3);
+        Region<SheetPoint> region =
+                rectangle(10, 10, 110, 90).minus(rectangle(30, 30, 60, 80)).grown(3);
         double lines = length(Hatch.lines(region, angle, spacing, false));
         assertThat(lines * spacing).isCloseTo(region.area(), within(0.04 * region.area()));
     }

@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.adumbrate.geometry.Region;
 import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.Space;
 import org.junit.jupiter.api.Test;
 
 class ThinPartsTest {
@@ -35,13 +36,17 @@ class ThinPartsTest {
     @Test
     void aTaperReachesTheMinimumEverywhere() {
         Region<SheetPoint> wedge = Region.of(
-                org.adumbrate.geometry.Space.SHEET,
+                Space.SHEET,
                 List.of(List.of(
-                        new SheetPoint(10, 10), new SheetPoint(60, 9.95), new SheetPoint(60, 10.45), new SheetPoint(10, 10.1))));
+                        new SheetPoint(10, 10),
+                        new SheetPoint(60, 9.95),
+                        new SheetPoint(60, 10.45),
+                        new SheetPoint(10, 10.1))));
         Region<SheetPoint> thick = ThinParts.thickened(wedge, 0.6);
         Region<SheetPoint> swept = thick.grown(-0.29).grown(0.295);
         assertThat(thick.minus(swept).area()).isLessThan(0.2);
-        assertThat(thick.minus(swept).pieces()).allSatisfy(piece -> assertThat(piece.area()).isLessThan(0.05));
+        assertThat(thick.minus(swept).pieces())
+                .allSatisfy(piece -> assertThat(piece.area()).isLessThan(0.05));
     }
 
     @Test
@@ -49,10 +54,11 @@ class ThinPartsTest {
         Region<SheetPoint> cut = rectangle(10, 10, 60, 40)
                 .minus(rectangle(15, 15, 55, 35))
                 .union(Region.of(
-                        org.adumbrate.geometry.Space.SHEET,
+                        Space.SHEET,
                         List.of(List.of(new SheetPoint(60, 10), new SheetPoint(90, 10), new SheetPoint(60, 20)))));
         assertThat(overlap(ThinParts.thickened(cut, 0.5), cut)).isGreaterThan(0.99999);
-        assertThat(ThinParts.thickened(rectangle(0, 0, 1, 1).minus(rectangle(0, 0, 1, 1)), 0.5).isEmpty())
+        assertThat(ThinParts.thickened(rectangle(0, 0, 1, 1).minus(rectangle(0, 0, 1, 1)), 0.5)
+                        .isEmpty())
                 .isTrue();
     }
 

@@ -19,7 +19,8 @@ import org.junit.jupiter.api.Test;
 class VeilsTest {
     private static final double GAP = 0.4;
 
-    private static Region<SheetPoint> enclosed(List<VectorPath<SheetPoint>> lines, List<VectorPath<SheetPoint>> others) {
+    private static Region<SheetPoint> enclosed(
+            List<VectorPath<SheetPoint>> lines, List<VectorPath<SheetPoint>> others) {
         return Veils.enclosed(lines, others, PAGE, GAP);
     }
 
@@ -38,7 +39,8 @@ class VeilsTest {
 
     @Test
     void aCrownBehindARoofIsClosedAlongTheRoof() {
-        List<VectorPath<SheetPoint>> roof = lines(line(20, 70, 60, 60), line(60.2, 60.05, 120, 75), line(20, 70, 20, 80));
+        List<VectorPath<SheetPoint>> roof =
+                lines(line(20, 70, 60, 60), line(60.2, 60.05, 120, 75), line(20, 70, 20, 80));
         Region<SheetPoint> full = disc(60, 60, 20);
         Region<SheetPoint> hidden = Region.evenOdd(line(20, 70, 60, 60, 120, 75, 120, 140, 20, 140), 0.01);
         Region<SheetPoint> seen = full.minus(hidden);
@@ -57,7 +59,8 @@ class VeilsTest {
     @Test
     void whatLiesBetweenACrownAWallAndTheGroundIsNotVeiled() {
         // a crown beside a wall, its stem on the ground: the space below the crown is shut in as well
-        List<VectorPath<SheetPoint>> others = lines(line(90, 10, 90, 120), line(10, 120, 90, 120), line(62, 90, 90, 90));
+        List<VectorPath<SheetPoint>> others =
+                lines(line(90, 10, 90, 120), line(10, 120, 90, 120), line(62, 90, 90, 90));
         Region<SheetPoint> right = rectangle(90, 0, 200, 150);
         List<VectorPath<SheetPoint>> tree = hiddenBy(right, arc(75, 50, 20, 0, 360));
         tree.add(line(58, 60.5, 58, 120));
@@ -76,7 +79,8 @@ class VeilsTest {
 
     @Test
     void whatIsNotClosedIsNotFilled() {
-        assertThat(enclosed(lines(arc(60, 60, 20, 10, 350)), List.of()).isEmpty()).isTrue();
+        assertThat(enclosed(lines(arc(60, 60, 20, 10, 350)), List.of()).isEmpty())
+                .isTrue();
         // the wall ends before it meets the crown's lower end
         Region<SheetPoint> leaking = enclosed(lines(arc(60, 60, 20, -90, 90)), lines(line(60, 30, 60, 70)));
         assertThat(leaking.isEmpty()).isTrue();

@@ -133,6 +133,29 @@ class EncodersTest {
         assertThat(profile.getNumComponents()).isEqualTo(channels);
     }
 
+    /** A share of light s is the code s · 65535, and readers that follow profiles are told so. */
+    @ParameterizedTest
+    @CsvSource({"tif", "png"})
+    void evenStepsOfLightComeBackAsTheyAre(String kind) throws IOException {
+        Path file = folder.resolve("light." + kind);
+        PictureFormat format = new PictureFormat(SIZE, 1, 16, 300, 3, false, Transfer.LINEAR);
+        try (StripEncoder encoder = encoder(kind, file, format, 16)) {
+            fill(encoder, format, 16, 2);
+        }
+        Raster raster = read(file, kind);
+        for (int y = 0; y < SIZE.height(); y++) {
+            float[] light = light(format, y);
+            for (int x = 0; x < SIZE.width(); x++) {
+                assertThat(raster.getSample(x, y, 0)).isEqualTo(Math.round(light[x] * 65535));
+            }
+        }
+        var profile = java.awt.color.ICC_Profile.getInstance(Imaging.getIccProfileBytes(file.toFile()));
+        float[] seen = new java.awt.color.ICC_ColorSpace(profile).toCIEXYZ(new float[] {0.25f});
+        assertThat(seen[1]).isCloseTo(0.25f, org.assertj.core.api.Assertions.within(0.001f));
+        assertThatThrownBy(() -> new PictureFormat(SIZE, 1, 8, 300, 3, false, Transfer.LINEAR))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
     /** The platform's colour engine must see sRGB in our profile: a grey of our curve is the same grey there. */
     @Test
     void ourProfileIsSrgb() {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -19,9 +20,7 @@ import org.junit.jupiter.api.Test;
 class RegionTraceTest {
     private static Region<RasterPoint> trace(String... rows) {
         return RegionTrace.trace(
-                (x, y) -> rows[y].charAt(x) == '#',
-                new PixelSize(rows[0].length(), rows.length),
-                new Smoothing(1, 0));
+                (x, y) -> rows[y].charAt(x) == '#', new PixelSize(rows[0].length(), rows.length), new Smoothing(1, 0));
     }
 
     @Test
@@ -90,8 +89,8 @@ class RegionTraceTest {
         double nx = -Math.sin(a);
         double ny = Math.cos(a);
         PixelSize size = new PixelSize(200, 160);
-        Region<RasterPoint> traced = RegionTrace.trace(
-                (x, y) -> (x + 0.5 - 100) * nx + (y + 0.5 - 80) * ny < offset, size, Smoothing.USUAL);
+        Region<RasterPoint> traced =
+                RegionTrace.trace((x, y) -> (x + 0.5 - 100) * nx + (y + 0.5 - 80) * ny < offset, size, Smoothing.USUAL);
         int[] onEdge = {0};
         traced.outline().visit(new Corners() {
             @Override
@@ -140,7 +139,7 @@ class RegionTraceTest {
     /** Whatever the pixels, the result is sound and as large as they are many, but for cut corners. */
     @Property(tries = 60)
     void anyPixelsGiveASoundRegion(@ForAll @IntRange(min = 0, max = 1_000_000) int seed) {
-        java.util.Random random = new java.util.Random(seed);
+        Random random = new Random(seed);
         boolean[][] set = new boolean[40][40];
         int count = 0;
         for (boolean[] row : set) {
