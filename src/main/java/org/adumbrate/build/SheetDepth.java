@@ -97,7 +97,9 @@ record SheetDepth(Path file, StoredNumbers numbers, FramePlacement.Pinned placed
         if (!(u >= 0 && v >= 0 && u < size.width() && v < size.height())) {
             return OptionalDouble.empty();
         }
-        float level = numbers.values()[(int) v * size.width() + (int) u];
+        int row = (int) v;
+        int column = (int) u;
+        float level = numbers.values()[row * size.width() + column];
         return level < 1 ? OptionalDouble.of(level) : OptionalDouble.empty();
     }
 
