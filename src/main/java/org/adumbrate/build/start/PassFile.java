@@ -53,8 +53,10 @@ record PassFile(Path file, Placement placement, ToneLook look, PassKind.Guess gu
         GreyImage grey = image.grey();
         int times = image.reduction();
         return k -> {
-            double u = (k % grey.size().width() + 0.5) * times;
-            double v = (k / grey.size().width() + 0.5) * times;
+            int row = k / grey.size().width();
+            int column = k % grey.size().width();
+            double u = (column + 0.5) * times;
+            double v = (row + 0.5) * times;
             double x = toSheet.mapX(u, v);
             double y = toSheet.mapY(u, v);
             return x >= 0 && y >= 0 && x <= sheet.widthMm() && y <= sheet.heightMm();

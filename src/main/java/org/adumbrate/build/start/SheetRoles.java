@@ -137,8 +137,10 @@ record SheetRoles(
             Optional<ColorIn> heights = first(LineRole.HEIGHT_LINES);
             Optional<ColorIn> trees = first(LineRole.PLANTING);
             for (LineSheet other : sheets.subList(1, sheets.size())) {
-                boolean isUsed = heights.filter(found -> found.sheet() == other).isPresent()
-                        || trees.filter(found -> found.sheet() == other).isPresent();
+                boolean isUsed = heights.filter(found -> found.sheet().file().equals(other.file()))
+                                .isPresent()
+                        || trees.filter(found -> found.sheet().file().equals(other.file()))
+                                .isPresent();
                 if (!isUsed) {
                     unused.add(new Unused(other.file(), reason(base, other)));
                 }
