@@ -36,6 +36,7 @@ final class SheetCamera {
     private final Optional<SheetDepth> depth;
     private final List<HeightLine> lines;
     private final List<Finding> findings = new ArrayList<>();
+    private Optional<String> trouble = Optional.empty();
     private final Optional<FittedHeights> heights;
     private final Optional<DepthScale> range;
     private final FittedCamera camera;
@@ -78,8 +79,10 @@ final class SheetCamera {
      * @throws Refusal if too little is known; says what is missing
      */
     View view() throws Refusal {
-        return camera.best()
-                .orElseThrow(() -> new Refusal("people cannot be placed: " + String.join("; ", camera.missing())));
+        return camera.best().orElseThrow(() -> {
+            String reason = trouble.map(text -> text + "; ").orElse("");
+            return new Refusal("people cannot be placed: " + reason + String.join("; ", camera.missing()));
+        });
     }
 
     /** The floors' elevations by name, in metres. */
@@ -126,7 +129,8 @@ final class SheetCamera {
             try {
                 return Optional.of(HeightFit.of(lines, asked.height().m(), new Stated(horizon, elevations, eye)));
             } catch (Refusal together) {
-                findings.add(new Finding(Finding.Severity.WARNING, asked.lines() + ": " + together.getMessage()));
+                trouble = Optional.of(asked.lines() + ": " + together.getMessage());
+                findings.add(new Finding(Finding.Severity.WARNING, trouble.get()));
                 return Optional.empty();
             }
         }
