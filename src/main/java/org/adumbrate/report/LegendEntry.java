@@ -1,0 +1,26 @@
+package org.adumbrate.report;
+
+import java.util.List;
+import org.adumbrate.drawing.Mark;
+import org.adumbrate.geometry.SheetSize;
+
+/**
+ * A line of the legend.
+ *
+ * @param name the layer
+ * @param depicts what it depicts, in words
+ * @param look weight, dash, ink or fill, in words
+ * @param lines how many lines it draws
+ * @param lengthMm how long they are together
+ * @param sample a piece of it at true size, on {@link #SAMPLE}
+ */
+public record LegendEntry(
+        String name, String depicts, String look, int lines, double lengthMm, List<Mark> sample) {
+    /** The size of a sample. */
+    public static final SheetSize SAMPLE = new SheetSize(30, 9);
+
+    /** Copies the list. */
+    public LegendEntry {
+        sample = List.copyOf(sample);
+    }
+}
