@@ -65,8 +65,20 @@ final class Legend {
         List<String> look = new ArrayList<>();
         areas.stream().findFirst().ifPresent(area -> look.add(told(area)));
         widest(lines).ifPresent(pen -> look.add(told(pen)));
+        hatch(name).ifPresent(hatch -> look.add(told(hatch)));
         return Optional.of(new LegendEntry(
-                name, depicts(name), String.join("; ", look), count, length, sample(name, widest(lines), areas)));
+                part(name, areas), called(name), depicts(name), String.join("; ", look), count, length, sample(name, widest(lines), areas)));
+    }
+
+    private static LegendEntry.Part part(String name, List<Mark.Area> areas) {
+        if (name.startsWith("cut-")) {
+            return LegendEntry.Part.CUT;
+        }
+        return areas.isEmpty() ? LegendEntry.Part.LINES : LegendEntry.Part.FILLS;
+    }
+
+    private String called(String name) {
+        return veil(name).orElse(name.replace("cut-", ""));
     }
 
     private static <T extends Mark> List<T> only(List<Mark> marks, Class<T> kind) {
@@ -116,9 +128,9 @@ final class Legend {
             return asked.etch().isPresent() ? "veil, etched" : "veil";
         }
         return switch (name) {
-            case DrawingOrder.CUT_BACKING -> "what lies under the hatch of the cut";
-            case DrawingOrder.CUT_HATCH -> "hatch of the cut";
-            case DrawingOrder.CUT_OUTLINE -> "outline of the cut";
+            case DrawingOrder.CUT_BACKING -> "what lies under the hatch";
+            case DrawingOrder.CUT_HATCH -> "over all that the section plane slices";
+            case DrawingOrder.CUT_OUTLINE -> "around what the section plane slices";
             case DrawingOrder.PROFILE -> "the building against what lies far behind it";
             case DrawingOrder.FIGURES -> "people";
             default -> entourage(name);
@@ -136,7 +148,8 @@ final class Legend {
     }
 
     private static String told(Mark.Area area) {
-        return color(area.fill()) + " fill that covers " + Math.round(100 * area.opacity()) + " %";
+        long percent = Math.round(100 * area.opacity());
+        return color(area.fill()) + (percent == 100 ? " fill" : " fill that hides " + percent + "\u00a0%");
     }
 
     private static String told(Pen pen) {
@@ -147,12 +160,17 @@ final class Legend {
         return number(pen.widthMm()) + " mm, " + color(pen.ink()) + dash;
     }
 
+    private static String told(Hatch hatch) {
+        return "every " + number(hatch.spacing().mm()) + " mm at " + number(hatch.angle().degrees()) + "°"
+                + (hatch.crossing() ? ", crossed" : "");
+    }
+
     private static String color(Srgb color) {
         return color.equals(Srgb.BLACK) ? "black" : color.equals(Srgb.WHITE) ? "white" : color.toString();
     }
 
     private static String number(double value) {
-        return String.format(Locale.ROOT, "%.2f", value).replaceAll("0$", "").replaceAll("\\.0$", "");
+        return String.format(Locale.ROOT, "%.2f", value).replaceAll("\\.?0+$", "");
     }
 
     private static VectorPath<SheetPoint> straight(double from, double to) {

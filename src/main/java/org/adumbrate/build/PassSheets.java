@@ -42,7 +42,7 @@ final class PassSheets {
         if (passes.figureLight().isPresent()) {
             sheets.add(new PassSheet(
                     "Shadows of the figures",
-                    "Computed: how much of the sun arrives past the figures.",
+                    "Computed: how much of the sun arrives past the figures. They print in the tone of the sun shadow.",
                     pictures.light(passes.figureLight().get()),
                     Optional.empty(),
                     Optional.empty()));
@@ -58,7 +58,7 @@ final class PassSheets {
         long percent = Math.round(100 * pass.look().opacity());
         return new PassSheet(
                 names.apply(request.file()),
-                told(request.role()) + " It prints at " + percent + " % of what is shown here.",
+                told(request.role()) + " It prints at " + percent + "\u00a0% of this strength.",
                 pictures.pass(pass),
                 Optional.of(pass.placement()),
                 inset(pass.placement(), () -> PreparedPass.image(pass.source())));
@@ -83,7 +83,7 @@ final class PassSheets {
                 PassLook.plain(1));
         return new PassSheet(
                 names.apply(depth.file()),
-                "Depth: how far everything is, from near (dark) to far (light). It is measured by and does not print.",
+                "Depth: how far everything is, from near (dark) to far (light). It does not print; figures and lines are measured by it.",
                 pictures.grey(placed),
                 Optional.of(depth.placement()),
                 inset(depth.placement(), () -> image));

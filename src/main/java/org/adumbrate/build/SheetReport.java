@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.adumbrate.drawing.Layer;
 import org.adumbrate.fault.Refusal;
-import org.adumbrate.figure.PlacedFigure;
+import org.adumbrate.figure.depth.DepthMap;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.perspective.VanishingPoints;
@@ -43,6 +43,8 @@ record SheetReport(
         SheetDrawing drawing,
         List<Layer> layers,
         Optional<LinePattern> lines) {
+    /** A floor is seen where the depth is its own to within this share. */
+    private static final double SAME_DEPTH = 0.01;
 
     /**
      * Writes the report.
@@ -141,21 +143,37 @@ record SheetReport(
         return sun instanceof Sun.ByAngles ? "its angles, as the sheet file states them" : "shadows on the drawing";
     }
 
-    /** The figure that shows its shadow best: both it and its shadow are large, and the shadow's tip is on the sheet. */
+    /** The figure that shows its shadow best. */
     private Optional<Sunlight.Upright> upright(VanishingPoints points) {
         return drawing.scene().entourage().figures().stream()
-                .map(Standing::figure)
                 .filter(figure -> seen(figure, points) > 0)
                 .max(Comparator.comparingDouble(figure -> seen(figure, points)))
                 .map(figure -> new Sunlight.Upright(
-                        "'" + figure.outline().name() + "'", figure.spot().foot(), figure.head()));
+                        "the figure '" + figure.figure().outline().name() + "' on the floor '" + figure.floor() + "'",
+                        figure.figure().spot().foot(),
+                        figure.figure().head()));
     }
 
-    private double seen(PlacedFigure figure, VanishingPoints points) {
-        SheetPoint foot = figure.spot().foot();
-        return points.shadowTip(foot, figure.head())
+    /** How large it and its shadow are; nothing where the shadow does not end on the sheet and on the figure's own floor. */
+    private double seen(Standing standing, VanishingPoints points) {
+        SheetPoint foot = standing.figure().spot().foot();
+        SheetPoint head = standing.figure().head();
+        return points.shadowTip(foot, head)
                 .filter(tip -> tip.x() > 0 && tip.x() < size.widthMm() && tip.y() > 0 && tip.y() < size.heightMm())
-                .map(tip -> Math.min(tip.distanceTo(foot), figure.head().distanceTo(foot)))
+                .filter(tip -> isOnFloor(tip, standing.floor()))
+                .map(tip -> Math.min(tip.distanceTo(foot), head.distanceTo(foot)))
                 .orElse(0.0);
+    }
+
+    /** True if the depth pass shows the floor there, or there is none to tell. */
+    private boolean isOnFloor(SheetPoint point, String floor) {
+        SheetCamera camera = drawing.scene().camera();
+        View view = camera.best().orElseThrow();
+        Optional<DepthMap> map = drawing.scene().map();
+        double elevation = camera.elevations().get(floor);
+        return map.isEmpty()
+                || view.onLevel(point, elevation)
+                        .filter(at -> Math.abs(map.get().depthAt(point) / view.depth(at) - 1) < SAME_DEPTH)
+                        .isPresent();
     }
 }

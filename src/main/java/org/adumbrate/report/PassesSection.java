@@ -28,8 +28,9 @@ final class PassesSection implements Section {
         }
         html.element(
                 "p",
-                "Each pass as it lies on the sheet. Move the slider to draw the lines over it from the left: where the pass is"
-                        + " placed rightly, every edge of its shadows and surfaces runs along a line.");
+                "Each pass as it lies on the sheet. Move the slider to draw the lines over it from the left. Where a pass lies"
+                        + " rightly, walls, openings and furniture in it end at their lines; the edges of cast shadows have no"
+                        + " lines of their own.");
         for (int k = 0; k < report.passes().size(); k++) {
             pass(html, report.passes().get(k), "lines-over-" + (k + 1));
         }
@@ -47,7 +48,7 @@ final class PassesSection implements Section {
         html.empty(
                 "input", "type", "range", "id", id, "min", "0", "max", "100", "value", "50", "step", "1", "aria-valuetext",
                 "lines over 50 percent of the width");
-        html.element("output", "50 %", "for", id);
+        html.element("output", "50\u00a0%", "for", id);
         html.closeLine().closeLine();
     }
 }

@@ -1,6 +1,7 @@
 package org.adumbrate.report;
 
 import java.io.IOException;
+import java.util.List;
 import org.adumbrate.drawing.InlineSvg;
 
 /** What the sheet is drawn with, at true weight. */
@@ -31,10 +32,25 @@ final class PensSection implements Section {
                 "p",
                 "Samples are drawn at the weight that they have on the sheet. Weights are true where this page is printed at"
                         + " 100 %; on a screen they are near, as screens differ.");
+        for (LegendEntry.Part part : LegendEntry.Part.values()) {
+            List<LegendEntry> entries = report.legend().stream()
+                    .filter(entry -> entry.part() == part)
+                    .toList();
+            if (!entries.isEmpty()) {
+                part(html, part, entries);
+            }
+        }
+    }
+
+    private static void part(Html html, LegendEntry.Part part, List<LegendEntry> entries) throws IOException {
+        html.element("h3", part.title(), "class", "legend-title");
+        if (part == LegendEntry.Part.FILLS) {
+            html.element("p", "A fill is shown over a black bar: as much as it hides of that, it hides of the sheet behind it.");
+        }
         html.open("ul", "class", "legend");
-        for (LegendEntry entry : report.legend()) {
+        for (LegendEntry entry : entries) {
             html.open("li").open("div", "class", "sample").raw(InlineSvg.of(LegendEntry.SAMPLE, entry.sample())).close();
-            html.open("div").element("h3", entry.name());
+            html.open("div").element("h4", entry.name());
             html.element("p", entry.depicts() + " · " + entry.look());
             if (entry.lines() > 0) {
                 html.element("p", amount(entry), "class", "small");

@@ -67,7 +67,7 @@ final class PerspectiveSection implements Section {
                 html,
                 "Principal point",
                 Words.place(view.principal()) + "; there the eye looks straight at the sheet");
-        term(html, "Eye", Words.number(view.eyeHeightM(), 2) + " m above elevation 0");
+        term(html, "Eye", Words.number(view.eyeHeightM(), 2) + " m above elevation 0, as the sheet is built");
         term(
                 html,
                 "Focal length",
@@ -89,7 +89,7 @@ final class PerspectiveSection implements Section {
             return;
         }
         Table table = Table.open(
-                html, "The floors", "Floor", "Mark", "Elevation", "Eye above it", "Height lines", "They fit to", "Strays");
+                html, "The floors", "Floor", "Mark", "Elevation", "Eye above it, by its lines", "Height lines", "They fit to", "Strays");
         for (int k = 0; k < fitted.size(); k++) {
             FittedFloor floor = fitted.get(k);
             table.row(

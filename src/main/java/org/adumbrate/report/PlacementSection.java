@@ -47,7 +47,7 @@ final class PlacementSection implements Section {
         html.element(
                 "p",
                 "How each pass was laid onto the sheet, and the place where it and the lines disagree most, enlarged. The lines"
-                        + " of the sheet are blue; an edge of the pass that runs beside its line and not under it is misplaced.");
+                        + " of the sheet are blue, and each should lie on the edge in the pass that it stands for.");
         html.open("div", "class", "cards");
         for (PassSheet pass : placed) {
             card(html, pass, pass.placement().orElseThrow());
@@ -59,23 +59,23 @@ final class PlacementSection implements Section {
         html.open("article", "class", "card");
         html.element("h3", pass.name());
         html.element("p", placement.aligned() ? "Aligned" : "Refused", "class", "status");
-        html.element("p", IN_WORDS.get(placement.explains()) + ".");
+        html.element("p", sentence(placement.message()));
         html.open("dl");
+        term(html, "Against the sheet", IN_WORDS.get(placement.explains()));
         term(html, "Size of the pass", placement.pass().toString().replace(" x ", " × "));
         if (Double.isFinite(placement.residualMm())) {
             term(
                     html,
-                    "Edges lie off their lines by",
-                    Words.number(placement.residualMm(), 2) + " mm (" + Words.number(placement.residualPx(), 2)
-                            + " px) in the middle case");
+                    "Edges beside their lines",
+                    "half of them by less than " + Words.number(placement.residualMm(), 2) + " mm ("
+                            + Words.number(placement.residualPx(), 2) + " px of the pass)");
         }
         if (Double.isFinite(placement.confidence())) {
             double percent = 100 * placement.confidence();
-            term(html, "Belongs to this sheet", percent > 99.9 ? "over 99.9 % sure" : Words.number(percent, 1) + " % sure");
+            term(html, "Belongs to this sheet", percent > 99.9 ? "over 99.9\u00a0% sure" : Words.number(percent, 1) + "\u00a0% sure");
         }
         html.closeLine();
         inset(html, pass, placement);
-        html.element("p", placement.message(), "class", "small");
         html.closeLine();
     }
 
@@ -90,6 +90,10 @@ final class PlacementSection implements Section {
                 "The lines of the sheet in blue over " + pass.name() + ", enlarged around the place where they disagree most");
         html.element("figcaption", "Where they disagree most: " + Words.place(placement.worst()) + ".");
         html.closeLine();
+    }
+
+    private static String sentence(String message) {
+        return message.isEmpty() ? "" : Character.toUpperCase(message.charAt(0)) + message.substring(1) + ".";
     }
 
     private static void term(Html html, String term, String value) throws IOException {

@@ -27,7 +27,6 @@ final class Plate {
      * @param alt what it shows, in words
      */
     static Plate open(Html html, SheetSize sheet, Extent reach, String alt) throws IOException {
-        html.open("div", "class", "wide", "tabindex", "0", "role", "region", "aria-label", alt);
         html.open("div", "class", "plate pale", "style", "aspect-ratio: " + mm(reach.width()) + " / " + mm(reach.height()));
         html.open(
                 "div",
@@ -117,7 +116,7 @@ final class Plate {
     }
 
     void close() throws IOException {
-        html.close().close().closeLine();
+        html.close().closeLine();
     }
 
     private static String mm(double value) {

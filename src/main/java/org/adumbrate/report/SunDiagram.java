@@ -48,7 +48,7 @@ final class SunDiagram {
         for (int k = 0; k < 360; k += 30) {
             ray(html, "thin", k, RADIUS - 4, RADIUS);
         }
-        text(html, "N", at(CX, Math.sin(0), RADIUS + 8), CY - RADIUS - 6, "middle");
+        text(html, "N", CX, CY - RADIUS - 6, "middle");
         arc(html, azimuth);
         ray(html, "ray", azimuth, RADIUS - 6, 9);
         html.empty("circle", "class", "sun", "cx", x(azimuth, RADIUS), "cy", y(azimuth, RADIUS), "r", "6");
@@ -57,7 +57,8 @@ final class SunDiagram {
         arrow(html, "view", view, 14, RADIUS + 14);
         label(html, "view", view, RADIUS + 22);
         label(html, "sun " + SunSection.degrees(azimuth), azimuth, RADIUS + 22);
-        label(html, "shadow", azimuth + 180, shadowInPlan() + 9);
+        double right = Math.cos(Math.toRadians(azimuth + 180)) >= 0 ? 90 : -90;
+        label(html, "shadow", azimuth + 180 + right, 14);
     }
 
     private double shadowInPlan() {

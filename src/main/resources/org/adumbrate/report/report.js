@@ -7,7 +7,7 @@ document.addEventListener('DOMContentLoaded', () => {
     const show = () => {
       figure.style.setProperty('--at', input.value + '%');
       input.setAttribute('aria-valuetext', 'lines over ' + input.value + ' percent of the width');
-      output.value = input.value + ' %';
+      output.value = input.value + '\u00a0%';
     };
     input.addEventListener('input', show);
     show();
