@@ -85,6 +85,16 @@ final class SheetCamera {
         });
     }
 
+    /** The same view, if enough is known. */
+    Optional<View> best() {
+        return camera.best();
+    }
+
+    /** True where the view has a normal lens for want of a known one. */
+    boolean focalSupposed() {
+        return camera.view().isEmpty() && camera.supposed().isPresent();
+    }
+
     /** The floors' elevations by name, in metres. */
     Map<String, Double> elevations() {
         return camera.elevationsM();
