@@ -61,7 +61,8 @@ record SheetReport(
                     dpi,
                     sheet,
                     pictures.drawing(layers),
-                    new PassSheets(pictures, lines, this::name).of(passes, drawing.scene().depth()),
+                    new PassSheets(pictures, lines, this::name)
+                            .of(passes, drawing.scene().depth()),
                     perspective(),
                     sun(),
                     new Legend(asked.sheet()).of(layers),
@@ -101,8 +102,8 @@ record SheetReport(
         SheetCamera camera = drawing.scene().camera();
         return camera.best().isEmpty() && camera.heights().isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Perspective(
-                        camera.best(), camera.focalSupposed(), camera.heights(), camera.elevations()));
+                : Optional.of(
+                        new Perspective(camera.best(), camera.focalSupposed(), camera.heights(), camera.elevations()));
     }
 
     private Optional<Sunlight> sun() {

@@ -72,7 +72,10 @@ final class PlacementSection implements Section {
         }
         if (Double.isFinite(placement.confidence())) {
             double percent = 100 * placement.confidence();
-            term(html, "Belongs to this sheet", percent > 99.9 ? "over 99.9\u00a0% sure" : Words.number(percent, 1) + "\u00a0% sure");
+            term(
+                    html,
+                    "Belongs to this sheet",
+                    percent > 99.9 ? "over 99.9\u00a0% sure" : Words.number(percent, 1) + "\u00a0% sure");
         }
         html.closeLine();
         inset(html, pass, placement);
@@ -87,7 +90,8 @@ final class PlacementSection implements Section {
         html.open("figure");
         html.picture(
                 pass.inset().get(),
-                "The lines of the sheet in blue over " + pass.name() + ", enlarged around the place where they disagree most");
+                "The lines of the sheet in blue over " + pass.name()
+                        + ", enlarged around the place where they disagree most");
         html.element("figcaption", "Where they disagree most: " + Words.place(placement.worst()) + ".");
         html.closeLine();
     }

@@ -32,9 +32,13 @@ final class ShadowPlate {
     void write(Html html) throws IOException {
         SheetPoint tip = points.shadowTip(upright.foot(), upright.head()).orElse(upright.foot());
         html.open("figure");
-        Plate plate = Plate.open(html, sheet, reach(), "The construction of the shadow of " + upright.name() + " over the pale drawing");
+        Plate plate = Plate.open(
+                html, sheet, reach(), "The construction of the shadow of " + upright.name() + " over the pale drawing");
         double y = sun.view().horizonMm();
-        plate.line("horizon", new SheetPoint(plate.reach().left(), y), new SheetPoint(plate.reach().right(), y));
+        plate.line(
+                "horizon",
+                new SheetPoint(plate.reach().left(), y),
+                new SheetPoint(plate.reach().right(), y));
         plate.label("horizon", plate.beside(new SheetPoint(plate.reach().left(), y), 2, -0.6), "start");
         toward(plate, upright.foot(), tip, points.shadow(), "shadow point");
         toward(plate, upright.head(), tip, points.ray(), isBefore() ? "sun" : "ray point");
@@ -95,7 +99,8 @@ final class ShadowPlate {
     }
 
     /** The line from an end of the upright through the tip of its shadow, on to a vanishing point or toward it. */
-    private void toward(Plate plate, SheetPoint from, SheetPoint tip, Homogeneous point, String name) throws IOException {
+    private void toward(Plate plate, SheetPoint from, SheetPoint tip, Homogeneous point, String name)
+            throws IOException {
         SheetPoint at = finite(point);
         if (at != null && plate.holds(at)) {
             plate.line("ray", from, at);
@@ -110,7 +115,12 @@ final class ShadowPlate {
         plate.line("ray", from, tip);
         SheetPoint end = plate.arrowToEdge("ray", from, dx, dy);
         boolean right = end.x() > sheet.widthMm() / 2;
-        String text = at == null ? "parallel to the picture" : "to the " + name + ", " + Words.number(from.distanceTo(at), 0) + " mm";
-        plate.label(text, plate.beside(end, right ? -2 : 2, end.y() > sheet.heightMm() / 2 ? -1.5 : 2.5), right ? "end" : "start");
+        String text = at == null
+                ? "parallel to the picture"
+                : "to the " + name + ", " + Words.number(from.distanceTo(at), 0) + " mm";
+        plate.label(
+                text,
+                plate.beside(end, right ? -2 : 2, end.y() > sheet.heightMm() / 2 ? -1.5 : 2.5),
+                right ? "end" : "start");
     }
 }
