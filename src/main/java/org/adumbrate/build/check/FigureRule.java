@@ -15,7 +15,10 @@ final class FigureRule implements Rule {
     /** A door of common height, in metres: common practice; DIN 18101 has 1.985 to 2.11 m, ANSI/SDI A250.8 2.13 m. */
     private static final double DOOR_M = 2.10;
 
-    /** What the depth pass shows at a foot may be off by this share of its distance: feet are set by hand. */
+    /**
+     * What the depth pass shows at a foot may lie farther off by this share of its distance: feet are set by hand. What lies
+     * nearer hides the foot, as a wall or a bench may.
+     */
     private static final double OFF_FLOOR = 0.06;
 
     @Override
@@ -61,7 +64,7 @@ final class FigureRule implements Rule {
                 && !floor.outline().isEmpty()
                 && floor.outline().stream().noneMatch(polygon -> contains(polygon, figure.foot()));
         double seen = figure.seenM().orElse(figure.depthM());
-        boolean isElsewhere = !(Math.abs(seen - figure.depthM()) <= OFF_FLOOR * figure.depthM());
+        boolean isElsewhere = !(seen <= (1 + OFF_FLOOR) * figure.depthM());
         if (!isOutside && !isElsewhere) {
             return;
         }
@@ -80,7 +83,7 @@ final class FigureRule implements Rule {
                 at,
                 what,
                 new Advice(
-                        "it floats, or stands in a wall, and has the size of another place",
+                        "it floats before what is seen there, and has the size of another place",
                         "move foot onto the floor, or name the floor that is seen there"));
     }
 

@@ -32,11 +32,9 @@ final class PenRule implements Rule {
                 String key = "pens." + entry.getKey();
                 thin(key, pen.weight().mm(), found);
                 screened(key, pen, found);
-                boolean fades =
-                        pen.fades().isPresent() && sheet.passes().depth().isPresent();
-                if (fades && pen.weight().mm() >= THINNEST_MM) {
-                    thin(key + ".fades", pen.weight().mm() * pen.fades().get().share(), found);
-                }
+                pen.fades()
+                        .filter(far -> sheet.passes().depth().isPresent())
+                        .ifPresent(far -> faded(key, pen.weight().mm() * far.share(), found));
             }
         }
         sheet.cut().ifPresent(cut -> {
@@ -72,6 +70,18 @@ final class PenRule implements Rule {
                                 ? "a hairline is as thin as the printer can draw: nothing, or a dot, by machine"
                                 : "thinner lines than ISO 128-2 has break up or vanish, the more so in reduced copies",
                         "make it 0.13 mm or wider"));
+    }
+
+    /** Only the farthest lines are so thin. */
+    private static void faded(String key, double mm, Observations found) {
+        if (mm < THINNEST_MM - ROUNDING) {
+            found.add(
+                    mm < HAIRLINE_MM ? Severity.WARNING : Severity.NOTE,
+                    key + ".fades",
+                    String.format(
+                            Locale.ROOT, "%s fades to %.3f mm, thinner than the print minimum of 0.13 mm", key, mm),
+                    new Advice("the farthest lines may break up", "let it fade less, or draw it wider"));
+        }
     }
 
     private static void screened(String key, Pen pen, Observations found) {

@@ -64,7 +64,7 @@ class PassKindTest {
 
     @Test
     void evenPlanesBehindOneNearFaceAreDepth() {
-        Tone planes = (x, y) -> y > 330 ? 20 : y > 120 ? 60 + 0.6 * (330 - y) + 0.05 * x : 255;
+        Tone planes = (x, y) -> y > 270 ? 20 : y > 120 ? 60 + 0.6 * (270 - y) + 0.05 * x : 255;
         assertThat(kind(planes)).isEqualTo(PassKind.DEPTH);
     }
 
