@@ -50,13 +50,13 @@ record CutDrawing(Region<SheetPoint> region, List<Layer> layers, List<Finding> f
                     Finding.Severity.WARNING, "cut: no line has the colour " + asked.color() + ", so no cut is drawn");
             return new CutDrawing(Region.empty(Space.SHEET), List.of(), List.of(none));
         }
-        ClosedRegions.Closed closed =
-                ClosedRegions.of(lines, sheet, asked.gap().mm());
+        ClosedRegions.Closed closed = ClosedRegions.of(lines, sheet, asked.gap().mm());
         List<Finding> findings = new ArrayList<>();
         loose(closed.looseEnds(), asked, findings);
         if (closed.region().isEmpty()) {
             findings.add(new Finding(
-                    Finding.Severity.WARNING, "cut: its lines enclose nothing; they are drawn without backing or hatch"));
+                    Finding.Severity.WARNING,
+                    "cut: its lines enclose nothing; they are drawn without backing or hatch"));
             return new CutDrawing(closed.region(), outline(asked, lines), findings);
         }
         Region<SheetPoint> region = asked.thinnest().mm() > 0
@@ -78,8 +78,8 @@ record CutDrawing(Region<SheetPoint> region, List<Layer> layers, List<Finding> f
     }
 
     private static VectorPath<SheetPoint> withinSheet(Region<SheetPoint> region, SheetSize sheet) {
-        Region<SheetPoint> within = Region.rectangle(
-                Space.SHEET, EDGE_MM, EDGE_MM, sheet.widthMm() - EDGE_MM, sheet.heightMm() - EDGE_MM);
+        Region<SheetPoint> within =
+                Region.rectangle(Space.SHEET, EDGE_MM, EDGE_MM, sheet.widthMm() - EDGE_MM, sheet.heightMm() - EDGE_MM);
         return within.clip(region.outline(), TOLERANCE_MM);
     }
 
@@ -111,6 +111,7 @@ record CutDrawing(Region<SheetPoint> region, List<Layer> layers, List<Finding> f
                 Finding.Severity.WARNING,
                 "cut: " + ends.size() + (ends.size() == 1 ? " end meets" : " ends meet") + " nothing within "
                         + asked.gap().mm() + " mm, at " + places + (ends.size() > TOLD ? " and elsewhere" : "")
-                        + "; close the outline in the model or widen cut.gap"));
+                        + "; close the outline in the model or widen cut.gap",
+                ends.stream().map(LooseEnd::position).toList()));
     }
 }

@@ -47,7 +47,8 @@ final class Delivery {
     List<Output> deliver(Deliveries wanted) throws IOException {
         List<Output> outputs = new ArrayList<>();
         if (wanted.figureShadow().isPresent()) {
-            outputs.add(stages.run("figure-shadow", () -> figureShadow(wanted.figureShadow().get())));
+            outputs.add(stages.run(
+                    "figure-shadow", () -> figureShadow(wanted.figureShadow().get())));
         }
         if (wanted.preview().isPresent()) {
             outputs.add(stages.run("preview", () -> preview(wanted.preview().get())));
@@ -62,8 +63,7 @@ final class Delivery {
     /** As a measure, not as a picture: shares of light in proportion, in 16 bits. */
     private Output figureShadow(Path file) throws IOException {
         PixelSize size = sheet.pixelsAt(dpi);
-        PictureFormat format =
-                new PictureFormat(size, 1, 16, dpi, PictureFormat.DEFAULT_LEVEL, false, Transfer.LINEAR);
+        PictureFormat format = new PictureFormat(size, 1, 16, dpi, PictureFormat.DEFAULT_LEVEL, false, Transfer.LINEAR);
         int rows = format.stripRows();
         try (StripEncoder picture = Pictures.begin(file, format, rows)) {
             List<PlacedPass> light = passes.figureLight()

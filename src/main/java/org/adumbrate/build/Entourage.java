@@ -39,13 +39,15 @@ record Entourage(List<Layer> layers, List<Standing> figures, List<Finding> findi
         List<Standing> figures = placed.figures();
         Drawing drawing = new Drawing(scene);
         for (String flock : asked.sheet().birds().keySet()) {
-            Look look = asked.sheet().birds().get(flock).look().over(asked.sheet().entourage());
+            Look look =
+                    asked.sheet().birds().get(flock).look().over(asked.sheet().entourage());
             placed.birds(flock).forEach(bird -> drawing.add(flock, bird, List.of(scene.cut()), look));
         }
         List<Standing> ordered = Stream.concat(placed.plants().stream(), figures.stream())
                 .sorted(BACK_TO_FRONT)
                 .toList();
-        List<Standing> unseen = ordered.stream().filter(item -> !drawing.add(item)).toList();
+        List<Standing> unseen =
+                ordered.stream().filter(item -> !drawing.add(item)).toList();
         return new Entourage(drawing.layers(), figures, unseen(unseen));
     }
 
@@ -58,7 +60,8 @@ record Entourage(List<Layer> layers, List<Standing> figures, List<Finding> findi
                                 .formatted(
                                         item.figure().outline().name(),
                                         item.figure().spot().foot().x(),
-                                        item.figure().spot().foot().y())))
+                                        item.figure().spot().foot().y()),
+                        List.of(item.figure().spot().foot())))
                 .toList();
     }
 
@@ -80,8 +83,9 @@ record Entourage(List<Layer> layers, List<Standing> figures, List<Finding> findi
         boolean add(Standing item) {
             Region<SheetPoint> body = item.figure().body(scene.view());
             List<Region<SheetPoint>> hiding = new ArrayList<>();
-            scene.depth().ifPresent(depth -> hiding.add(
-                    new Hiding(new DepthScene(depth), scene.view()).before(item.figure(), body)));
+            scene.depth()
+                    .ifPresent(depth ->
+                            hiding.add(new Hiding(new DepthScene(depth), scene.view()).before(item.figure(), body)));
             Map<String, Region<SheetPoint>> regions = scene.regions();
             item.behind().forEach(region -> hiding.add(regions.get(region)));
             hiding.add(scene.cut());

@@ -51,8 +51,7 @@ record LineFiles(SheetSize sheet, List<LaidLines> base, Map<String, LaidLines> v
         }
         Optional<LaidLines> heights = Optional.empty();
         if (sheet.heights().isPresent()) {
-            heights = Optional.of(
-                    LaidLines.of(read.get(sheet.heights().get().lines()), size, PageFit.SAME_RATIO));
+            heights = Optional.of(LaidLines.of(read.get(sheet.heights().get().lines()), size, PageFit.SAME_RATIO));
         }
         return new LineFiles(size, base, veils, heights);
     }

@@ -62,7 +62,7 @@ final class PassSet implements Closeable {
         return sources.isEmpty() && figureLight.isEmpty();
     }
 
-    /** Lets the light that arrives past figures join the passes; before they are prepared. */
+    /** Lets the light that arrives past figures join the passes. */
     void join(FigureLight light) {
         figureLight = Optional.of(light);
     }
@@ -83,10 +83,11 @@ final class PassSet implements Closeable {
      * Places and measures all passes at once.
      *
      * @param lines the lines that they are placed by; by their ratio alone if there are none
+     * @param figuresCast whether figures' light is to join, which takes its tone from the building's shadow
      * @throws Refusal if one does not belong to the sheet
      */
-    void prepare(Optional<LinePattern> lines) throws IOException, Refusal {
-        boolean joins = figureLight.isPresent()
+    void prepare(Optional<LinePattern> lines, boolean figuresCast) throws IOException, Refusal {
+        boolean joins = figuresCast
                 || sources.stream().anyMatch(source -> source.request().role() == PassRole.FIGURE_SHADOW);
         List<Callable<PreparedPass>> tasks = new ArrayList<>();
         for (PassSource source : sources) {
@@ -221,8 +222,7 @@ final class PassSet implements Closeable {
     /** The light of the building's full shadow as it is printed, its opacity left aside. */
     private double shadowTone() {
         return shadow().filter(pass -> pass.shadowTone().isPresent())
-                .map(pass ->
-                        pass.look().tone().bend((float) pass.shadowTone().getAsDouble()))
+                .map(pass -> pass.look().tone().bend((float) pass.shadowTone().getAsDouble()))
                 .orElse(0f);
     }
 

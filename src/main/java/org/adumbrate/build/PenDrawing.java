@@ -2,8 +2,8 @@ package org.adumbrate.build;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.List;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -72,10 +72,13 @@ record PenDrawing(List<Layer> layers, Map<String, List<VectorPath<SheetPoint>>> 
         Pen pen = pen(sheet, name);
         Optional<Percent> least =
                 Optional.ofNullable(sheet.pens().get(name)).flatMap(org.adumbrate.sheetfile.Pen::fades);
-        if (least.isEmpty() || depth.isEmpty() || !(depth.get().farthest() > depth.get().nearest())) {
+        if (least.isEmpty()
+                || depth.isEmpty()
+                || !(depth.get().farthest() > depth.get().nearest())) {
             return List.of(new Mark.Lines(pen, paths));
         }
-        Fade fade = new Fade(depth.get().nearest(), depth.get().farthest(), least.get().share(), REACH_MM);
+        Fade fade = new Fade(
+                depth.get().nearest(), depth.get().farthest(), least.get().share(), REACH_MM);
         return DepthWeight.of(paths, ProfileDrawing.field(depth.get()), fade).stream()
                 .map(lines -> (Mark) new Mark.Lines(pen.scaled(lines.share()), lines.paths()))
                 .toList();

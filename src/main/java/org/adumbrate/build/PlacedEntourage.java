@@ -56,12 +56,17 @@ final class PlacedEntourage {
             FigureOutline outline = outlines.of(asked.outline(), key + ".outline");
             String floor = floor(asked.floor(), key);
             Spot spot = Spot.on(scene.view(), asked.foot(), scene.elevations().get(floor))
-                    .orElseThrow(() -> fault(key + ".foot", "no point of floor '" + floor + "' is seen there: "
-                            + (scene.view().eyeHeightM() > scene.elevations().get(floor) ? "it lies above" : "it lies below")
-                            + " the horizon at y = " + Math.round(10 * scene.view().horizonMm()) / 10.0 + " mm"));
-            double stature = asked.stature()
-                    .map(Metres::m)
-                    .orElse(outline.nominalM().orElse(USUAL_STATURE_M));
+                    .orElseThrow(() -> fault(
+                            key + ".foot",
+                            "no point of floor '" + floor + "' is seen there: "
+                                    + (scene.view().eyeHeightM()
+                                                    > scene.elevations().get(floor)
+                                            ? "it lies above"
+                                            : "it lies below")
+                                    + " the horizon at y = "
+                                    + Math.round(10 * scene.view().horizonMm()) / 10.0 + " mm"));
+            double stature =
+                    asked.stature().map(Metres::m).orElse(outline.nominalM().orElse(USUAL_STATURE_M));
             Stance stance = new Stance(stature, asked.turn().radians(), asked.mirrored());
             standing.add(new Standing(
                     DrawingOrder.FIGURES,
@@ -76,17 +81,21 @@ final class PlacedEntourage {
     /** The plants of all beds. */
     List<Standing> plants() throws IOException, Refusal {
         List<Standing> standing = new ArrayList<>();
-        for (Map.Entry<String, org.adumbrate.sheetfile.Planting> entry : sheet.planting().entrySet()) {
+        for (Map.Entry<String, org.adumbrate.sheetfile.Planting> entry :
+                sheet.planting().entrySet()) {
             org.adumbrate.sheetfile.Planting asked = entry.getValue();
             String key = "planting." + entry.getKey();
             String floor = floor(asked.floor(), key);
             PlantingRule rule = new PlantingRule(
                     asked.spacing().m(),
-                    asked.height().isPresent() ? OptionalDouble.of(asked.height().get().m()) : OptionalDouble.empty(),
+                    asked.height().isPresent()
+                            ? OptionalDouble.of(asked.height().get().m())
+                            : OptionalDouble.empty(),
                     Math.min(0.99, asked.variation().share()),
                     asked.seed());
             List<FigureOutline> shown = outlines(asked.outlines(), key);
-            if (asked.height().isEmpty() && shown.stream().anyMatch(outline -> outline.nominalM().isEmpty())) {
+            if (asked.height().isEmpty()
+                    && shown.stream().anyMatch(outline -> outline.nominalM().isEmpty())) {
                 throw fault(key, "'" + key + "' needs 'height': one of its outlines does not say how tall it is");
             }
             for (PlacedFigure plant : Planting.plants(
@@ -96,7 +105,11 @@ final class PlacedEntourage {
                     scene.elevations().get(floor),
                     rule)) {
                 standing.add(new Standing(
-                        entry.getKey(), floor, plant, asked.behind(), asked.look().over(sheet.entourage())));
+                        entry.getKey(),
+                        floor,
+                        plant,
+                        asked.behind(),
+                        asked.look().over(sheet.entourage())));
             }
         }
         return standing;
@@ -135,8 +148,10 @@ final class PlacedEntourage {
                     key + ".floor", "floor", asked.get(), scene.elevations().keySet())));
         }
         if (scene.elevations().size() != 1) {
-            throw fault(key, "'" + key + "' needs 'floor': one of "
-                    + String.join(", ", scene.elevations().keySet()));
+            throw fault(
+                    key,
+                    "'" + key + "' needs 'floor': one of "
+                            + String.join(", ", scene.elevations().keySet()));
         }
         return scene.elevations().keySet().iterator().next();
     }

@@ -44,17 +44,19 @@ public final class SheetBuild {
         DrawingOrder order = LayerOrder.of(asked, sorted.strays(), sheet.order());
         timer.end();
         List<PassRequest> requests = SheetRequests.of(sheet.passes(), size);
-        Optional<LinePattern> pattern = requests.isEmpty() && sheet.passes().depth().isEmpty()
-                ? Optional.empty()
-                : Optional.of(pattern(files.base()));
+        Optional<LinePattern> pattern =
+                requests.isEmpty() && sheet.passes().depth().isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(pattern(files.base()));
         try (PassSet passes = PassSet.open(size, requests)) {
             passes.hold();
-            timer = stages.begin("drawing");
-            SheetDrawing drawing = SheetDrawing.of(asked, files, sorted, pattern);
+            timer = stages.begin("registration and drawing");
+            Optional<LinePattern> places = requests.isEmpty() ? Optional.empty() : pattern;
+            SideTask<SheetDrawing> drawn =
+                    SideTask.begin("drawing", () -> SheetDrawing.of(asked, files, sorted, pattern));
+            passes.prepare(places, SheetScene.castsShadows(sheet));
+            SheetDrawing drawing = drawn.result();
             drawing.scene().light().ifPresent(passes::join);
-            timer.end();
-            timer = stages.begin("registration");
-            passes.prepare(requests.isEmpty() ? Optional.empty() : pattern);
             timer.end();
             double resolution = dpi.orElse(sheet.resolution().dpi());
             List<Layer> layers = order.sort(drawing.layers());

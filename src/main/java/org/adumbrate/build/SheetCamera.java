@@ -33,10 +33,10 @@ import org.adumbrate.sheetfile.Sheet;
 /** The camera of a sheet, put together from what the sheet file states, the height lines and the depth pass. */
 final class SheetCamera {
     private final Sheet sheet;
-    private final LineFiles files;
     private final Optional<SheetDepth> depth;
     private final List<HeightLine> lines;
     private final List<Finding> findings = new ArrayList<>();
+    private Optional<String> trouble = Optional.empty();
     private final Optional<FittedHeights> heights;
     private final Optional<DepthScale> range;
     private final FittedCamera camera;
@@ -49,13 +49,14 @@ final class SheetCamera {
      */
     SheetCamera(Sheet sheet, LineFiles files, Optional<SheetDepth> depth) throws Refusal {
         this.sheet = sheet;
-        this.files = files;
         this.depth = depth;
         this.lines = heightLines(sheet, files);
         this.heights = fitHeights();
         StatedCamera stated = stated();
         Optional<DepthScale> known = sheet.passes().depth().flatMap(SheetCamera::statedRange);
-        if (known.isPresent() && stated.focalMm().isEmpty() && stated.fieldOfViewDeg().isEmpty()) {
+        if (known.isPresent()
+                && stated.focalMm().isEmpty()
+                && stated.fieldOfViewDeg().isEmpty()) {
             stated = withFocalByDepth(stated, known.get());
         }
         this.camera = CameraFit.of(stated, files.sheet(), heights);
@@ -78,7 +79,10 @@ final class SheetCamera {
      * @throws Refusal if too little is known; says what is missing
      */
     View view() throws Refusal {
-        return camera.best().orElseThrow(() -> new Refusal("people cannot be placed: " + String.join("; ", camera.missing())));
+        return camera.best().orElseThrow(() -> {
+            String reason = trouble.map(text -> text + "; ").orElse("");
+            return new Refusal("people cannot be placed: " + reason + String.join("; ", camera.missing()));
+        });
     }
 
     /** The same view, if enough is known. */
@@ -124,7 +128,9 @@ final class SheetCamera {
             return Optional.empty();
         }
         Map<String, Double> elevations = statedElevations();
-        OptionalDouble horizon = sheet.camera().flatMap(Camera::principalPoint).map(point -> OptionalDouble.of(point.y()))
+        OptionalDouble horizon = sheet.camera()
+                .flatMap(Camera::principalPoint)
+                .map(point -> OptionalDouble.of(point.y()))
                 .orElse(OptionalDouble.empty());
         OptionalDouble eye = optional(sheet.camera().flatMap(Camera::eyeHeight).map(Metres::m));
         try {
@@ -133,7 +139,8 @@ final class SheetCamera {
             try {
                 return Optional.of(HeightFit.of(lines, asked.height().m(), new Stated(horizon, elevations, eye)));
             } catch (Refusal together) {
-                findings.add(new Finding(Finding.Severity.WARNING, asked.lines() + ": " + together.getMessage()));
+                trouble = Optional.of(asked.lines() + ": " + together.getMessage());
+                findings.add(new Finding(Finding.Severity.WARNING, trouble.get()));
                 return Optional.empty();
             }
         }
@@ -141,7 +148,8 @@ final class SheetCamera {
 
     private Map<String, Double> statedElevations() {
         Map<String, Double> elevations = new LinkedHashMap<>();
-        sheet.floors().forEach((name, floor) -> elevations.put(name, floor.elevation().m()));
+        sheet.floors()
+                .forEach((name, floor) -> elevations.put(name, floor.elevation().m()));
         return elevations;
     }
 
@@ -162,7 +170,8 @@ final class SheetCamera {
 
     private static Optional<DepthScale> statedRange(DepthPass pass) {
         return pass.near().isPresent() && pass.far().isPresent()
-                ? Optional.of(new DepthScale(pass.near().get().m(), pass.far().get().m()))
+                ? Optional.of(
+                        new DepthScale(pass.near().get().m(), pass.far().get().m()))
                 : Optional.empty();
     }
 
@@ -172,13 +181,16 @@ final class SheetCamera {
             return stated;
         }
         try {
-            double focal = FocalFit.of(metres, sheet.heights().orElseThrow().height().m()).focalMm();
+            double focal = FocalFit.of(
+                            metres, sheet.heights().orElseThrow().height().m())
+                    .focalMm();
             findings.add(new Finding(
                     Finding.Severity.NOTE,
                     "camera: a focal length of %.1f mm, by the depth pass at the height lines".formatted(focal)));
             return stated.withFocal(focal);
         } catch (Refusal reason) {
-            findings.add(new Finding(Finding.Severity.WARNING, depth.orElseThrow().file() + ": " + reason.getMessage()));
+            findings.add(
+                    new Finding(Finding.Severity.WARNING, depth.orElseThrow().file() + ": " + reason.getMessage()));
             return stated;
         }
     }
@@ -186,8 +198,9 @@ final class SheetCamera {
     private DepthScale fitRange() throws Refusal {
         String file = depth.orElseThrow().file() + ": ";
         if (camera.view().isEmpty() || lines.isEmpty()) {
-            throw new Refusal(file + "its near and far are not stated, and to tell them from height lines needs 'heights' and"
-                    + " the camera's 'focal' or 'field-of-view'; state near and far, or these");
+            throw new Refusal(
+                    file + "its near and far are not stated, and to tell them from height lines needs 'heights' and"
+                            + " the camera's 'focal' or 'field-of-view'; state near and far, or these");
         }
         try {
             FittedDepth fitted = DepthFit.of(
@@ -196,7 +209,8 @@ final class SheetCamera {
                     sheet.heights().orElseThrow().height().m());
             findings.add(new Finding(
                     Finding.Severity.NOTE,
-                    "passes.depth: from %.2f m to %.2f m, by the height lines".formatted(fitted.nearM(), fitted.farM())));
+                    "passes.depth: from %.2f m to %.2f m, by the height lines"
+                            .formatted(fitted.nearM(), fitted.farM())));
             return new DepthScale(fitted.nearM(), fitted.farM());
         } catch (Refusal reason) {
             throw new Refusal(file + reason.getMessage());

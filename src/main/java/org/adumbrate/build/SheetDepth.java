@@ -70,7 +70,8 @@ record SheetDepth(Path file, StoredNumbers numbers, FramePlacement.Pinned placed
         float[] light = new float[Math.toIntExact(size.count())];
         for (int y = 0; y < size.height(); y++) {
             for (int x = 0; x < size.width(); x++) {
-                light[y * size.width() + x] = at(numbers, (2 * x + 1) * factor / 2 / taken, (2 * y + 1) * factor / 2 / taken);
+                light[y * size.width() + x] =
+                        at(numbers, (2 * x + 1) * factor / 2 / taken, (2 * y + 1) * factor / 2 / taken);
             }
         }
         return new GreyImage(size, light);
@@ -78,8 +79,7 @@ record SheetDepth(Path file, StoredNumbers numbers, FramePlacement.Pinned placed
 
     private static float at(StoredNumbers numbers, int x, int y) {
         PixelSize size = numbers.size();
-        float value = numbers.values()[
-                Math.min(y, size.height() - 1) * size.width() + Math.min(x, size.width() - 1)];
+        float value = numbers.values()[Math.min(y, size.height() - 1) * size.width() + Math.min(x, size.width() - 1)];
         return value >= 0 ? Math.min(1, value) : 1;
     }
 
@@ -105,7 +105,9 @@ record SheetDepth(Path file, StoredNumbers numbers, FramePlacement.Pinned placed
         if (!(u >= 0 && v >= 0 && u < size.width() && v < size.height())) {
             return OptionalDouble.empty();
         }
-        float level = numbers.values()[(int) v * size.width() + (int) u];
+        int row = (int) v;
+        int column = (int) u;
+        float level = numbers.values()[row * size.width() + column];
         return level < 1 ? OptionalDouble.of(level) : OptionalDouble.empty();
     }
 

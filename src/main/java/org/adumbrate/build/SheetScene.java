@@ -83,18 +83,25 @@ record SheetScene(
     }
 
     /** Nothing to compute where a render of these shadows is given. */
-    private static Optional<FigureLight> light(
-            Sheet sheet, Scene scene, Entourage entourage, List<Finding> findings) throws Refusal {
-        if (entourage.figures().isEmpty() || sheet.passes().figureShadow().isPresent()) {
-            return Optional.empty();
+    /** Whether shadows of figures are computed; not where a render of them is given. */
+    static boolean castsShadows(Sheet sheet) {
+        return !sheet.figures().isEmpty()
+                && sheet.sun().isPresent()
+                && sheet.passes().figureShadow().isEmpty();
+    }
+
+    private static Optional<FigureLight> light(Sheet sheet, Scene scene, Entourage entourage, List<Finding> findings)
+            throws Refusal {
+        if (castsShadows(sheet)) {
+            SheetSun sun = SheetSun.of(sheet.sun().orElseThrow(), scene.view());
+            sun.finding().ifPresent(findings::add);
+            return Optional.of(new FigureShadows(scene, sun.direction(), entourage.figures(), sheet.floors()));
         }
-        if (sheet.sun().isEmpty()) {
+        if (!entourage.figures().isEmpty() && sheet.sun().isEmpty()) {
             findings.add(new Finding(
-                    Finding.Severity.NOTE, "sun: not stated, so figures cast no shadows; add sun with azimuth and altitude"));
-            return Optional.empty();
+                    Finding.Severity.NOTE,
+                    "sun: not stated, so figures cast no shadows; add sun with azimuth and altitude"));
         }
-        SheetSun sun = SheetSun.of(sheet.sun().get(), scene.view());
-        sun.finding().ifPresent(findings::add);
-        return Optional.of(new FigureShadows(scene, sun.direction(), entourage.figures(), sheet.floors()));
+        return Optional.empty();
     }
 }

@@ -56,9 +56,8 @@ record SheetSun(SunDirection direction, Optional<Finding> finding) {
 
     private static SheetSun checked(SunDirection direction, List<SunSample> samples, View view, Degrees north)
             throws Refusal {
-        Optional<String> disagreement = samples.isEmpty()
-                ? Optional.empty()
-                : SunCheck.of(direction, samples, view, north.degrees());
+        Optional<String> disagreement =
+                samples.isEmpty() ? Optional.empty() : SunCheck.of(direction, samples, view, north.degrees());
         return new SheetSun(direction, disagreement.map(text -> new Finding(Finding.Severity.WARNING, text)));
     }
 }

@@ -53,8 +53,9 @@ record SortedLines(
                 collector.addColor(files.veils().get(name), shown.color());
             }
         });
-        files.heights().ifPresent(laid -> collector.addColor(
-                laid, sheet.heights().orElseThrow().color()));
+        files.heights()
+                .ifPresent(laid ->
+                        collector.addColor(laid, sheet.heights().orElseThrow().color()));
         return collector.sorted();
     }
 

@@ -45,7 +45,8 @@ record VeilDrawing(List<Layer> layers, List<Finding> findings) {
 
     private static String help(Veil veil) {
         return veil instanceof Veil.ByLines shown
-                ? "no lines of the colour " + shown.color() + " close; see the colours with adumbrate lines, or widen 'gap'"
+                ? "no lines of the colour " + shown.color()
+                        + " close; see the colours with adumbrate lines, or widen 'gap'"
                 : "look at its points or its region";
     }
 

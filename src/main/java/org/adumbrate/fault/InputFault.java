@@ -3,7 +3,10 @@ package org.adumbrate.fault;
 import java.io.IOException;
 import java.nio.file.Path;
 
-/** An input that cannot be used: missing, damaged, of an unknown kind, or empty of what it should hold. */
+/**
+ * An input that cannot be used: missing, damaged, of an unknown kind, or empty of what it should hold. Its message is one line
+ * whatever the file holds: control characters, by which a file could command a terminal, are shown as question marks.
+ */
 public final class InputFault extends IOException {
     private static final long serialVersionUID = 1L;
 
@@ -15,14 +18,18 @@ public final class InputFault extends IOException {
      * @param remedy what to do about it, such as {@code "export it again"}
      */
     public InputFault(Path file, String what, String remedy) {
-        super(file + ": " + what + "; " + remedy);
+        super(line(file, what, remedy));
         this.file = file;
     }
 
     /** As above, with the failure that lies behind it. */
     public InputFault(Path file, String what, String remedy, Throwable cause) {
-        super(file + ": " + what + "; " + remedy, cause);
+        super(line(file, what, remedy), cause);
         this.file = file;
+    }
+
+    private static String line(Path file, String what, String remedy) {
+        return (file + ": " + what + "; " + remedy).replaceAll("[\\p{Cc}\u2028\u2029]", "?");
     }
 
     /** The input at fault. */

@@ -10,6 +10,10 @@ import org.adumbrate.fault.InputFault;
 /** Reads vector line sheets of any kind that is known: PDF and SVG. */
 public final class LineSheets {
     private static final int HEAD = 1024;
+
+    /** A site drawn at full size still fits. */
+    private static final double LONGEST_PAGE_MM = 1e6;
+
     private static final String EXPORT = "export the lines as PDF or SVG";
 
     private LineSheets() {}
@@ -21,9 +25,18 @@ public final class LineSheets {
      *
      * @param file a PDF or SVG
      * @return the sheet, with at least one stroke
-     * @throws InputFault if the file is missing, damaged, encrypted, of another kind, or shows no line
+     * @throws InputFault if the file is missing, damaged, encrypted, of another kind, larger or more intricate than any drawing,
+     *     or shows no line
      */
     public static LineSheet read(Path file) throws InputFault {
+        LineSheet sheet = readAny(file);
+        if (Math.max(sheet.page().widthMm(), sheet.page().heightMm()) > LONGEST_PAGE_MM) {
+            throw new InputFault(file, "states a page with a side of more than 1 km", "export it with a page size");
+        }
+        return sheet;
+    }
+
+    private static LineSheet readAny(Path file) throws InputFault {
         byte[] head = head(file);
         if (head.length == 0) {
             throw new InputFault(file, "is empty", EXPORT);

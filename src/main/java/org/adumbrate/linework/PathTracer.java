@@ -4,14 +4,19 @@ import java.awt.geom.AffineTransform;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.VectorPath;
+import org.adumbrate.linework.clip.TooIntricateException;
 
 /**
  * Draws a path in a file's own coordinates and yields it in mm of the page. Moves that nothing follows leave no trace, and
  * a piece after a closing step begins a run of its own.
  */
 final class PathTracer {
+    /** Far more than any drawing has in one path, and little enough to be held several times over. */
+    private static final int MOST_POINTS = 5_000_000;
+
     private final AffineTransform toPage = new AffineTransform();
     private VectorPath.Builder<PagePoint> path = VectorPath.in(Space.PAGE);
+    private int points;
     private boolean placed;
     private boolean drawing;
     private double startX;
@@ -47,14 +52,14 @@ final class PathTracer {
             moveTo(toX, toY);
             return;
         }
-        begin();
+        begin(1);
         path.lineTo(pageX(toX, toY), pageY(toX, toY));
         x = toX;
         y = toY;
     }
 
     void curveTo(double x1, double y1, double x2, double y2, double toX, double toY) {
-        begin();
+        begin(3);
         path.curveTo(pageX(x1, y1), pageY(x1, y1), pageX(x2, y2), pageY(x2, y2), pageX(toX, toY), pageY(toX, toY));
         x = toX;
         y = toY;
@@ -73,7 +78,7 @@ final class PathTracer {
 
     void close() {
         if (placed) {
-            begin();
+            begin(1);
             path.close();
             moveTo(startX, startY);
         }
@@ -91,13 +96,19 @@ final class PathTracer {
     VectorPath<PagePoint> take() {
         VectorPath<PagePoint> taken = path.build();
         path = VectorPath.in(Space.PAGE);
+        points = 0;
         placed = false;
         drawing = false;
         x = y = 0;
         return taken;
     }
 
-    private void begin() {
+    /** Begins a run if none is begun, and counts the points to come. */
+    private void begin(int more) {
+        points += more;
+        if (points > MOST_POINTS) {
+            throw new TooIntricateException("has a path of more than " + MOST_POINTS + " points");
+        }
         if (!drawing) {
             path.moveTo(pageX(x, y), pageY(x, y));
             drawing = true;

@@ -40,6 +40,10 @@ final class PdfColors {
         SpaceKey key = new SpaceKey(resources.getCOSObject(), name);
         PDColorSpace known = spaces.get(key);
         if (known == null) {
+            COSDictionary defined = resources.getCOSObject().getCOSDictionary(COSName.COLORSPACE);
+            if (defined != null) {
+                PdfResources.requireModest(defined.getItem(name));
+            }
             known = resources.getColorSpace(name);
             spaces.put(key, known);
         }

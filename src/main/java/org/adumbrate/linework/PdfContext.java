@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.Optional;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.linework.clip.Clip;
+import org.adumbrate.linework.clip.TooIntricateException;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDResources;
@@ -52,7 +53,7 @@ final class PdfContext {
 
     void save() {
         if (states.size() > MOST_STATES) {
-            throw new IllegalStateException("graphics states nested deeper than " + MOST_STATES);
+            throw new TooIntricateException("saves its graphics state more than " + MOST_STATES + " times over");
         }
         states.push(new PdfGraphicsState(state()));
     }

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.zip.Adler32;
 import java.util.zip.DataFormatException;
 import java.util.zip.Inflater;
+import org.adumbrate.linework.clip.TooIntricateException;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSName;
@@ -23,9 +24,6 @@ final class PdfIntegrity {
     private static final int TAIL = 4096;
 
     private static final String END_MARK = "%%EOF";
-
-    /** A line of a drawing takes some 30 bytes, so this is enough for several million. */
-    private static final int MOST_CONTENT = 200_000_000;
 
     private PdfIntegrity() {}
 
@@ -78,8 +76,9 @@ final class PdfIntegrity {
                 inflater.setInput(packed, 0, length);
             }
             sum.update(plain, 0, inflater.inflate(plain));
-            if (inflater.getBytesWritten() > MOST_CONTENT) {
-                throw new IOException("content is more than " + MOST_CONTENT + " bytes long");
+            if (inflater.getBytesWritten() > PdfContent.MOST_BYTES) {
+                throw new TooIntricateException(
+                        "has content that unpacks to more than " + PdfContent.MOST_BYTES + " bytes");
             }
         }
         checkSum(sum, packed, length - inflater.getRemaining(), length, data);

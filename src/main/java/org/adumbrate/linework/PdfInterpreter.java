@@ -10,7 +10,7 @@ import java.util.Set;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.clip.FillRule;
-import org.apache.pdfbox.contentstream.PDContentStream;
+import org.adumbrate.linework.clip.TooIntricateException;
 import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -30,6 +30,12 @@ final class PdfInterpreter {
     private static final int MOST_FORMS = 200_000;
     private static final int MOST_OPERATORS = 30_000_000;
 
+    /** A colour of 32 inks and a name is the longest list there is. */
+    private static final int MOST_OPERANDS = 1000;
+
+    /** Content read all told, a form as often as it is drawn. */
+    private static final long MOST_BYTES = 200_000_000;
+
     private final PdfContext context;
     private final StrokeCollector found;
     private final Map<String, PdfOperator> operators = new HashMap<>();
@@ -37,6 +43,7 @@ final class PdfInterpreter {
     private int formDepth;
     private int forms;
     private int operatorsRun;
+    private long bytesRun;
     private int stateFloor = 1;
 
     PdfInterpreter(PdfPageFrame frame, PdfLayers layers, StrokeCollector found) {
@@ -55,11 +62,15 @@ final class PdfInterpreter {
     }
 
     /**
-     * Runs a content stream to its end.
+     * Runs content to its end.
      *
      * @throws IOException if it is damaged or asks for too much
      */
-    void run(PDContentStream content, PDResources resources) throws IOException {
+    void run(byte[] content, PDResources resources) throws IOException {
+        bytesRun += content.length;
+        if (bytesRun > MOST_BYTES) {
+            throw new TooIntricateException("takes more than " + MOST_BYTES + " bytes to draw");
+        }
         context.useResources(resources);
         PDFStreamParser parser = new PDFStreamParser(content);
         List<COSBase> operands = new ArrayList<>();
@@ -69,13 +80,16 @@ final class PdfInterpreter {
                 operands.clear();
             } else {
                 operands.add((COSBase) token);
+                if (operands.size() > MOST_OPERANDS) {
+                    throw new IOException("an operator has more than " + MOST_OPERANDS + " operands");
+                }
             }
         }
     }
 
     private void run(Operator operator, List<COSBase> operands) throws IOException {
         if (++operatorsRun > MOST_OPERATORS) {
-            throw new IOException("the page takes more than " + MOST_OPERATORS + " steps to draw");
+            throw new TooIntricateException("takes more than " + MOST_OPERATORS + " steps to draw");
         }
         PdfOperator known = operators.get(operator.getName());
         if (known != null) {
@@ -96,7 +110,8 @@ final class PdfInterpreter {
     /** Draws another stream in place, in its own coordinates and within its box (ISO 32000-1, 8.10). */
     private void drawForm(COSStream stream) throws IOException {
         if (++forms > MOST_FORMS || formDepth >= DEEPEST_FORM) {
-            throw new IOException("forms are nested deeper than " + DEEPEST_FORM + " or drawn too often");
+            throw new TooIntricateException(
+                    "draws forms that are nested deeper than " + DEEPEST_FORM + " or drawn too often");
         }
         if (checked.add(stream)) {
             PdfIntegrity.check(stream);
@@ -114,7 +129,9 @@ final class PdfInterpreter {
             context.layers().open(layer);
         }
         enter(form);
-        run(form, form.getResources() == null ? outerResources : form.getResources());
+        run(
+                PdfContent.of(stream, PdfContent.MOST_BYTES),
+                form.getResources() == null ? outerResources : form.getResources());
         formDepth--;
         stateFloor = outerFloor;
         context.restoreTo(stateDepth);

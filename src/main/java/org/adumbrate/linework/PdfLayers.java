@@ -1,16 +1,18 @@
 package org.adumbrate.linework;
 
 import java.util.ArrayDeque;
+import java.util.Collections;
 import java.util.Deque;
-import java.util.HashMap;
-import java.util.Map;
+import java.util.IdentityHashMap;
 import java.util.Optional;
+import java.util.Set;
+import org.adumbrate.linework.clip.TooIntricateException;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
+import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties.BaseState;
 
 /** The layers (optional content, ISO 32000-1, 8.11) that the content is in at the moment, and whether it shows. */
 final class PdfLayers {
@@ -18,12 +20,20 @@ final class PdfLayers {
 
     private record Level(Optional<String> name, boolean hidden) {}
 
+    /** A drawing has some dozens of layers, and expressions of a few terms. */
+    private static final int MOST_TERMS = 100_000;
+
     private final Optional<PDOptionalContentProperties> properties;
-    private final Map<COSDictionary, Boolean> shown = new HashMap<>();
+    private final Set<COSDictionary> on;
+    private final Set<COSDictionary> off;
+    private final IdentityHashMap<COSDictionary, Boolean> shown = new IdentityHashMap<>();
     private final Deque<Level> levels = new ArrayDeque<>();
+    private int terms;
 
     PdfLayers(Optional<PDOptionalContentProperties> properties) {
         this.properties = properties;
+        on = listed(COSName.ON);
+        off = listed(COSName.OFF);
         levels.push(new Level(Optional.empty(), false));
     }
 
@@ -71,12 +81,35 @@ final class PdfLayers {
     }
 
     private boolean shows(COSDictionary group) {
-        return isMembership(group) ? membershipShows(group) : groupShows(group);
+        if (!isMembership(group)) {
+            return groupShows(group);
+        }
+        Boolean known = shown.get(group);
+        if (known == null) {
+            known = membershipShows(group);
+            shown.put(group, known);
+        }
+        return known;
     }
 
     private boolean groupShows(COSDictionary group) {
-        return properties.isEmpty()
-                || shown.computeIfAbsent(group, g -> properties.get().isGroupEnabled(new PDOptionalContentGroup(g)));
+        boolean base = properties.isEmpty() || properties.get().getBaseState() != BaseState.OFF;
+        return on.contains(group) || (base && !off.contains(group));
+    }
+
+    /** The layers that the default configuration lists under a key, by their identity. */
+    private Set<COSDictionary> listed(COSName key) {
+        Set<COSDictionary> groups = Collections.newSetFromMap(new IdentityHashMap<>());
+        COSDictionary configuration = properties
+                .map(all -> all.getCOSObject().getCOSDictionary(COSName.D))
+                .orElse(null);
+        COSArray list = configuration == null ? null : configuration.getCOSArray(key);
+        for (int k = 0; list != null && k < list.size(); k++) {
+            if (list.getObject(k) instanceof COSDictionary group) {
+                groups.add(group);
+            }
+        }
+        return groups;
     }
 
     private boolean membershipShows(COSDictionary membership) {
@@ -102,6 +135,10 @@ final class PdfLayers {
 
     /** A visibility expression: a layer, or And, Or, Not and what they join. */
     private boolean holds(COSBase expression) {
+        if (++terms > MOST_TERMS) {
+            throw new TooIntricateException(
+                    "has layers whose visibility takes more than " + MOST_TERMS + " terms to tell");
+        }
         if (expression instanceof COSDictionary group) {
             return groupShows(group);
         }

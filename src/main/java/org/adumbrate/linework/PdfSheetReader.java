@@ -2,14 +2,13 @@ package org.adumbrate.linework;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Iterator;
 import java.util.Optional;
 import org.adumbrate.fault.InputFault;
+import org.adumbrate.linework.clip.TooIntricateException;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDResources;
-import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
 
 /** Reads the first page of a PDF. */
@@ -25,6 +24,7 @@ final class PdfSheetReader {
             if (!PdfIntegrity.hasEnd(file)) {
                 throw new InputFault(file, "is cut short: the end mark of a PDF is missing", AGAIN);
             }
+            PdfPacking.check(file);
             try (PDDocument document = Loader.loadPDF(file.toFile())) {
                 return read(file, document);
             }
@@ -32,7 +32,14 @@ final class PdfSheetReader {
             throw e;
         } catch (InvalidPasswordException e) {
             throw new InputFault(file, "is encrypted and needs a password", "export it without one", e);
-        } catch (IOException | RuntimeException | StackOverflowError | NoClassDefFoundError e) {
+        } catch (TooIntricateException e) {
+            throw new InputFault(file, e.getMessage(), "export fewer objects at a time", e);
+        } catch (StackOverflowError e) {
+            throw new InputFault(file, "cannot be read as a PDF: its objects are nested too deeply", AGAIN, e);
+        } catch (OutOfMemoryError e) {
+            // the library's own parsing is bounded by the file alone; what it held is free again by now
+            throw new InputFault(file, "needs more memory than there is", "export fewer objects at a time", e);
+        } catch (IOException | RuntimeException | NoClassDefFoundError e) {
             throw new InputFault(file, "cannot be read as a PDF (" + Complaint.of(e) + ")", AGAIN, e);
         }
     }
@@ -42,15 +49,13 @@ final class PdfSheetReader {
             throw new InputFault(file, "has no page", AGAIN);
         }
         PDPage page = document.getPage(0);
-        for (Iterator<PDStream> contents = page.getContentStreams(); contents.hasNext(); ) {
-            PdfIntegrity.check(contents.next().getCOSObject());
-        }
         PdfPageFrame frame = PdfPageFrame.of(page);
         StrokeCollector found = new StrokeCollector(file, frame.size());
         PdfLayers layers =
                 new PdfLayers(Optional.ofNullable(document.getDocumentCatalog().getOCProperties()));
         PDResources resources = page.getResources();
-        new PdfInterpreter(frame, layers, found).run(page, resources == null ? new PDResources() : resources);
+        new PdfInterpreter(frame, layers, found)
+                .run(PdfContent.of(page.getContentStreams()), resources == null ? new PDResources() : resources);
         return found.sheet(document.getNumberOfPages());
     }
 }

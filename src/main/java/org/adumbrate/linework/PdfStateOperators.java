@@ -58,6 +58,7 @@ final class PdfStateOperators {
     }
 
     private void dash(COSArray lengths, double phase) {
+        StrokeStyle.requireFewDashes(lengths.size());
         double[] dashLengths = new double[lengths.size()];
         for (int k = 0; k < dashLengths.length; k++) {
             dashLengths[k] = lengths.getObject(k) instanceof COSNumber number ? number.floatValue() : 0;

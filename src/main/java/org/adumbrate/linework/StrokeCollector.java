@@ -12,10 +12,10 @@ import org.adumbrate.linework.clip.Clip;
 
 /** Gathers what a reader finds on a page: visible strokes as they are, anything else by number. */
 final class StrokeCollector {
-    /** More than any drawing needs, and still within an ordinary heap. */
-    private static final int MOST_STROKES = 2_000_000;
+    /** More than any drawing needs: 200 MB of strokes, and at most as much again of what they consist of. */
+    private static final int MOST_STROKES = 1_000_000;
 
-    private static final int MOST_SEGMENTS = 10_000_000;
+    private static final int MOST_SEGMENTS = 4_000_000;
 
     private final Path file;
     private final SheetSize page;
@@ -47,11 +47,11 @@ final class StrokeCollector {
         }
         strokes.add(
                 new Stroke(visible, style.color(), style.widthMm(), style.dash(), style.cap(), style.join(), layer));
-        segments += visible.segments();
+        segments += visible.segments() + style.dash().lengthsMm().size();
         if (strokes.size() > MOST_STROKES || segments > MOST_SEGMENTS) {
             throw new InputFault(
                     file,
-                    "holds more than " + MOST_STROKES + " strokes or " + MOST_SEGMENTS + " pieces of them",
+                    "holds more than " + MOST_STROKES + " strokes or " + MOST_SEGMENTS + " pieces and dashes of them",
                     "export fewer objects at a time");
         }
     }

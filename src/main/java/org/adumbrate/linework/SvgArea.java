@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.Region;
+import org.adumbrate.linework.clip.TooIntricateException;
 
 /**
  * What an SVG fills, as one region. Where it fills nothing, what its closed strokes enclose. Colours, clip paths, texts and
@@ -53,6 +54,8 @@ public final class SvgArea {
                 throw new InputFault(file, "holds no filled shape", REMEDY);
             }
             return region.get();
+        } catch (TooIntricateException e) {
+            throw new InputFault(file, e.getMessage(), "simplify its paths first", e);
         } catch (RuntimeException e) {
             throw new InputFault(file, "cannot be read as SVG (" + Complaint.of(e) + ")", REMEDY, e);
         }

@@ -69,6 +69,7 @@ final class SvgClips {
     }
 
     private SvgScene inside(Element element, SvgScene outer) {
+        document.read(element);
         return outer.inside(outer.style().with(document.stylesheet().declared(element)))
                 .moved(SvgTransform.parse(element.getAttribute("transform")));
     }

@@ -2,17 +2,15 @@ package org.adumbrate.linework;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilder;
-import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.adumbrate.fault.InputFault;
+import org.adumbrate.linework.clip.TooIntricateException;
 import org.w3c.dom.Document;
 import org.w3c.dom.DocumentType;
 import org.w3c.dom.Element;
@@ -21,23 +19,24 @@ import org.w3c.dom.NamedNodeMap;
 import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 import org.xml.sax.ErrorHandler;
-import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
 
-/**
- * An SVG file as elements. Nothing outside the file is ever opened, and entities that it defines for itself, as some
- * programs do for the names of their namespaces, may add only little to it.
- */
+/** An SVG file as elements. Nothing outside the file is ever opened. */
 final class SvgDocument {
     private static final String SVG = "http://www.w3.org/2000/svg";
     private static final String XLINK = "http://www.w3.org/1999/xlink";
-    private static final String LIMIT = "http://www.oracle.com/xml/jaxp/properties/";
     private static final String REMEDY = "export it again as plain SVG";
+
+    /** Some seconds' worth; a line takes some 60, and an element as much again whatever it says. */
+    private static final long MOST_READ = 100_000_000;
+
+    private static final int ELEMENT = 50;
 
     private final Element root;
     private final Map<String, Element> byId = new HashMap<>();
     private final SvgStylesheet stylesheet;
+    private long read;
 
     private SvgDocument(Element root) {
         this.root = root;
@@ -58,6 +57,7 @@ final class SvgDocument {
 
     /** @throws InputFault if the file is not well formed, is not SVG, or refers to entities outside itself */
     static SvgDocument read(Path file) throws InputFault {
+        SvgLimits.check(file);
         try (InputStream in = Files.newInputStream(file)) {
             return read(file, in);
         } catch (InputFault e) {
@@ -75,7 +75,9 @@ final class SvgDocument {
      */
     static SvgDocument read(Path file, InputStream in) throws InputFault {
         try {
-            Document document = builder().parse(in);
+            DocumentBuilder builder = SvgParsers.keeping();
+            builder.setErrorHandler(new Strict());
+            Document document = builder.parse(in);
             if (declaresOutsideEntity(document.getDoctype())) {
                 throw new InputFault(file, "refers to entities outside itself, which are not fetched", REMEDY);
             }
@@ -87,29 +89,14 @@ final class SvgDocument {
             return new SvgDocument(root);
         } catch (InputFault e) {
             throw e;
+        } catch (TooIntricateException e) {
+            throw new InputFault(file, e.getMessage(), "export fewer objects at a time", e);
         } catch (SAXParseException e) {
             String place = "line " + e.getLineNumber() + ", column " + e.getColumnNumber();
             throw new InputFault(file, "is not well-formed XML (" + place + ": " + Complaint.of(e) + ")", REMEDY, e);
         } catch (IOException | SAXException | ParserConfigurationException | RuntimeException e) {
             throw new InputFault(file, "cannot be read as SVG (" + Complaint.of(e) + ")", REMEDY, e);
         }
-    }
-
-    private static DocumentBuilder builder() throws ParserConfigurationException {
-        DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
-        factory.setNamespaceAware(true);
-        factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
-        factory.setFeature("http://xml.org/sax/features/external-general-entities", false);
-        factory.setFeature("http://xml.org/sax/features/external-parameter-entities", false);
-        factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
-        factory.setAttribute(XMLConstants.ACCESS_EXTERNAL_DTD, "");
-        factory.setAttribute(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "");
-        factory.setAttribute(LIMIT + "entityExpansionLimit", "10000");
-        factory.setAttribute(LIMIT + "totalEntitySizeLimit", "1000000");
-        DocumentBuilder builder = factory.newDocumentBuilder();
-        builder.setEntityResolver((publicId, systemId) -> new InputSource(new StringReader("")));
-        builder.setErrorHandler(new Strict());
-        return builder;
     }
 
     private static boolean declaresOutsideEntity(DocumentType type) {
@@ -140,6 +127,22 @@ final class SvgDocument {
         String plain = element.getAttribute("href");
         String reference = plain.isEmpty() ? element.getAttributeNS(XLINK, "href") : plain;
         return reference.startsWith("#") ? element(reference.substring(1)) : Optional.empty();
+    }
+
+    /**
+     * Counts an element as read once more, with all that it says of itself: one that is used again and again is read as often.
+     *
+     * @throws TooIntricateException if more was read by now than any drawing holds
+     */
+    void read(Element element) {
+        NamedNodeMap attributes = element.getAttributes();
+        read += ELEMENT;
+        for (int k = 0; k < attributes.getLength(); k++) {
+            read += attributes.item(k).getNodeValue().length();
+        }
+        if (read > MOST_READ) {
+            throw new TooIntricateException("takes more than " + MOST_READ + " characters to draw");
+        }
     }
 
     /** The next element of SVG from a node on, among its siblings; null if there is none. */

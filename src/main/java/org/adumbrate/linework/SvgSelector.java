@@ -14,6 +14,9 @@ import org.w3c.dom.Element;
  * @param parts the compound selectors from the outermost to the one for the element itself
  */
 record SvgSelector(List<Part> parts) {
+    /** No program writes longer ones. */
+    private static final int LONGEST = 1000;
+
     private static final String NAME = "[-_\\w\\u0080-\\uffff]+";
     private static final Pattern PART = Pattern.compile("(\\*|" + NAME + ")?((?:[.#]" + NAME + ")*)");
     private static final Pattern MARK = Pattern.compile("[.#]" + NAME);
@@ -51,6 +54,9 @@ record SvgSelector(List<Part> parts) {
     /** Reads one selector, without commas; empty if it is of a kind that is not known. */
     static Optional<SvgSelector> parse(String text) {
         List<Part> parts = new ArrayList<>();
+        if (text.length() > LONGEST) {
+            return Optional.empty();
+        }
         boolean child = false;
         for (String word : text.replace(">", " > ").strip().split("\\s+", -1)) {
             if (word.equals(">")) {
@@ -89,21 +95,50 @@ record SvgSelector(List<Part> parts) {
     }
 
     boolean matches(Element element) {
-        int last = parts.size() - 1;
-        return parts.get(last).matches(element) && ancestorsMatch(element, last);
+        Element matched = chainEnd(element, parts.size() - 1);
+        int part = chainStart(parts.size() - 1);
+        while (matched != null && part > 0) {
+            matched = nearestAbove(matched, part - 1);
+            part = chainStart(part - 1);
+        }
+        return matched != null;
     }
 
-    private boolean ancestorsMatch(Element element, int part) {
-        if (part == 0) {
-            return true;
-        }
-        boolean child = parts.get(part).child;
-        for (Element e = parent(element); e != null; e = child ? null : parent(e)) {
-            if (parts.get(part - 1).matches(e) && ancestorsMatch(e, part - 1)) {
-                return true;
+    /**
+     * Where, from the ancestors of an element, the nearest lies at which a part and the parts that it must be a child of
+     * match; null if there is none. The nearest will do: what stands further out in the selector may lie anywhere above.
+     */
+    private Element nearestAbove(Element element, int part) {
+        for (Element e = parent(element); e != null; e = parent(e)) {
+            Element end = chainEnd(e, part);
+            if (end != null) {
+                return end;
             }
         }
-        return false;
+        return null;
+    }
+
+    /** Goes up from an element by parts that are children of each other; where that ends, or null if they do not match. */
+    private Element chainEnd(Element element, int part) {
+        Element e = element;
+        int k = part;
+        while (e != null && parts.get(k).matches(e)) {
+            if (k == 0 || !parts.get(k).child) {
+                return e;
+            }
+            e = parent(e);
+            k--;
+        }
+        return null;
+    }
+
+    /** The outermost part of those that are children of each other, from a part on. */
+    private int chainStart(int part) {
+        int k = part;
+        while (k > 0 && parts.get(k).child) {
+            k--;
+        }
+        return k;
     }
 
     private static Element parent(Element element) {

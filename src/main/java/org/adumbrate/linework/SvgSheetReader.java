@@ -3,6 +3,7 @@ package org.adumbrate.linework;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.adumbrate.fault.InputFault;
+import org.adumbrate.linework.clip.TooIntricateException;
 
 /** Reads an SVG. */
 final class SvgSheetReader {
@@ -25,6 +26,8 @@ final class SvgSheetReader {
                     0);
             new SvgWalk(file, document, new SvgStrokes(found)).drawChildren(document.root(), scene);
             return found.sheet(1);
+        } catch (TooIntricateException e) {
+            throw new InputFault(file, e.getMessage(), "export fewer objects at a time", e);
         } catch (RuntimeException e) {
             throw new InputFault(
                     file, "cannot be read as SVG (" + Complaint.of(e) + ")", "export it again as plain SVG", e);

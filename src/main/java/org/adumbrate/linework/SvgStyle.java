@@ -153,6 +153,7 @@ final class SvgStyle {
                 return Dash.NONE;
             }
             lengths.add(length.get().user(diagonal) * mmPerUnit);
+            StrokeStyle.requireFewDashes(lengths.size());
             sum += length.get().value();
         }
         double phase = SvgLength.parse(get("stroke-dashoffset", "0"))

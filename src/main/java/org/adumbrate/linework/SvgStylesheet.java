@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.StringTokenizer;
-import java.util.regex.Pattern;
+import org.adumbrate.linework.clip.TooIntricateException;
 import org.w3c.dom.Element;
 
 /**
@@ -17,7 +17,11 @@ import org.w3c.dom.Element;
 final class SvgStylesheet {
     private static final String IMPORTANT = "!important";
 
-    private static final Pattern IMPORTANT_MARK = Pattern.compile("(?i)\\s*!\\s*important$");
+    /** Drawing programs write a class for every pen; a few hundred are many. */
+    private static final int MOST_RULES = 20_000;
+
+    /** Rules looked at, for all elements. */
+    private static final int MOST_LOOKS = 50_000_000;
 
     private record Rule(SvgSelector selector, int place, Map<String, String> declarations) {}
 
@@ -27,10 +31,11 @@ final class SvgStylesheet {
 
     private final Map<String, List<Rule>> rules = new HashMap<>();
     private int count;
+    private long looks;
 
     /** @param text all style sheets of the document, one after the other */
     SvgStylesheet(String text) {
-        String css = text.replaceAll("(?s)/\\*.*?\\*/|<!--|-->", " ");
+        String css = withoutComments(text);
         int at = 0;
         for (int open = css.indexOf('{'); open >= 0; open = css.indexOf('{', at)) {
             String head = css.substring(at, open).strip();
@@ -74,6 +79,7 @@ final class SvgStylesheet {
             return List.of();
         }
         List<Rule> candidates = new ArrayList<>();
+        looks++;
         addCandidates("*", candidates);
         addCandidates(element.getLocalName(), candidates);
         addCandidates("#" + element.getAttribute("id"), candidates);
@@ -85,7 +91,12 @@ final class SvgStylesheet {
     }
 
     private void addCandidates(String key, List<Rule> candidates) {
-        candidates.addAll(rules.getOrDefault(key, List.of()));
+        List<Rule> found = rules.getOrDefault(key, List.of());
+        looks += found.size();
+        if (looks > MOST_LOOKS) {
+            throw new TooIntricateException("has style rules that take more than " + MOST_LOOKS + " steps to apply");
+        }
+        candidates.addAll(found);
     }
 
     private static void put(Map<String, String> declarations, boolean important, Map<String, String> declared) {
@@ -101,7 +112,24 @@ final class SvgStylesheet {
             SvgSelector.parse(selector)
                     .ifPresent(parsed -> rules.computeIfAbsent(parsed.key(), key -> new ArrayList<>())
                             .add(new Rule(parsed, count++, declarations)));
+            if (count > MOST_RULES) {
+                throw new TooIntricateException("has more than " + MOST_RULES + " style rules");
+            }
         }
+    }
+
+    private static String withoutComments(String text) {
+        StringBuilder css = new StringBuilder(text.length());
+        int at = 0;
+        for (int open = text.indexOf("/*"); open >= 0; open = text.indexOf("/*", at)) {
+            css.append(text, at, open).append(' ');
+            int end = text.indexOf("*/", open + 2);
+            at = end < 0 ? text.length() : end + 2;
+        }
+        return css.append(text, at, text.length())
+                .toString()
+                .replace("<!--", " ")
+                .replace("-->", " ");
     }
 
     private static Map<String, String> declarations(String block) {
@@ -111,11 +139,18 @@ final class SvgStylesheet {
             String property =
                     declaration.substring(0, Math.max(0, colon)).strip().toLowerCase(Locale.ROOT);
             if (SvgStyle.PROPERTIES.contains(property)) {
-                String value = declaration.substring(colon + 1).strip();
-                declarations.put(property, IMPORTANT_MARK.matcher(value).replaceFirst(IMPORTANT));
+                declarations.put(
+                        property, markedPlainly(declaration.substring(colon + 1).strip()));
             }
         }
         return declarations;
+    }
+
+    /** A value whose mark of importance, if it has one, is written in one way. */
+    private static String markedPlainly(String value) {
+        int mark = value.lastIndexOf('!');
+        boolean important = mark >= 0 && value.substring(mark + 1).strip().equalsIgnoreCase("important");
+        return important ? value.substring(0, mark).strip() + IMPORTANT : value;
     }
 
     /** The place of the brace that closes a block, or the end of the text. */

@@ -35,6 +35,7 @@ final class SvgWalk {
                     "nests elements deeper than " + DEEPEST + " or draws more than " + MOST_ELEMENTS,
                     "export it with its symbols resolved, or fewer objects at a time");
         }
+        document.read(element);
         SvgStyle style = outer.style().with(document.stylesheet().declared(element));
         if (style.isDisplayed()) {
             SvgScene scene = outer.inside(style).moved(SvgTransform.parse(element.getAttribute("transform")));

@@ -62,13 +62,15 @@ public record FittedHeights(double heightM, double horizonMm, double horizonErro
      */
     public SheetPoint figure(SheetPoint foot, double statureM, FittedFloor floor) throws Refusal {
         if (floor.isEdgeOn()) {
-            throw new Refusal("floor '" + floor.name() + "' is level with the eye to " + mm(1000 * floor.eyeHeightErrorM())
-                    + " mm, so it is seen edge-on and a foot on it does not tell how far off a figure stands");
+            throw new Refusal(
+                    "floor '" + floor.name() + "' is level with the eye to " + mm(1000 * floor.eyeHeightErrorM())
+                            + " mm, so it is seen edge-on and a foot on it does not tell how far off a figure stands");
         }
         if (!floor.isSeenAt(foot.y(), horizonMm)) {
             boolean isBelow = floor.eyeHeightM() > 0;
             throw new Refusal("no point of floor '" + floor.name() + "' is seen at " + told(foot) + ": it lies "
-                    + (isBelow ? "below" : "above") + " the eye, so a foot on it is seen " + (isBelow ? "below" : "above")
+                    + (isBelow ? "below" : "above") + " the eye, so a foot on it is seen "
+                    + (isBelow ? "below" : "above")
                     + " the horizon, which is at y " + mm(horizonMm));
         }
         return new SheetPoint(foot.x(), foot.y() - statureM / floor.eyeHeightM() * (foot.y() - horizonMm));

@@ -117,9 +117,8 @@ final class FloorSearch {
         Reading best = fitted(standings, start, evidence);
         Reading latest = best;
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            List<Double> rises = ladder.isEmpty()
-                    ? List.of()
-                    : latest.pencil().rises().subList(0, 1);
+            List<Double> rises =
+                    ladder.isEmpty() ? List.of() : latest.pencil().rises().subList(0, 1);
             Pencil pencil = proposal.at(latest.pencil().horizon(), rises).get(0);
             List<Standing> moved = Standing.of(lines, pencil, evidence.gate());
             if (moved.equals(standings)) {

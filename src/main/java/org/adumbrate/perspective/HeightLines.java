@@ -90,11 +90,13 @@ public final class HeightLines {
     /** Joins pieces that meet end to end, from the top down. */
     private static List<HeightLine> joined(List<HeightLine> pieces) {
         List<HeightLine> fromTheTop = new ArrayList<>(pieces);
-        fromTheTop.sort(Comparator.comparingDouble((HeightLine piece) -> piece.foot().y()));
+        fromTheTop.sort(
+                Comparator.comparingDouble((HeightLine piece) -> piece.foot().y()));
         SideBySide lines = new SideBySide();
         for (HeightLine piece : fromTheTop) {
-            List<HeightLine> above =
-                    lines.near(piece).stream().filter(line -> meets(line, piece)).toList();
+            List<HeightLine> above = lines.near(piece).stream()
+                    .filter(line -> meets(line, piece))
+                    .toList();
             if (above.isEmpty()) {
                 lines.add(piece);
             } else {

@@ -11,7 +11,8 @@ final class Lack {
     static String of(List<HeightLine> lines, Stated stated, Reading best) {
         String count = lines.size() == 1 ? "one height line" : lines.size() + " height lines";
         if (stated.horizonMm().isPresent()) {
-            String horizon = String.format(Locale.ROOT, "%.1f mm", stated.horizonMm().getAsDouble());
+            String horizon =
+                    String.format(Locale.ROOT, "%.1f mm", stated.horizonMm().getAsDouble());
             return lines.size() == 1
                     ? "one height line alone may be hidden in part; draw a second one on the same floor"
                     : "no two of " + count + " agree on a floor with the horizon at " + horizon

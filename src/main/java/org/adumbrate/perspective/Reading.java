@@ -37,8 +37,14 @@ record Reading(PencilFit fit, List<Standing> standings, Evidence evidence, Penci
 
     /** How far the horizon lies above or below all lines, counted in the height of the band that they take up together. */
     private double outlandishness() {
-        double top = standings.stream().mapToDouble(one -> one.line().head().y()).min().orElse(0);
-        double bottom = standings.stream().mapToDouble(one -> one.line().foot().y()).max().orElse(0);
+        double top = standings.stream()
+                .mapToDouble(one -> one.line().head().y())
+                .min()
+                .orElse(0);
+        double bottom = standings.stream()
+                .mapToDouble(one -> one.line().foot().y())
+                .max()
+                .orElse(0);
         double beyond = Math.max(0, Math.max(top - pencil().horizon(), pencil().horizon() - bottom));
         return beyond == 0 ? 0 : beyond / (bottom - top);
     }
@@ -98,7 +104,8 @@ record Reading(PencilFit fit, List<Standing> standings, Evidence evidence, Penci
             List<Standing> others = kept.stream()
                     .filter(standing -> level(standing).group() != here)
                     .toList();
-            boolean isChance = worthOf(group) < Evidence.choiceCost(kept.size() - others.size(), strays);
+            boolean isChance =
+                    worthOf(group) < Evidence.choiceCost(kept.size() - others.size(), strays, known.horizon());
             if (!isStated(group) && isChance) {
                 kept = others;
             }

@@ -15,8 +15,7 @@ record Standing(HeightLine line, int level) {
         List<Standing> standings = new ArrayList<>();
         for (HeightLine line : lines) {
             int level = pencil.nearest(line);
-            if (level >= 0
-                    && Math.abs(pencil.residual(line, pencil.levels().get(level))) <= gateMm) {
+            if (level >= 0 && Math.abs(pencil.residual(line, pencil.levels().get(level))) <= gateMm) {
                 standings.add(new Standing(line, level));
             }
         }

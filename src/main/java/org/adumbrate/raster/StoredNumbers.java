@@ -27,8 +27,7 @@ public final class StoredNumbers {
      * @param toFile from these pixels to those of the file as seen, of which they may be a selection
      * @throws IllegalArgumentException if the array has another length than the size asks for
      */
-    public StoredNumbers(
-            PixelSize size, float[] values, double step, Affine<RasterPoint, RasterPoint> toFile) {
+    public StoredNumbers(PixelSize size, float[] values, double step, Affine<RasterPoint, RasterPoint> toFile) {
         if (values.length != size.count()) {
             throw new IllegalArgumentException(values.length + " values for " + size);
         }
@@ -73,7 +72,19 @@ public final class StoredNumbers {
     }
 
     /** Keeps the pixel in the middle of each block, turned as the file is to be seen. */
-    private record Selection(RasterInfo info, PixelSize size, int factor, float[] values) implements SampleSink {
+    private static final class Selection implements SampleSink {
+        private final RasterInfo info;
+        private final PixelSize size;
+        private final int factor;
+        private final float[] values;
+
+        Selection(RasterInfo info, PixelSize size, int factor, float[] values) {
+            this.info = info;
+            this.size = size;
+            this.factor = factor;
+            this.values = values;
+        }
+
         @Override
         public void put(int x, int y, int pixels, Samples samples, int offset) {
             for (int k = 0; k < pixels; k++) {
@@ -100,7 +111,7 @@ public final class StoredNumbers {
 
         /** The middle of a kept pixel is the middle of the one that it was in the file. */
         Affine<RasterPoint, RasterPoint> toFile() {
-            double shift = factor / 2 + 0.5 - factor / 2.0;
+            double shift = factor % 2 == 0 ? 0.5 : 0;
             return Affine.scalingThenShift(Space.RASTER, Space.RASTER, factor, factor, shift, shift);
         }
     }

@@ -1,14 +1,18 @@
 package org.adumbrate.sheetfile;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.comments.CommentLine;
 import org.snakeyaml.engine.v2.common.Anchor;
 import org.snakeyaml.engine.v2.composer.Composer;
+import org.snakeyaml.engine.v2.events.AliasEvent;
 import org.snakeyaml.engine.v2.events.CollectionStartEvent;
 import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.exceptions.ComposerException;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
 import org.snakeyaml.engine.v2.parser.Parser;
@@ -31,7 +35,7 @@ final class Composition extends Composer {
             .setCodePointLimit(SheetText.MOST_BYTES)
             .build();
 
-    private int level;
+    private final Deque<Optional<Anchor>> open = new ArrayDeque<>();
 
     private Composition(Parser parser) {
         super(SETTINGS, parser);
@@ -52,25 +56,45 @@ final class Composition extends Composer {
 
     @Override
     protected SequenceNode composeSequenceNode(Optional<Anchor> anchor) {
-        enter();
+        enter(anchor);
         SequenceNode node = super.composeSequenceNode(anchor);
-        level--;
+        open.pop();
         return node;
     }
 
     @Override
     protected Node composeMappingNode(Optional<Anchor> anchor) {
-        enter();
+        enter(anchor);
         Node node = super.composeMappingNode(anchor);
-        level--;
+        open.pop();
         return node;
     }
 
-    private void enter() {
+    @Override
+    protected Node composeKeyNode(MappingNode node) {
+        refuseSelf();
+        return super.composeKeyNode(node);
+    }
+
+    /** The library would follow a mapping that is merged into itself without end. */
+    @Override
+    protected Node composeValueNode(MappingNode node) {
+        refuseSelf();
+        return super.composeValueNode(node);
+    }
+
+    private void refuseSelf() {
+        if (parser.peekEvent() instanceof AliasEvent alias && open.contains(Optional.of(alias.getAlias()))) {
+            throw stopped(PlainWords.SELF);
+        }
+    }
+
+    private void enter(Optional<Anchor> anchor) {
         if (((CollectionStartEvent) parser.peekEvent()).getTag().isPresent()) {
             throw stopped(PlainWords.TAG);
         }
-        if (++level > DEEPEST) {
+        open.push(anchor);
+        if (open.size() > DEEPEST) {
             throw stopped(PlainWords.TOO_DEEP);
         }
     }

@@ -12,6 +12,9 @@ final class PlainWords {
     /** The problem of a text that goes deeper than a sheet file can. */
     static final String TOO_DEEP = "too deep";
 
+    /** The problem of an alias that stands within what it stands for. */
+    static final String SELF = "self";
+
     /** The problem of a text that says what type a value has. */
     static final String TAG = "tagged";
 
@@ -58,6 +61,7 @@ final class PlainWords {
             new Phrase("Expected mapping node.*", "'<<' takes an alias of a mapping"),
             new Phrase("Version.*", "another YAML than 1.2 is asked for; leave the line with %YAML out"),
             new Phrase(TOO_DEEP, "brackets or indentation go deeper than any sheet file does"),
+            new Phrase(SELF, "an alias within the very thing that it stands for; write that out"),
             new Phrase(TAG, "a tag such as !this has no meaning in a sheet file; leave it out"),
             new Phrase("Number of aliases.*", "more than 50 aliases of lists and mappings; write them out"));
 

@@ -9,6 +9,9 @@ import java.util.stream.Collectors;
 public final class SheetFileFault extends IOException {
     private static final long serialVersionUID = 1L;
 
+    /** Nobody reads more, and a file that is not meant to be one has tens of thousands. */
+    private static final int MOST_TOLD = 100;
+
     private static final Comparator<Complaint> BY_PLACE =
             Comparator.comparingInt(Complaint::line).thenComparingInt(Complaint::column);
 
@@ -16,8 +19,16 @@ public final class SheetFileFault extends IOException {
 
     /** @param complaints at least one, in any order */
     public SheetFileFault(List<Complaint> complaints) {
-        super(sorted(complaints).stream().map(Complaint::toString).collect(Collectors.joining("\n")));
+        super(told(sorted(complaints)));
         this.complaints = sorted(complaints);
+    }
+
+    private static String told(List<Complaint> sorted) {
+        String first = sorted.stream().limit(MOST_TOLD).map(Complaint::toString).collect(Collectors.joining("\n"));
+        return sorted.size() <= MOST_TOLD
+                ? first
+                : first + "\n" + sorted.get(0).file() + ": and " + (sorted.size() - MOST_TOLD)
+                        + " more; mend these first";
     }
 
     /** Two ways to the same value, by an alias, give the same complaint; once is enough. */
@@ -25,7 +36,7 @@ public final class SheetFileFault extends IOException {
         return complaints.stream().distinct().sorted(BY_PLACE).toList();
     }
 
-    /** All complaints, sorted by place; the message has one line for each. */
+    /** All complaints, sorted by place; the message has one line for each of the first hundred. */
     public List<Complaint> complaints() {
         return complaints;
     }

@@ -68,11 +68,7 @@ public class FigureShadowBenchmark {
         }
         Receiver ground = new Receiver.Floor(0, Optional.empty());
         return FigureShadow.of(
-                VIEW,
-                SUN,
-                SHEET,
-                new PixelSize(width, width * 11 / 17),
-                List.of(new Casting(ground, figures)));
+                VIEW, SUN, SHEET, new PixelSize(width, width * 11 / 17), List.of(new Casting(ground, figures)));
     }
 
     /** Makes ready what does not depend on the number of pixels. */

@@ -71,8 +71,7 @@ public final class FigureShadowRun {
         }
         List<String> options = Arrays.asList(args);
         int width = Integer.parseInt(args[1]);
-        PixelSize canvas =
-                new PixelSize(width, (int) Math.round(width * run.sheet.heightMm() / run.sheet.widthMm()));
+        PixelSize canvas = new PixelSize(width, (int) Math.round(width * run.sheet.heightMm() / run.sheet.widthMm()));
         List<Casting> castings = options.contains("--depth")
                 ? run.onSurfaces(after("--depth", options).orElseThrow(), after("--lines", options))
                 : run.onFloors();
@@ -115,7 +114,8 @@ public final class FigureShadowRun {
 
     private void read(String line) {
         String[] words = line.split(" ");
-        double[] n = Arrays.stream(words).skip(1).mapToDouble(Double::parseDouble).toArray();
+        double[] n =
+                Arrays.stream(words).skip(1).mapToDouble(Double::parseDouble).toArray();
         switch (words[0]) {
             case "view" -> view = new View(n[0], new SheetPoint(n[1], n[2]), n[3], n[4]);
             case "sun" -> sun = SunDirection.of(n[0], n[1], n[2]);

@@ -54,8 +54,18 @@ class HeightsCommandTest {
     @Test
     void sizesAFigure() throws IOException {
         JsonNode found = json(heights(
-                "--color", "#e60028", "--floors", FLOORS, "--at", "150.857,167.214", "--stature", "1.68m", "--floor",
-                "upper", "--json", "-"));
+                "--color",
+                "#e60028",
+                "--floors",
+                FLOORS,
+                "--at",
+                "150.857,167.214",
+                "--stature",
+                "1.68m",
+                "--floor",
+                "upper",
+                "--json",
+                "-"));
         assertThat(found.at("/floor").asText()).isEqualTo("upper");
         assertThat(found.at("/footMm/0").asDouble()).isEqualTo(150.857);
         assertThat(found.at("/headMm/0").asDouble()).isEqualTo(150.857);

@@ -107,7 +107,7 @@ class LineSheetFaultTest {
         try (PdfSketch sketch = new PdfSketch(72, 72)) {
             COSStream form = sketch.form("/F Do /F Do", new double[] {0, 0, 72, 72}, new double[] {1, 0, 0, 1, 0, 0});
             sketch.with(COSName.XOBJECT, "F", form).draws("/F Do");
-            assertFault(sketch.saved(folder), "forms are nested deeper than 50 or drawn too often");
+            assertFault(sketch.saved(folder), "draws forms that are nested deeper than 50 or drawn too often");
         }
     }
 

@@ -76,7 +76,8 @@ final class DrawnHeights {
     private HeightLine hiddenInPart(HeightLine line) {
         double hidden = between(0.1, 0.8) * line.heightMm();
         return random.nextInt(4) == 0
-                ? new HeightLine(line.foot(), new SheetPoint(line.head().x(), line.head().y() + hidden))
+                ? new HeightLine(
+                        line.foot(), new SheetPoint(line.head().x(), line.head().y() + hidden))
                 : new HeightLine(new SheetPoint(line.foot().x(), line.foot().y() - hidden), line.head());
     }
 }

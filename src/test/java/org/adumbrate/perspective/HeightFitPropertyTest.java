@@ -82,7 +82,8 @@ class HeightFitPropertyTest {
 
     private static void assertHonest(List<Double> scaled) {
         double mean = scaled.stream().mapToDouble(z -> z).average().orElseThrow();
-        double spread = Math.sqrt(scaled.stream().mapToDouble(z -> z * z).average().orElseThrow());
+        double spread =
+                Math.sqrt(scaled.stream().mapToDouble(z -> z * z).average().orElseThrow());
         long far = scaled.stream().filter(z -> Math.abs(z) > 2).count();
         assertThat(spread).isBetween(0.85, 1.25);
         assertThat(Math.abs(mean)).isLessThan(0.3);

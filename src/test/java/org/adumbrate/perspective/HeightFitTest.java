@@ -61,8 +61,8 @@ class HeightFitTest {
 
     @Test
     void namesTheOutliers() throws Refusal {
-        HeightLine hidden = new HeightLine(
-                new SheetPoint(100, 200), line(0, 16, 0).head());
+        HeightLine hidden =
+                new HeightLine(new SheetPoint(100, 200), line(0, 16, 0).head());
         FittedHeights fitted = HeightFit.of(all(lines(0, 14, 15, 17, 22), List.of(hidden)), HEIGHT, Stated.NOTHING);
         assertThat(fitted.outliers()).containsExactly(hidden);
         assertThat(fitted.floors().get(0).lines()).hasSize(4);

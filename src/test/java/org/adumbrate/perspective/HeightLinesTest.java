@@ -28,8 +28,7 @@ class HeightLinesTest {
         for (int k = 2; k < points.length; k += 2) {
             path.lineTo(points[k], points[k + 1]);
         }
-        return new Stroke(
-                path.build(), color, 0.2, Dash.NONE, LineCap.BUTT, LineJoin.MITER, Optional.empty());
+        return new Stroke(path.build(), color, 0.2, Dash.NONE, LineCap.BUTT, LineJoin.MITER, Optional.empty());
     }
 
     private static List<HeightLine> picked(Stroke... strokes) throws Refusal {
@@ -52,10 +51,7 @@ class HeightLinesTest {
 
     @Test
     void joinsBrokenLines() throws Refusal {
-        assertThat(picked(
-                        stroke(RED, 10, 42, 10, 50),
-                        stroke(RED, 10, 30, 10, 35.002),
-                        stroke(RED, 10, 42.08, 10, 35)))
+        assertThat(picked(stroke(RED, 10, 42, 10, 50), stroke(RED, 10, 30, 10, 35.002), stroke(RED, 10, 42.08, 10, 35)))
                 .containsExactly(line(10, 50, 10, 30));
     }
 

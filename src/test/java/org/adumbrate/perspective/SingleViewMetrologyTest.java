@@ -52,7 +52,8 @@ class SingleViewMetrologyTest {
             @ForAll @DoubleRange(min = 0.5, max = 3) double stature) {
         try {
             FittedHeights ground = ground();
-            SheetPoint head = ground.figure(new SheetPoint(x, y), stature, ground.floors().get(0));
+            SheetPoint head =
+                    ground.figure(new SheetPoint(x, y), stature, ground.floors().get(0));
             double alphaTimes = measure(100, 230, 230 - 1.65 / 4.25 * (230 - HORIZON)) / 1.65;
             assertThat(measure(x, y, head.y()) / alphaTimes).isCloseTo(stature, within(1e-6));
             assertThat(crossRatio(x, y, head.y())).isCloseTo(stature, within(1e-6));

@@ -33,8 +33,8 @@ record Caster(SunSilhouette silhouette, SunView.Place foot, List<ScreenShape> sh
         int bottom = 0;
         for (ShadowPart part : ShadowPart.of(silhouette, figure.foot(), sun)) {
             List<ModelPoint> body = facets.reach(part);
-            for (ScreenShape shape :
-                    ScreenShape.of(body, view, facets.leastDepth(), toCanvas).stream().toList()) {
+            for (ScreenShape shape : ScreenShape.of(body, view, facets.leastDepth(), toCanvas).stream()
+                    .toList()) {
                 shapes.add(shape);
                 top = Math.min(top, shape.top());
                 bottom = Math.max(bottom, shape.bottom());

@@ -74,7 +74,8 @@ final class Occluders {
     void hide(SunView.Place place, SolarDisc disc, int first, int step) {
         for (int k = 0; k < partlyCount; k++) {
             SunView.Place foot = partly[k].foot();
-            partly[k].silhouette()
+            partly[k]
+                    .silhouette()
                     .hide(
                             place.across - foot.across,
                             place.up - foot.up,

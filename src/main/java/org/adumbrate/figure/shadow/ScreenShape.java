@@ -18,8 +18,10 @@ final class ScreenShape {
 
     private ScreenShape(List<RasterPoint> corners) {
         this.corners = corners;
-        this.top = (int) Math.floor(corners.stream().mapToDouble(RasterPoint::y).min().orElse(0));
-        this.bottom = (int) Math.ceil(corners.stream().mapToDouble(RasterPoint::y).max().orElse(0));
+        this.top = (int)
+                Math.floor(corners.stream().mapToDouble(RasterPoint::y).min().orElse(0));
+        this.bottom = (int)
+                Math.ceil(corners.stream().mapToDouble(RasterPoint::y).max().orElse(0));
     }
 
     /**

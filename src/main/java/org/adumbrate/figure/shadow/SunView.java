@@ -63,9 +63,8 @@ final class SunView {
      */
     boolean facesSun(double x, double y, Facet facet) {
         double atPrincipal = facet.inverse + facet.acrossSheet * (x0 - x) + facet.downSheet * (y0 - y);
-        double away = facet.acrossSheet * focal * sunRight
-                + atPrincipal * sunForward
-                - facet.downSheet * focal * sunUpward;
+        double away =
+                facet.acrossSheet * focal * sunRight + atPrincipal * sunForward - facet.downSheet * focal * sunUpward;
         return away < 0;
     }
 

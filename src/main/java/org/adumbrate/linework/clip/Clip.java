@@ -12,23 +12,33 @@ import org.adumbrate.geometry.VectorPath;
  * @param <P> the plane
  */
 public final class Clip<P extends PlanePoint> {
+    /** Files that clip deeper than this go round in circles. */
+    private static final int DEEPEST = 1000;
+
+    /** All clips within each other together; each edge takes some 100 bytes. */
+    private static final int MOST_EDGES = 400_000;
+
     private final Window window;
     private final List<Region> regions;
+    private final int edges;
+    private final Effort effort;
 
-    private Clip(Window window, List<Region> regions) {
+    private Clip(Window window, List<Region> regions, int edges, Effort effort) {
         this.window = window;
         this.regions = regions;
+        this.edges = edges;
+        this.effort = effort;
     }
 
     /** An upright rectangle. */
     public static <P extends PlanePoint> Clip<P> rectangle(double left, double top, double right, double bottom) {
-        return new Clip<>(new Window(left, top, right, bottom), List.of());
+        return new Clip<>(new Window(left, top, right, bottom), List.of(), 0, new Effort());
     }
 
     /**
      * What of this clip lies within an outline, each of whose runs counts as closed.
      *
-     * @throws IllegalArgumentException if the outline is too intricate to clip by
+     * @throws TooIntricateException if the outline is too intricate to clip by
      */
     public Clip<P> within(VectorPath<P> outline, FillRule rule) {
         return withinAny(List.of(new ClipShape<>(outline, rule)));
@@ -37,20 +47,29 @@ public final class Clip<P extends PlanePoint> {
     /**
      * What of this clip lies within any of several shapes.
      *
-     * @throws IllegalArgumentException if an outline is too intricate to clip by
+     * @throws TooIntricateException if an outline is too intricate to clip by
      */
     public Clip<P> withinAny(List<ClipShape<P>> shapes) {
         List<Region> inner = new ArrayList<>();
+        int all = edges;
         for (ClipShape<P> shape : shapes) {
             Optional<Window> rectangle = Window.drawnBy(shape.outline());
-            inner.add(rectangle.isPresent() ? rectangle.get() : new Outline(shape.outline(), shape.rule()));
+            Region region =
+                    rectangle.isPresent() ? rectangle.get() : new Outline(shape.outline(), shape.rule(), effort);
+            inner.add(region);
+            all += region instanceof Outline outline ? outline.edges() : 0;
+            if (regions.size() >= DEEPEST || all > MOST_EDGES) {
+                throw new TooIntricateException("has clips that lie within each other deeper than " + DEEPEST
+                        + " or with more than " + MOST_EDGES + " edges");
+            }
         }
         if (inner.size() == 1 && inner.get(0) instanceof Window rectangle) {
-            return new Clip<>(window.intersection(rectangle), regions);
+            return new Clip<>(window.intersection(rectangle), regions, edges, effort);
         }
+        effort.spend(regions.size());
         List<Region> more = new ArrayList<>(regions);
         more.add(inner.size() == 1 ? inner.get(0) : new Union(List.copyOf(inner)));
-        return new Clip<>(window, List.copyOf(more));
+        return new Clip<>(window, List.copyOf(more), all, effort);
     }
 
     /**
@@ -58,6 +77,7 @@ public final class Clip<P extends PlanePoint> {
      * straight, and curves are split without changing their course.
      */
     public VectorPath<P> visible(VectorPath<P> path) {
+        effort.spend(regions.size());
         Bounds box = Bounds.of(path);
         List<Region> cutting = new ArrayList<>();
         Region.Coverage coverage = window.coverage(box);

@@ -8,15 +8,26 @@ import java.util.function.IntPredicate;
 final class EdgeBands {
     private static final int MOST_BANDS = 256;
 
+    /** In how many bands an edge may stand on average: edges from top to bottom would fill every band. */
+    private static final int MOST_PLACES = 16;
+
+    private final Effort effort;
     private final double top;
     private final double bandHeight;
     private final int[][] bands;
 
     /** @param edges x, y of one end and of the other, for each edge */
-    EdgeBands(double[] edges, Bounds box) {
-        int count = Math.max(1, Math.min(MOST_BANDS, edges.length / 32));
+    EdgeBands(double[] edges, Bounds box, Effort effort) {
+        this.effort = effort;
+        double height = Math.max(box.bottom() - box.top(), Region.TOLERANCE);
+        double tall = 0;
+        for (int k = 0; k < edges.length; k += 4) {
+            tall += Math.abs(edges[k + 3] - edges[k + 1]) / height;
+        }
+        double most = MOST_PLACES * (edges.length / 4.0) / Math.max(1, tall);
+        int count = (int) Math.max(1, Math.min(most, Math.min(MOST_BANDS, edges.length / 32)));
         this.top = box.top();
-        this.bandHeight = Math.max(box.bottom() - box.top(), Region.TOLERANCE) / count;
+        this.bandHeight = height / count;
         this.bands = new int[count][];
         int[] sizes = new int[count];
         forEachPlace(edges, (band, edge) -> sizes[band]++);
@@ -42,6 +53,7 @@ final class EdgeBands {
     void between(double low, double high, IntConsumer edge) {
         int last = band(high);
         for (int b = band(low); b <= last; b++) {
+            effort.spend(1 + bands[b].length);
             for (int k : bands[b]) {
                 edge.accept(k);
             }
@@ -52,6 +64,7 @@ final class EdgeBands {
     boolean anyBetween(double low, double high, IntPredicate test) {
         int last = band(high);
         for (int b = band(low); b <= last; b++) {
+            effort.spend(1 + bands[b].length);
             for (int k : bands[b]) {
                 if (test.test(k)) {
                     return true;

@@ -21,7 +21,7 @@ final class Flattener implements VectorPath.Visitor {
     /**
      * The edges of an outline as x, y of one end and of the other, four numbers each.
      *
-     * @throws IllegalArgumentException if the outline has too many edges to clip by
+     * @throws TooIntricateException if the outline has too many edges to clip by
      */
     static double[] edges(VectorPath<?> outline) {
         Flattener flattener = new Flattener();
@@ -65,7 +65,7 @@ final class Flattener implements VectorPath.Visitor {
     private void edge(double toX, double toY) {
         if (count == edges.length) {
             if (count > 4 * MOST_EDGES) {
-                throw new IllegalArgumentException("a clip with more than " + MOST_EDGES + " edges");
+                throw new TooIntricateException("has a clip of more than " + MOST_EDGES + " edges");
             }
             edges = Arrays.copyOf(edges, 2 * count);
         }

@@ -8,14 +8,22 @@ final class Outline implements Region {
     private final Bounds box = new Bounds();
     private final EdgeBands bands;
     private final FillRule rule;
+    private final Effort effort;
 
-    Outline(VectorPath<?> path, FillRule rule) {
+    Outline(VectorPath<?> path, FillRule rule, Effort effort) {
         this.edges = Flattener.edges(path);
         this.rule = rule;
+        this.effort = effort;
+        effort.spend(edges());
         for (int k = 0; k < edges.length; k += 2) {
             box.add(edges[k], edges[k + 1]);
         }
-        this.bands = edges.length == 0 ? null : new EdgeBands(edges, box);
+        this.bands = edges.length == 0 ? null : new EdgeBands(edges, box, effort);
+    }
+
+    /** How many straight edges it has. */
+    int edges() {
+        return edges.length / 4;
     }
 
     @Override
@@ -44,6 +52,7 @@ final class Outline implements Region {
 
     /** Where a piece passes the line through an edge, within the edge's own length. */
     private void crossings(Piece piece, int k, Splits splits) {
+        effort.spend(Effort.CROSSING);
         double dx = edges[k + 2] - edges[k];
         double dy = edges[k + 3] - edges[k + 1];
         double length = Math.hypot(dx, dy);

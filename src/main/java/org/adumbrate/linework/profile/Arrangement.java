@@ -99,6 +99,8 @@ final class Arrangement {
                 }
             }
         }
+        // in an order of their own, as that of the rings differs from run to run
+        outline.sort((a, b) -> a.compareTo(b));
         return outline;
     }
 
@@ -109,7 +111,7 @@ final class Arrangement {
         } else if (body.intersects(line)) {
             for (Object part : LineStringExtracter.getLines(line.intersection(body.getGeometry()))) {
                 LineString kept = (LineString) part;
-                to.add(new LineSegment(kept.getCoordinateN(0), kept.getCoordinateN(kept.getNumPoints() - 1)));
+                to.add(edge(kept.getCoordinateN(0), kept.getCoordinateN(kept.getNumPoints() - 1)));
             }
         }
     }

@@ -59,12 +59,7 @@ final class Faces {
 
     /** The corner that a side starts from. */
     int start(int side) {
-        return start(graph, side);
-    }
-
-    static int start(LineGraph graph, int side) {
-        Edge edge = graph.edges().get(side / 2);
-        return side % 2 == 0 ? edge.from() : edge.to();
+        return graph.start(side);
     }
 
     /** Goes round all faces, then finds for each island the face that it lies in. */
@@ -114,10 +109,10 @@ final class Faces {
         }
 
         private int byDirection(int one, int other) {
-            long x1 = graph.x(start(graph, one ^ 1)) - graph.x(start(graph, one));
-            long y1 = graph.y(start(graph, one ^ 1)) - graph.y(start(graph, one));
-            long x2 = graph.x(start(graph, other ^ 1)) - graph.x(start(graph, other));
-            long y2 = graph.y(start(graph, other ^ 1)) - graph.y(start(graph, other));
+            long x1 = graph.dx(one);
+            long y1 = graph.dy(one);
+            long x2 = graph.dx(other);
+            long y2 = graph.dy(other);
             boolean firstHalf1 = y1 > 0 || (y1 == 0 && x1 > 0);
             boolean firstHalf2 = y2 > 0 || (y2 == 0 && x2 > 0);
             if (firstHalf1 != firstHalf2) {
@@ -132,8 +127,8 @@ final class Faces {
             int side = from;
             do {
                 ring[side] = areas.size();
-                int a = start(graph, side);
-                int b = start(graph, side ^ 1);
+                int a = graph.start(side);
+                int b = graph.start(side ^ 1);
                 twice += (long) graph.x(a) * graph.y(b) - (long) graph.x(b) * graph.y(a);
                 side = next[side];
             } while (side != from);

@@ -37,12 +37,12 @@ final class Islands {
         }
         leftmost.sort(Comparator.comparingInt(this::column));
         for (int side : leftmost) {
-            faceOfRing[ring[side]] = faceLeftOf(Faces.start(graph, side));
+            faceOfRing[ring[side]] = faceLeftOf(graph.start(side));
         }
     }
 
     private int column(int side) {
-        return graph.x(Faces.start(graph, side));
+        return graph.x(graph.start(side));
     }
 
     private List<Integer> leftmostSides() {

@@ -110,6 +110,22 @@ final class LineGraph {
         return Math.hypot(xMm(edge.from) - xMm(edge.to), yMm(edge.from) - yMm(edge.to));
     }
 
+    /** The corner that a side starts from: side 2e goes along edge e from its first corner, side 2e + 1 comes back. */
+    int start(int side) {
+        Edge edge = edges.get(side / 2);
+        return side % 2 == 0 ? edge.from : edge.to;
+    }
+
+    /** How many columns a side goes to the right. */
+    long dx(int side) {
+        return (long) x[start(side ^ 1)] - x[start(side)];
+    }
+
+    /** How many rows a side goes down. */
+    long dy(int side) {
+        return (long) y[start(side ^ 1)] - y[start(side)];
+    }
+
     /** How many edges end in a corner. */
     int degree(int corner) {
         return first[corner + 1] - first[corner];

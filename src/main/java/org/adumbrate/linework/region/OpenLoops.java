@@ -98,18 +98,10 @@ final class OpenLoops {
     /** By how many degrees the way around the face turns toward the face. */
     private double turn(int side, int onward) {
         LineGraph graph = faces.graph();
-        double x0 = dx(graph, side);
-        double y0 = dy(graph, side);
-        double x1 = dx(graph, onward);
-        double y1 = dy(graph, onward);
+        double x0 = graph.dx(side);
+        double y0 = graph.dy(side);
+        double x1 = graph.dx(onward);
+        double y1 = graph.dy(onward);
         return Math.toDegrees(Math.atan2(x0 * y1 - y0 * x1, x0 * x1 + y0 * y1));
-    }
-
-    private double dx(LineGraph graph, int side) {
-        return graph.x(faces.start(side ^ 1)) - graph.x(faces.start(side));
-    }
-
-    private double dy(LineGraph graph, int side) {
-        return graph.y(faces.start(side ^ 1)) - graph.y(faces.start(side));
     }
 }

@@ -28,11 +28,6 @@ final class Sides {
         return root(one) == root(other) && (opposite[one] ^ opposite[other]);
     }
 
-    /** True if what is said of one face says something of the other. */
-    boolean joined(int one, int other) {
-        return root(one) == root(other);
-    }
-
     /** The face that stands for all joined with this one; afterwards this one hangs on it directly. */
     private int root(int face) {
         int root = face;

@@ -41,8 +41,9 @@ final class IccProfile {
         return ByteBuffer.wrap(bytes, offset, size).slice();
     }
 
+    /** Four letters; what a signature cannot hold (7.1.1) must not get into messages. */
     private String word(int at) {
-        return new String(bytes, at, 4, StandardCharsets.ISO_8859_1);
+        return new String(bytes, at, 4, StandardCharsets.ISO_8859_1).replaceAll("[^ -~]", "?");
     }
 
     /** The whole profile, not copied. */

@@ -61,9 +61,11 @@ final class JpegDecoding {
      * for choosing one pass leaves the later refinements out, so the passes are counted here.
      */
     private ImageReadParam parameters(ImageReader reader) throws IOException {
-        if (header.progressive() || !header.interleaved()) {
+        boolean progressive = header.frame().progressive();
+        if (progressive || !header.interleaved()) {
             int scans = JpegScans.count(file, header.scanAt());
-            passes = header.progressive() ? scans : 1;
+            header.frame().requireScannable(file, scans);
+            passes = progressive ? scans : 1;
         }
         ImageReadParam parameters = reader.getDefaultReadParam();
         parameters.setDestination(

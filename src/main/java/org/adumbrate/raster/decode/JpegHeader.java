@@ -7,9 +7,9 @@ import org.adumbrate.geometry.PixelSize;
 /**
  * What stands in a JPEG before its first scan (ISO/IEC 10918-1, annex B; ISO/IEC 10918-5 for JFIF).
  *
+ * @param frame its frame header
  * @param size its size
  * @param colour how its components are to be understood
- * @param progressive whether its scans refine the whole picture
  * @param interleaved whether its first scan holds all components
  * @param inverted whether its inks are stored as 255 less the ink, as writers of the Adobe segment do
  * @param profile the colour profile
@@ -19,9 +19,9 @@ import org.adumbrate.geometry.PixelSize;
  * @param scanAt where in the file the first scan's segment begins
  */
 record JpegHeader(
+        JpegFrame frame,
         PixelSize size,
         JpegColour colour,
-        boolean progressive,
         boolean interleaved,
         boolean inverted,
         EmbeddedProfile profile,

@@ -12,11 +12,7 @@ import org.adumbrate.geometry.PixelSize;
 
 /** Reads the head of a JPEG: each segment is understood, passed on to the decoder, or passed over. */
 final class JpegHeaderReader {
-    private static final int SOF0 = 0xc0;
-    private static final int SOF2 = 0xc2;
-    private static final int SOF15 = 0xcf;
     private static final int DHT = 0xc4;
-    private static final int JPG = 0xc8;
     private static final int DAC = 0xcc;
     private static final int DQT = 0xdb;
     private static final int DRI = 0xdd;
@@ -34,8 +30,7 @@ final class JpegHeaderReader {
     private final SourceFile file;
     private final ByteArrayOutputStream tables = new ByteArrayOutputStream();
     private final SortedMap<Integer, byte[]> profileParts = new TreeMap<>();
-    private byte[] frame;
-    private int process;
+    private JpegFrame frame;
     private boolean jfif;
     private int adobeTransform = -1;
     private OptionalDouble dpi = OptionalDouble.empty();
@@ -50,6 +45,9 @@ final class JpegHeaderReader {
         try (JpegSegments segments = new JpegSegments(file)) {
             int marker = segments.next();
             while (marker != JpegSegments.SOS) {
+                if (marker == JpegSegments.EOI) {
+                    throw file.damaged("it holds no image data");
+                }
                 reader.take(marker, segments.body());
                 marker = segments.next();
             }
@@ -66,7 +64,7 @@ final class JpegHeaderReader {
             case APP2 -> takeProfile(body);
             case APP14 -> takeAdobe(body);
             default -> {
-                if (marker >= SOF0 && marker <= SOF15 && marker != JPG) {
+                if (JpegFrame.isFrame(marker)) {
                     takeFrame(marker, body);
                 }
             }
@@ -120,17 +118,7 @@ final class JpegHeaderReader {
         if (frame != null) {
             throw file.damaged("it holds two frames");
         }
-        if (marker > SOF2) {
-            throw file.unsupported(marker == 0xc3 ? "lossless JPEG" : "arithmetic-coded or hierarchical JPEG");
-        }
-        if (body.length < 6 || body.length < 6 + 3 * (body[5] & 0xff)) {
-            throw file.damaged("its frame header is cut short");
-        }
-        if (body[0] != 8) {
-            throw file.unsupported("JPEG of " + body[0] + " bits");
-        }
-        frame = body;
-        process = marker;
+        frame = JpegFrame.read(file, marker, body);
         keep(marker, body);
     }
 
@@ -138,24 +126,23 @@ final class JpegHeaderReader {
         if (frame == null) {
             throw file.damaged("it holds no frame header");
         }
-        int height = unsignedShort(frame, 1);
-        int width = unsignedShort(frame, 3);
-        if (height == 0) {
+        if (frame.height() == 0) {
             throw file.unsupported("JPEG that states its height at its end only (DNL)");
         }
-        PixelSize size = file.checkedSize(width, height);
+        PixelSize size = file.checkedSize(frame.width(), frame.height());
         file.requireBytes(size, size.count() / MOST_PIXELS_PER_BYTE);
-        int[] components = new int[frame[5] & 0xff];
-        for (int i = 0; i < components.length; i++) {
-            components[i] = frame[6 + 3 * i] & 0xff;
-        }
+        int[] components = frame.components();
         JpegColour colour = JpegColour.of(components, jfif, adobeTransform)
                 .orElseThrow(() -> file.unsupported("JPEG of " + components.length + " components"));
+        boolean interleaved = scan.length > 0 && scan[0] == components.length;
+        if (frame.progressive() || !interleaved) {
+            frame.requireKeepable(file);
+        }
         return new JpegHeader(
+                frame,
                 size,
                 colour,
-                process == SOF2,
-                scan.length > 0 && scan[0] == components.length,
+                interleaved,
                 colour.model() == ColourModel.CMYK && adobeTransform >= 0,
                 profile(),
                 dpi.isPresent() ? dpi : exif.dpi(),

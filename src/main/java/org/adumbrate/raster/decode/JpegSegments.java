@@ -11,8 +11,10 @@ final class JpegSegments implements Closeable {
     /** Start of scan. */
     static final int SOS = 0xda;
 
+    /** End of image. */
+    static final int EOI = 0xd9;
+
     private static final int SOI = 0xd8;
-    private static final int EOI = 0xd9;
     private static final int TEM = 0x01;
     private static final int RST0 = 0xd0;
 
@@ -21,17 +23,19 @@ final class JpegSegments implements Closeable {
     private long position;
 
     JpegSegments(SourceFile file) throws IOException {
+        this(file, new BufferedInputStream(Files.newInputStream(file.path()), 1 << 14));
+    }
+
+    /** Of a JPEG that lies somewhere within a file, at the beginning of a stream. */
+    JpegSegments(SourceFile file, InputStream in) {
         this.file = file;
-        this.in = new BufferedInputStream(Files.newInputStream(file.path()), 1 << 14);
+        this.in = in;
     }
 
     /** The marker of the next segment; before its length. */
     int next() throws IOException {
         while (true) {
             int marker = marker();
-            if (marker == EOI) {
-                throw file.damaged("it holds no image data");
-            }
             if (marker != SOI && marker != TEM && (marker < RST0 || marker > RST0 + 7)) {
                 return marker;
             }

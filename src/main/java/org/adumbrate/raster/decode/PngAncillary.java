@@ -63,7 +63,7 @@ final class PngAncillary {
         switch (type) {
             case "PLTE" -> palette = palette(body);
             case "tRNS" -> transparency = body;
-            case "iCCP" -> profile = profile(body);
+            case "iCCP" -> profile = profile.isPresent() ? profile : profile(body);
             case "sRGB" -> srgb = true;
             case "gAMA" -> gamma = body.length == 4 ? data.getInt() / 1e5 : 0;
             case "cHRM" -> chromaticities = body.length == 32 ? chromaticities(data) : null;

@@ -16,8 +16,8 @@ record SourceFile(Path path, long bytes) {
     /** The longest side accepted, in pixels. */
     static final int LONGEST_SIDE = 100_000;
 
-    /** The most pixels accepted: what an array index can count. */
-    static final long MOST_PIXELS = Integer.MAX_VALUE;
+    /** The most pixels accepted: an A0 sheet at 800 px an inch. A few hundred bytes can claim more, and take minutes. */
+    static final long MOST_PIXELS = 1 << 30;
 
     private static final String EXPORT_AGAIN = "export it again";
 
@@ -54,6 +54,11 @@ record SourceFile(Path path, long bytes) {
         return new InputFault(path, "is damaged: " + what, EXPORT_AGAIN, cause);
     }
 
+    /** For a file that may be sound but asks for more time or memory than a pass is worth. */
+    InputFault tooMuch(String what, String remedy) {
+        return new InputFault(path, what, remedy);
+    }
+
     /** For a file that may be sound but is of a kind that is not read. */
     InputFault unsupported(String what) {
         return new InputFault(path, what + " is not read here", "save it as 8 or 16 bit PNG or TIFF");
@@ -70,9 +75,9 @@ record SourceFile(Path path, long bytes) {
             throw damaged("states a size of " + claim);
         }
         if (width > LONGEST_SIDE || height > LONGEST_SIDE || width * height > MOST_PIXELS) {
-            throw new InputFault(
-                    path,
-                    "states a size of " + claim + ", beyond " + LONGEST_SIDE + " px a side or 2^31 px in all",
+            throw tooMuch(
+                    "states a size of " + claim + ", beyond " + LONGEST_SIDE + " px a side or " + MOST_PIXELS
+                            + " px in all",
                     "export it smaller");
         }
         return new PixelSize((int) width, (int) height);

@@ -18,6 +18,10 @@ final class TiffFields {
     private static final int LONG = 4;
     private static final int RATIONAL = 5;
     private static final int UNDEFINED = 7;
+
+    /** A field as long as this holds a profile, or the places of millions of strips. */
+    private static final long LONGEST_FIELD = 1 << 25;
+
     private static final int LONG8 = 16;
 
     /** Bytes of a value of each type, by the type's number; 0 for a number that is no type. */
@@ -80,7 +84,10 @@ final class TiffFields {
         if (size == 0 || count < 1 || count > bytes.length() / size) {
             throw file.damaged("its field " + tag + " has " + count + " values of type " + type);
         }
-        int length = Math.toIntExact(count * size);
+        if (count * size > LONGEST_FIELD) {
+            throw file.damaged("its field " + tag + " is " + count * size + " bytes long");
+        }
+        int length = (int) (count * size);
         int inline = big ? 8 : 4;
         ByteBuffer data = length <= inline
                 ? entry.slice(entry.position(), length)

@@ -45,6 +45,9 @@ final class TiffHeaderReader {
         TiffHeader header =
                 new TiffHeader(size, photometric, alpha, bits, floating, samples, planar, compression, blocks, swaps);
         requireReadable(header);
+        if (compression == TiffCompression.JPEG) {
+            TiffJpeg.check(file, fields, blocks);
+        }
         long rowBytes = ((long) size.width() * samples * bits + 7) / 8;
         file.requireBytes(size, rowBytes * size.height() / compression.largestRatio());
         return header;

@@ -16,9 +16,7 @@ class DepthMapTest {
         StoredNumbers numbers = new StoredNumbers(
                 new PixelSize(values.length, 1), values, 1 / 255.0, Affine.identity(Space.RASTER, Space.RASTER));
         return DepthMap.of(
-                numbers,
-                new DepthScale(4, 40),
-                Affine.scalingThenShift(Space.RASTER, Space.SHEET, 0.5, 0.5, 100, 200));
+                numbers, new DepthScale(4, 40), Affine.scalingThenShift(Space.RASTER, Space.SHEET, 0.5, 0.5, 100, 200));
     }
 
     @Test

@@ -17,8 +17,8 @@ class DrawnEdgesTest {
         for (int k = 2; k < ends.length; k += 2) {
             path.lineTo(ends[k], ends[k + 1]);
         }
-        DrawnEdges.Near near = DrawnEdges.of(
-                        List.of(path.build()), Affine.identity(Space.SHEET, Space.RASTER), new PixelSize(20, 20))
+        DrawnEdges.Near near =
+                DrawnEdges.of(List.of(path.build()), Affine.identity(Space.SHEET, Space.RASTER), new PixelSize(20, 20))
                 .new Near();
         near.turnTo(column, row);
         return near;

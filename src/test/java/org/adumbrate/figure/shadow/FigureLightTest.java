@@ -47,7 +47,9 @@ class FigureLightTest {
 
     private static SliceSolid standing() throws IOException {
         try (InputStream in = FigureLightTest.class.getResourceAsStream("standing.txt")) {
-            String[] words = new String(in.readAllBytes(), StandardCharsets.US_ASCII).trim().split("\\s+");
+            String[] words = new String(in.readAllBytes(), StandardCharsets.US_ASCII)
+                    .trim()
+                    .split("\\s+");
             VectorPath.Builder<PagePoint> path = VectorPath.in(Space.PAGE);
             path.moveTo(Double.parseDouble(words[0]), Double.parseDouble(words[1]));
             for (int k = 2; k < words.length; k += 2) {

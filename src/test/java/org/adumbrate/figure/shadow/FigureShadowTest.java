@@ -45,8 +45,8 @@ class FigureShadowTest {
     private static SliceSolid person() {
         Region<SheetPoint> head = Region.rectangle(Space.SHEET, -8, -175, 12, -150);
         Region<SheetPoint> body = Region.rectangle(Space.SHEET, -25, -150, 20, -80);
-        Region<SheetPoint> legs = Region.rectangle(Space.SHEET, -20, -80, -4, 0)
-                .union(Region.rectangle(Space.SHEET, 4, -80, 18, 0));
+        Region<SheetPoint> legs =
+                Region.rectangle(Space.SHEET, -20, -80, -4, 0).union(Region.rectangle(Space.SHEET, 4, -80, 18, 0));
         return SliceSolid.of(head.union(body).union(legs), 175, 1.75);
     }
 
@@ -65,8 +65,7 @@ class FigureShadowTest {
         View view = new View(1000, new SheetPoint(800, 600), 1.6, 0);
         // The board stands across the sun, so that its upper bound casts the tip.
         double turn = Math.toRadians(around + 180) * -1;
-        StandingSolid board =
-                new StandingSolid(new ModelPoint(x, y, 0), turn, false, Bodies.board(height, 0.2));
+        StandingSolid board = new StandingSolid(new ModelPoint(x, y, 0), turn, false, Bodies.board(height, 0.2));
         FigureShadow shadow = FigureShadow.of(
                 view,
                 SunDirection.of(around, altitude, 0),
@@ -103,7 +102,8 @@ class FigureShadowTest {
 
     @Property(tries = 10)
     void moreFiguresNeverMakeItLighter(
-            @ForAll @DoubleRange(min = 0, max = 360) double azimuth, @ForAll @DoubleRange(min = 1, max = 90) double altitude) {
+            @ForAll @DoubleRange(min = 0, max = 360) double azimuth,
+            @ForAll @DoubleRange(min = 1, max = 90) double altitude) {
         SunDirection sun = SunDirection.of(azimuth, altitude, 0);
         float[] few = all(shadow(sun, GROUND, CROWD.subList(0, 2)));
         float[] many = all(shadow(sun, GROUND, CROWD.subList(0, 4)));
@@ -117,7 +117,8 @@ class FigureShadowTest {
     /** Where a pixel's middle lies well in the shadow or well out of it, no bound may have passed it over. */
     @Property(tries = 25)
     void boundsLoseNothing(
-            @ForAll @DoubleRange(min = 0, max = 360) double azimuth, @ForAll @DoubleRange(min = 0.5, max = 90) double altitude) {
+            @ForAll @DoubleRange(min = 0, max = 360) double azimuth,
+            @ForAll @DoubleRange(min = 0.5, max = 90) double altitude) {
         SunDirection sun = SunDirection.of(azimuth, altitude, 0);
         StandingSolid figure = CROWD.get(2);
         float[] light = all(shadow(sun, GROUND, List.of(figure)));
@@ -130,8 +131,7 @@ class FigureShadowTest {
             if (VIEW.onLevel(seen, 0).isPresent()) {
                 SunView.Place place = SunView.of(VIEW.onLevel(seen, 0).get(), frame);
                 disc.clear();
-                silhouette.hide(
-                        place.across - foot.across, place.up - foot.up, place.toward - foot.toward, disc, 0, 1);
+                silhouette.hide(place.across - foot.across, place.up - foot.up, place.toward - foot.toward, disc, 0, 1);
                 if (disc.shown() < 0.2) {
                     assertThat(light[k]).as("pixel %d", k).isLessThan(1f);
                 }
@@ -142,12 +142,10 @@ class FigureShadowTest {
     @Test
     void aFullTurnChangesNothing() {
         SunDirection sun = SunDirection.of(130, 40, 0);
-        float[] once = all(shadow(
-                sun, GROUND, List.of(new StandingSolid(new ModelPoint(0, 9, 0), 0.4, false, person()))));
+        float[] once =
+                all(shadow(sun, GROUND, List.of(new StandingSolid(new ModelPoint(0, 9, 0), 0.4, false, person()))));
         float[] again = all(shadow(
-                sun,
-                GROUND,
-                List.of(new StandingSolid(new ModelPoint(0, 9, 0), 0.4 + 2 * Math.PI, false, person()))));
+                sun, GROUND, List.of(new StandingSolid(new ModelPoint(0, 9, 0), 0.4 + 2 * Math.PI, false, person()))));
         assertThat(again).containsExactly(once, offset(0.002f));
         assertThat(once).contains(0f);
     }
@@ -213,9 +211,11 @@ class FigureShadowTest {
     void aFloorAboveTheEyeShowsNoShadows() {
         StandingSolid figure = Bodies.at(0, 9, 4, person());
         Receiver.Floor loft = new Receiver.Floor(4, Optional.empty());
-        assertThat(all(shadow(SunDirection.of(200, 30, 0), loft, List.of(figure)))).containsOnly(1f);
+        assertThat(all(shadow(SunDirection.of(200, 30, 0), loft, List.of(figure))))
+                .containsOnly(1f);
         Receiver.Floor level = new Receiver.Floor(3, Optional.empty());
-        assertThat(all(shadow(SunDirection.of(200, 30, 0), level, List.of(figure)))).containsOnly(1f);
+        assertThat(all(shadow(SunDirection.of(200, 30, 0), level, List.of(figure))))
+                .containsOnly(1f);
     }
 
     /** With the sun before the viewer shadows come toward the eye and pass below it. */

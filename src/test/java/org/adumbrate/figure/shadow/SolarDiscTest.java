@@ -19,7 +19,8 @@ class SolarDiscTest {
     /** Best Gaussian edge 0.0295, smoothstep 0.0394, straight ramp 0.0577 off the true curve: 0.01 tells them all apart. */
     @Property
     void aStraightEdgeOfAnyDirectionHidesItsSegment(
-            @ForAll @DoubleRange(min = -1.1, max = 1.1) double s, @ForAll @DoubleRange(min = 0, max = 6.3) double turn) {
+            @ForAll @DoubleRange(min = -1.1, max = 1.1) double s,
+            @ForAll @DoubleRange(min = 0, max = 6.3) double turn) {
         disc.clear();
         double nx = Math.cos(turn);
         double ny = Math.sin(turn);

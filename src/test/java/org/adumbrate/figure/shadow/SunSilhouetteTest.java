@@ -31,7 +31,8 @@ class SunSilhouetteTest {
     @CsvSource({"5, 11.4301", "20, 2.7475", "35, 1.4281", "50, 0.8391", "65, 0.4663", "80, 0.1763"})
     void aShadowIsAsLongAsTheSunIsLow(double altitude, double length) {
         SunDirection sun = SunDirection.of(0, altitude, 0);
-        assertThat(light(Bodies.at(3, 7, 0, Bodies.board(1, 2)), sun, 3, 7 - length, 0)).isCloseTo(0.5, offset(0.02));
+        assertThat(light(Bodies.at(3, 7, 0, Bodies.board(1, 2)), sun, 3, 7 - length, 0))
+                .isCloseTo(0.5, offset(0.02));
     }
 
     /** All but on the horizon, and all but overhead. */
@@ -48,7 +49,8 @@ class SunSilhouetteTest {
     /** Along the sun: light across the shadow of a level edge 3 m from it, by the circular segment's formula. */
     @Property(tries = 60)
     void theShadowOfALevelEdgeFadesAsTheDiscDoes(
-            @ForAll @DoubleRange(min = -1.2, max = 1.2) double s, @ForAll @DoubleRange(min = 10, max = 80) double altitude) {
+            @ForAll @DoubleRange(min = -1.2, max = 1.2) double s,
+            @ForAll @DoubleRange(min = 10, max = 80) double altitude) {
         SunDirection sun = SunDirection.of(0, altitude, 0);
         double a = Math.toRadians(altitude);
         double height = 3 * Math.sin(a);
@@ -60,7 +62,8 @@ class SunSilhouetteTest {
     /** Across the sun: the bound of a post, 3 m from it, seen from a place off to the side. */
     @Property(tries = 60)
     void theShadowOfAnUprightEdgeFadesAsTheDiscDoes(
-            @ForAll @DoubleRange(min = -1.2, max = 1.2) double s, @ForAll @DoubleRange(min = 10, max = 80) double altitude) {
+            @ForAll @DoubleRange(min = -1.2, max = 1.2) double s,
+            @ForAll @DoubleRange(min = 10, max = 80) double altitude) {
         SunDirection sun = SunDirection.of(0, altitude, 0);
         double a = Math.toRadians(altitude);
         StandingSolid post = Bodies.at(0, 0, 0, Bodies.post(8, 0.4, 0.1));
@@ -100,7 +103,8 @@ class SunSilhouetteTest {
     /** Straight under a slab of several discs no light comes through the joints, and in front of a body it is bright. */
     @Property(tries = 40)
     void slicesHaveNoGaps(
-            @ForAll @DoubleRange(min = 2, max = 88) double altitude, @ForAll @DoubleRange(min = 0.02, max = 1.7) double h) {
+            @ForAll @DoubleRange(min = 2, max = 88) double altitude,
+            @ForAll @DoubleRange(min = 0.02, max = 1.7) double h) {
         double thick = 1.75 / 160;
         List<SliceSolid.Disc> discs = java.util.stream.IntStream.range(0, 160)
                 .mapToObj(k -> new SliceSolid.Disc(k * thick, (k + 1) * thick, 0, 0.2, 0.1))

@@ -114,8 +114,7 @@ class SurfacesTest {
     @Test
     void shadowsEndAtADrawnEdge() {
         // A wall that ends at x = 0.313 before open background: the shadow on it is seen to that edge and no farther.
-        ToDoubleFunction<SheetPoint> half = seen ->
-                VIEW.at(seen, WALL).x() < 0.313 ? WALL : Double.POSITIVE_INFINITY;
+        ToDoubleFunction<SheetPoint> half = seen -> VIEW.at(seen, WALL).x() < 0.313 ? WALL : Double.POSITIVE_INFINITY;
         double edge = VIEW.project(new ModelPoint(0.313, WALL, 0)).orElseThrow().x();
         VectorPath.Builder<SheetPoint> line = VectorPath.in(Space.SHEET);
         line.moveTo(edge, 0);

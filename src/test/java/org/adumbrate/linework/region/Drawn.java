@@ -1,7 +1,6 @@
 package org.adumbrate.linework.region;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.adumbrate.geometry.Region;
 import org.adumbrate.geometry.SheetPoint;
@@ -47,7 +46,11 @@ final class Drawn {
 
     @SafeVarargs
     static List<VectorPath<SheetPoint>> lines(VectorPath<SheetPoint>... paths) {
-        return new ArrayList<>(Arrays.asList(paths));
+        List<VectorPath<SheetPoint>> lines = new ArrayList<>();
+        for (VectorPath<SheetPoint> path : paths) {
+            lines.add(path);
+        }
+        return lines;
     }
 
     /** Area of what both cover over area of what either covers: 1 if they are the same. */

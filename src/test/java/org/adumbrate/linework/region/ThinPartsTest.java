@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.adumbrate.geometry.Region;
 import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.Space;
 import org.junit.jupiter.api.Test;
 
 class ThinPartsTest {
@@ -35,7 +36,7 @@ class ThinPartsTest {
     @Test
     void aTaperReachesTheMinimumEverywhere() {
         Region<SheetPoint> wedge = Region.of(
-                org.adumbrate.geometry.Space.SHEET,
+                Space.SHEET,
                 List.of(List.of(
                         new SheetPoint(10, 10),
                         new SheetPoint(60, 9.95),
@@ -53,7 +54,7 @@ class ThinPartsTest {
         Region<SheetPoint> cut = rectangle(10, 10, 60, 40)
                 .minus(rectangle(15, 15, 55, 35))
                 .union(Region.of(
-                        org.adumbrate.geometry.Space.SHEET,
+                        Space.SHEET,
                         List.of(List.of(new SheetPoint(60, 10), new SheetPoint(90, 10), new SheetPoint(60, 20)))));
         assertThat(overlap(ThinParts.thickened(cut, 0.5), cut)).isGreaterThan(0.99999);
         assertThat(ThinParts.thickened(rectangle(0, 0, 1, 1).minus(rectangle(0, 0, 1, 1)), 0.5)
