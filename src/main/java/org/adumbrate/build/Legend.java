@@ -39,10 +39,9 @@ final class Legend {
     /** @param layers in drawing order; those of one name are one entry */
     List<LegendEntry> of(List<Layer> layers) {
         Map<String, List<Mark>> byName = new LinkedHashMap<>();
-        layers.stream()
-                .filter(Layer::shown)
-                .forEach(layer -> byName.computeIfAbsent(layer.name(), name -> new ArrayList<>())
-                        .addAll(layer.marks()));
+        layers.stream().filter(Layer::shown).forEach(layer -> byName.computeIfAbsent(
+                        layer.name(), name -> new ArrayList<>())
+                .addAll(layer.marks()));
         List<LegendEntry> entries = new ArrayList<>();
         byName.forEach((name, marks) -> entry(name, marks).ifPresent(entries::add));
         return entries;
@@ -67,7 +66,13 @@ final class Legend {
         widest(lines).ifPresent(pen -> look.add(told(pen)));
         hatch(name).ifPresent(hatch -> look.add(told(hatch)));
         return Optional.of(new LegendEntry(
-                part(name, areas), called(name), depicts(name), String.join("; ", look), count, length, sample(name, widest(lines), areas)));
+                part(name, areas),
+                called(name),
+                depicts(name),
+                String.join("; ", look),
+                count,
+                length,
+                sample(name, widest(lines), areas)));
     }
 
     private static LegendEntry.Part part(String name, List<Mark.Area> areas) {
@@ -156,13 +161,14 @@ final class Legend {
         String dash = pen.dash().isNone()
                 ? ""
                 : ", dashed "
-                        + pen.dash().lengthsMm().stream().map(Legend::number).collect(Collectors.joining(" – ")) + " mm";
+                        + pen.dash().lengthsMm().stream().map(Legend::number).collect(Collectors.joining(" – "))
+                        + " mm";
         return number(pen.widthMm()) + " mm, " + color(pen.ink()) + dash;
     }
 
     private static String told(Hatch hatch) {
-        return "every " + number(hatch.spacing().mm()) + " mm at " + number(hatch.angle().degrees()) + "°"
-                + (hatch.crossing() ? ", crossed" : "");
+        return "every " + number(hatch.spacing().mm()) + " mm at "
+                + number(hatch.angle().degrees()) + "°" + (hatch.crossing() ? ", crossed" : "");
     }
 
     private static String color(Srgb color) {

@@ -98,7 +98,6 @@ final class PassSheets {
         if (lines.isEmpty() || !Double.isFinite(placement.residualMm())) {
             return Optional.empty();
         }
-        return Optional.of(
-                pictures.pixels(RegistrationPicture.worst(placement, lines.get(), look.take(), INSET_PX)));
+        return Optional.of(pictures.pixels(RegistrationPicture.worst(placement, lines.get(), look.take(), INSET_PX)));
     }
 }

@@ -69,8 +69,8 @@ final class SheetPictures implements Closeable {
 
     /** A pass alone, in full: its white settled, its mask left aside. */
     Picture pass(PreparedPass pass) throws IOException {
-        PassLook look =
-                new PassLook(1, pass.look().white(), pass.look().tone(), pass.look().tint(), Optional.empty());
+        PassLook look = new PassLook(
+                1, pass.look().white(), pass.look().tone(), pass.look().tint(), Optional.empty());
         PictureFormat format = format(PASS_PX, pass.grey() && look.tint().isEmpty() ? 1 : 3);
         try (PassSource.Rows rows = pass.rows(sheet, format.size(), FlatDrawing.STRIP_ROWS, threads())) {
             return alone(pass.placed(rows, look), format);

@@ -56,7 +56,8 @@ record SheetReport(
                     dpi,
                     sheet,
                     pictures.drawing(layers),
-                    new PassSheets(pictures, lines, this::name).of(passes, drawing.scene().depth()),
+                    new PassSheets(pictures, lines, this::name)
+                            .of(passes, drawing.scene().depth()),
                     perspective(),
                     sun(),
                     new Legend(asked.sheet()).of(layers),
@@ -96,8 +97,8 @@ record SheetReport(
         SheetCamera camera = drawing.scene().camera();
         return camera.best().isEmpty() && camera.heights().isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Perspective(
-                        camera.best(), camera.focalSupposed(), camera.heights(), camera.elevations()));
+                : Optional.of(
+                        new Perspective(camera.best(), camera.focalSupposed(), camera.heights(), camera.elevations()));
     }
 
     private Optional<Sunlight> sun() throws IOException {
@@ -109,8 +110,8 @@ record SheetReport(
             Sun stated = asked.sheet().sun().get();
             SheetSun sun = SheetSun.of(stated, view.get());
             VanishingPoints points = VanishingPoints.of(view.get(), sun.direction());
-            return Optional.of(
-                    new Sunlight(sun.direction(), north(stated), source(stated), view.get(), upright(view.get(), points)));
+            return Optional.of(new Sunlight(
+                    sun.direction(), north(stated), source(stated), view.get(), upright(view.get(), points)));
         } catch (Refusal nobodyAsked) {
             // a sun that is down matters only to figures, and then the build has refused it
             return Optional.empty();

@@ -26,7 +26,8 @@ final class FilesSection implements Section {
             html.element("p", "Nothing but this report was written.");
             return;
         }
-        Table table = Table.open(html, "The files written beside this report", "File", "What", "Pixels", "Pixels per inch", "Size");
+        Table table = Table.open(
+                html, "The files written beside this report", "File", "What", "Pixels", "Pixels per inch", "Size");
         for (WrittenFile file : report.files()) {
             table.row(
                     file.name(),

@@ -67,7 +67,8 @@ final class Html {
     /** An {@code img} that holds its picture. */
     Html picture(Picture picture, String alt, String... attributes) throws IOException {
         tag("img", attributes);
-        raw(" width=\"" + picture.size().width() + "\" height=\"" + picture.size().height() + "\" alt=\"");
+        raw(" width=\"" + picture.size().width() + "\" height=\""
+                + picture.size().height() + "\" alt=\"");
         text(alt).raw("\" src=\"").data(picture.png());
         return raw("\">\n");
     }

@@ -54,7 +54,9 @@ final class Page {
         html.empty("meta", "name", "color-scheme", "content", "light");
         html.element("title", report.title() + " - report of the sheet");
         html.open("style").raw(resource("report.css"));
-        html.raw(".drawn { background-image: url(\"").data(report.drawing().png()).raw("\"); }\n");
+        html.raw(".drawn { background-image: url(\"")
+                .data(report.drawing().png())
+                .raw("\"); }\n");
         html.closeLine();
         // it marks the page before the first paint; the rest of it waits for the document
         html.open("script").raw(script).closeLine();
@@ -79,7 +81,9 @@ final class Page {
         html.element("p", summary(), "class", "lead");
         html.open("nav", "aria-label", "Sections").open("ol");
         for (Section section : sections) {
-            html.open("li").element("a", section.title(), "href", "#" + section.id()).closeLine();
+            html.open("li")
+                    .element("a", section.title(), "href", "#" + section.id())
+                    .closeLine();
         }
         html.closeLine().closeLine().closeLine();
     }

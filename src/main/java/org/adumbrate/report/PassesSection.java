@@ -38,7 +38,10 @@ final class PassesSection implements Section {
 
     private static void pass(Html html, PassSheet pass, String id) throws IOException {
         html.open("figure", "class", "swipe", "style", "--at: 50%");
-        html.open("figcaption").element("h3", pass.name()).element("p", pass.shows()).closeLine();
+        html.open("figcaption")
+                .element("h3", pass.name())
+                .element("p", pass.shows())
+                .closeLine();
         html.open("div", "class", "plate");
         html.picture(pass.picture(), pass.name() + " on the sheet, without lines");
         html.open("span", "class", "drawn over").closeLine();
@@ -46,7 +49,20 @@ final class PassesSection implements Section {
         html.open("div", "class", "controls");
         html.element("label", "Lines over the pass", "for", id);
         html.empty(
-                "input", "type", "range", "id", id, "min", "0", "max", "100", "value", "50", "step", "1", "aria-valuetext",
+                "input",
+                "type",
+                "range",
+                "id",
+                id,
+                "min",
+                "0",
+                "max",
+                "100",
+                "value",
+                "50",
+                "step",
+                "1",
+                "aria-valuetext",
                 "lines over 50 percent of the width");
         html.element("output", "50\u00a0%", "for", id);
         html.closeLine().closeLine();

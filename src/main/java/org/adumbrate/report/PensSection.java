@@ -45,11 +45,16 @@ final class PensSection implements Section {
     private static void part(Html html, LegendEntry.Part part, List<LegendEntry> entries) throws IOException {
         html.element("h3", part.title(), "class", "legend-title");
         if (part == LegendEntry.Part.FILLS) {
-            html.element("p", "A fill is shown over a black bar: as much as it hides of that, it hides of the sheet behind it.");
+            html.element(
+                    "p",
+                    "A fill is shown over a black bar: as much as it hides of that, it hides of the sheet behind it.");
         }
         html.open("ul", "class", "legend");
         for (LegendEntry entry : entries) {
-            html.open("li").open("div", "class", "sample").raw(InlineSvg.of(LegendEntry.SAMPLE, entry.sample())).close();
+            html.open("li")
+                    .open("div", "class", "sample")
+                    .raw(InlineSvg.of(LegendEntry.SAMPLE, entry.sample()))
+                    .close();
             html.open("div").element("h4", entry.name());
             html.element("p", entry.depicts() + " · " + entry.look());
             if (entry.lines() > 0) {

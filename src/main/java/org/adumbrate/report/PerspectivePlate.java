@@ -32,7 +32,10 @@ final class PerspectivePlate {
     void write(Html html) throws IOException {
         html.open("figure");
         Plate plate = Plate.open(
-                html, sheet, reach(), "The drawing, pale, with the horizon, the principal point and the height lines over it");
+                html,
+                sheet,
+                reach(),
+                "The drawing, pale, with the horizon, the principal point and the height lines over it");
         horizon(plate);
         List<FittedFloor> floors =
                 perspective.heights().map(FittedHeights::floors).orElse(List.of());
@@ -46,14 +49,15 @@ final class PerspectivePlate {
     }
 
     private String caption(List<FittedFloor> floors) {
-        long strays = floors.stream().mapToLong(floor -> floor.outliers().size()).sum();
+        long strays =
+                floors.stream().mapToLong(floor -> floor.outliers().size()).sum();
         String lines = floors.isEmpty()
                 ? "The horizon and the principal point as the sheet file states them."
                 : "Dark uprights are the height lines; the letter at the foot is the floor's in the table below.";
         return strays == 0
                 ? lines
-                : lines + " Crossed out: " + Words.counted(strays, "line", "lines") + " that fit no floor, with the letter of"
-                        + " the one missed by least.";
+                : lines + " Crossed out: " + Words.counted(strays, "line", "lines")
+                        + " that fit no floor, with the letter of" + " the one missed by least.";
     }
 
     private Extent reach() {
@@ -110,7 +114,8 @@ final class PerspectivePlate {
         }
         for (HeightLine line : floor.outliers()) {
             SheetPoint middle = new SheetPoint(
-                    (line.foot().x() + line.head().x()) / 2, (line.foot().y() + line.head().y()) / 2);
+                    (line.foot().x() + line.head().x()) / 2,
+                    (line.foot().y() + line.head().y()) / 2);
             plate.line("stray", line.foot(), line.head());
             plate.cross("stray", middle, 0.7);
             plate.label("stray " + letter, plate.beside(line.foot(), 0, 1.7), "middle");

@@ -29,7 +29,8 @@ final class PerspectiveSection implements Section {
     public void write(Html html) throws IOException {
         if (report.perspective().isEmpty()) {
             html.element(
-                    "p", "Nothing is known of the camera: the sheet file states none, and there are no height lines to tell it.");
+                    "p",
+                    "Nothing is known of the camera: the sheet file states none, and there are no height lines to tell it.");
             return;
         }
         Perspective perspective = report.perspective().get();
@@ -39,11 +40,15 @@ final class PerspectiveSection implements Section {
         }
         html.open("dl");
         if (perspective.horizonMm().isPresent()) {
-            term(html, "Horizon", Words.number(perspective.horizonMm().get(), 2) + " mm below the sheet's top edge"
-                    + perspective
-                            .heights()
-                            .map(heights -> error(heights, perspective.horizonMm().get()))
-                            .orElse(""));
+            term(
+                    html,
+                    "Horizon",
+                    Words.number(perspective.horizonMm().get(), 2) + " mm below the sheet's top edge"
+                            + perspective
+                                    .heights()
+                                    .map(heights -> error(
+                                            heights, perspective.horizonMm().get()))
+                                    .orElse(""));
         }
         if (perspective.view().isPresent()) {
             view(html, perspective.view().get(), perspective.focalSupposed());
@@ -69,15 +74,13 @@ final class PerspectiveSection implements Section {
     }
 
     private static void view(Html html, View view, boolean supposed) throws IOException {
-        term(
-                html,
-                "Principal point",
-                Words.place(view.principal()) + "; there the eye looks straight at the sheet");
+        term(html, "Principal point", Words.place(view.principal()) + "; there the eye looks straight at the sheet");
         term(html, "Eye", Words.number(view.eyeHeightM(), 2) + " m above elevation 0, as the sheet is built");
         term(
                 html,
                 "Focal length",
-                Words.number(view.focalMm(), 1) + " mm at the size of the sheet: from so far the print shows the true perspective"
+                Words.number(view.focalMm(), 1)
+                        + " mm at the size of the sheet: from so far the print shows the true perspective"
                         + (supposed ? "; supposed, as nothing tells it" : ""));
         if (view.turn() != 0) {
             term(html, "Turn", Words.number(Math.toDegrees(view.turn()), 1) + "° clockwise from the model's +Y");
@@ -95,7 +98,15 @@ final class PerspectiveSection implements Section {
             return;
         }
         Table table = Table.open(
-                html, "The floors", "Floor", "Mark", "Elevation", "Eye above it, by its lines", "Height lines", "They fit to", "Strays");
+                html,
+                "The floors",
+                "Floor",
+                "Mark",
+                "Elevation",
+                "Eye above it, by its lines",
+                "Height lines",
+                "They fit to",
+                "Strays");
         for (int k = 0; k < fitted.size(); k++) {
             FittedFloor floor = fitted.get(k);
             table.row(
@@ -106,7 +117,9 @@ final class PerspectiveSection implements Section {
                             + (floor.eyeHeightErrorM() > 0 ? " ± " + Words.number(floor.eyeHeightErrorM(), 3) : ""),
                     Integer.toString(floor.lines().size()),
                     floor.lines().isEmpty() ? "–" : Words.number(floor.rmsMm(), 3) + " mm",
-                    floor.outliers().isEmpty() ? "none" : Integer.toString(floor.outliers().size()));
+                    floor.outliers().isEmpty()
+                            ? "none"
+                            : Integer.toString(floor.outliers().size()));
         }
         for (String name : perspective.elevationsM().keySet()) {
             if (fitted.stream().noneMatch(floor -> floor.name().equals(name))) {
@@ -115,7 +128,12 @@ final class PerspectiveSection implements Section {
                         name,
                         "–",
                         elevation(perspective, name),
-                        eye.map(height -> Words.number(height - perspective.elevationsM().get(name), 3) + " m")
+                        eye.map(height -> Words.number(
+                                                height
+                                                        - perspective
+                                                                .elevationsM()
+                                                                .get(name),
+                                                3) + " m")
                                 .orElse("–"),
                         "0",
                         "–",

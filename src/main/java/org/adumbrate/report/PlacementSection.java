@@ -9,7 +9,6 @@ import org.adumbrate.registration.Placement;
 /** Where the passes lie, and how sure that is. */
 final class PlacementSection implements Section {
     private static final Map<Explanation, String> IN_WORDS = Map.of(
-            Explanation.SAME_RATIO, "It fills the sheet",
             Explanation.ROUNDED, "It fills the sheet; its rows or columns were rounded the other way",
             Explanation.BARS, "Bars were added around it to fit another ratio; they are left out",
             Explanation.CROPPED, "It shows another window of the view",
@@ -61,7 +60,9 @@ final class PlacementSection implements Section {
         html.element("p", placement.aligned() ? "Aligned" : "Refused", "class", "status");
         html.element("p", sentence(placement.message()));
         html.open("dl");
-        term(html, "Against the sheet", IN_WORDS.get(placement.explains()));
+        if (placement.explains() != Explanation.SAME_RATIO) {
+            term(html, "Against the sheet", IN_WORDS.get(placement.explains()));
+        }
         term(html, "Size of the pass", placement.pass().toString().replace(" x ", " × "));
         if (Double.isFinite(placement.residualMm())) {
             term(
@@ -72,7 +73,10 @@ final class PlacementSection implements Section {
         }
         if (Double.isFinite(placement.confidence())) {
             double percent = 100 * placement.confidence();
-            term(html, "Belongs to this sheet", percent > 99.9 ? "over 99.9\u00a0% sure" : Words.number(percent, 1) + "\u00a0% sure");
+            term(
+                    html,
+                    "Belongs to this sheet",
+                    percent > 99.9 ? "over 99.9\u00a0% sure" : Words.number(percent, 1) + "\u00a0% sure");
         }
         html.closeLine();
         inset(html, pass, placement);
@@ -87,7 +91,8 @@ final class PlacementSection implements Section {
         html.open("figure");
         html.picture(
                 pass.inset().get(),
-                "The lines of the sheet in blue over " + pass.name() + ", enlarged around the place where they disagree most");
+                "The lines of the sheet in blue over " + pass.name()
+                        + ", enlarged around the place where they disagree most");
         html.element("figcaption", "Where they disagree most: " + Words.place(placement.worst()) + ".");
         html.closeLine();
     }

@@ -27,7 +27,12 @@ final class Plate {
      * @param alt what it shows, in words
      */
     static Plate open(Html html, SheetSize sheet, Extent reach, String alt) throws IOException {
-        html.open("div", "class", "plate pale", "style", "aspect-ratio: " + mm(reach.width()) + " / " + mm(reach.height()));
+        html.open(
+                "div",
+                "class",
+                "plate pale",
+                "style",
+                "aspect-ratio: " + mm(reach.width()) + " / " + mm(reach.height()));
         html.open(
                 "div",
                 "class",
@@ -41,7 +46,16 @@ final class Plate {
                                 percent(sheet.heightMm() / reach.height())));
         html.closeLine();
         String box = mm(reach.left()) + " " + mm(reach.top()) + " " + mm(reach.width()) + " " + mm(reach.height());
-        html.open("svg", "viewBox", box, "role", "img", "aria-label", alt, "style", "--u: " + Words.number(reach.width() / 100, 4));
+        html.open(
+                "svg",
+                "viewBox",
+                box,
+                "role",
+                "img",
+                "aria-label",
+                alt,
+                "style",
+                "--u: " + Words.number(reach.width() / 100, 4));
         return new Plate(html, reach);
     }
 

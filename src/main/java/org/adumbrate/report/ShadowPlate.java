@@ -22,6 +22,9 @@ final class ShadowPlate {
     private final Sunlight.Upright upright;
     private final VanishingPoints points;
 
+    /** What is told of points that do not show. */
+    private final StringBuilder off = new StringBuilder();
+
     ShadowPlate(SheetSize sheet, Sunlight sun, Sunlight.Upright upright) {
         this.sheet = sheet;
         this.sun = sun;
@@ -32,9 +35,13 @@ final class ShadowPlate {
     void write(Html html) throws IOException {
         SheetPoint tip = points.shadowTip(upright.foot(), upright.head()).orElse(upright.foot());
         html.open("figure");
-        Plate plate = Plate.open(html, sheet, reach(), "The construction of the shadow of " + upright.name() + " over the pale drawing");
+        Plate plate = Plate.open(
+                html, sheet, reach(), "The construction of the shadow of " + upright.name() + " over the pale drawing");
         double y = sun.view().horizonMm();
-        plate.line("horizon", new SheetPoint(plate.reach().left(), y), new SheetPoint(plate.reach().right(), y));
+        plate.line(
+                "horizon",
+                new SheetPoint(plate.reach().left(), y),
+                new SheetPoint(plate.reach().right(), y));
         plate.label("horizon", plate.beside(new SheetPoint(plate.reach().left(), y), 2, -0.6), "start");
         toward(plate, upright.foot(), "foot", tip, points.shadow(), "shadow point");
         toward(plate, upright.head(), "head", tip, points.ray(), isBefore() ? "sun" : "ray point");
@@ -64,7 +71,7 @@ final class ShadowPlate {
                 : "The sun stands behind the viewer: shadows on level ground run toward the shadow point on the horizon, and rays"
                         + " toward the ray point straight below it. A line from the foot to the shadow point, and one from the"
                         + " head to the ray point,";
-        return "The shadow of " + upright.name() + ". " + rays + " meet where the shadow of the head falls.";
+        return "The shadow of " + upright.name() + ". " + rays + " meet where the shadow of the head falls." + off;
     }
 
     private Extent reach() {
@@ -95,8 +102,8 @@ final class ShadowPlate {
     }
 
     /** The line from an end of the upright through the tip of its shadow, on to a vanishing point or toward it. */
-    private void toward(
-            Plate plate, SheetPoint from, String end, SheetPoint tip, Homogeneous point, String name) throws IOException {
+    private void toward(Plate plate, SheetPoint from, String end, SheetPoint tip, Homogeneous point, String name)
+            throws IOException {
         SheetPoint at = finite(point);
         if (at != null && plate.holds(at)) {
             plate.line("ray", from, at);
@@ -112,9 +119,13 @@ final class ShadowPlate {
         SheetPoint edge = plate.arrowToEdge("ray", from, dx, dy);
         boolean right = edge.x() > sheet.widthMm() / 2;
         boolean low = edge.y() > sheet.heightMm() / 2;
-        String text = at == null
-                ? "parallel to the picture"
-                : "to the " + name + ", " + Words.number(from.distanceTo(at), 0) + " mm from the " + end;
-        plate.label(text, plate.beside(edge, right ? -2 : 2, low ? -1.5 : 2.5), right ? "end" : "start");
+        if (at != null) {
+            off.append(" The " + name + " lies off this picture, " + Words.number(from.distanceTo(at), 0)
+                    + " mm from the " + end + ".");
+        }
+        plate.label(
+                at == null ? "parallel" : "to the " + name,
+                plate.beside(edge, right ? -2 : 2, low ? -1.5 : 2.5),
+                right ? "end" : "start");
     }
 }

@@ -24,7 +24,8 @@ final class SheetSection implements Section {
     public void write(Html html) throws IOException {
         html.open("figure", "class", "viewer", "data-zoom", "1");
         html.open("div", "class", "window", "tabindex", "0", "role", "region", "aria-label", "The sheet as it prints");
-        html.picture(report.picture(), "The whole sheet: the passes, the lines, the cut and the entourage as they print.");
+        html.picture(
+                report.picture(), "The whole sheet: the passes, the lines, the cut and the entourage as they print.");
         html.closeLine();
         html.open("div", "class", "controls", "role", "group", "aria-label", "Size of the sheet on the screen");
         button(html, "1", "Whole sheet", true);
@@ -42,7 +43,6 @@ final class SheetSection implements Section {
     }
 
     private static void button(Html html, String zoom, String label, boolean pressed) throws IOException {
-        html.element(
-                "button", label, "type", "button", "data-zoom", zoom, "aria-pressed", Boolean.toString(pressed));
+        html.element("button", label, "type", "button", "data-zoom", zoom, "aria-pressed", Boolean.toString(pressed));
     }
 }

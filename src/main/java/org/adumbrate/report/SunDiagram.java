@@ -37,7 +37,8 @@ final class SunDiagram {
         plan(html);
         elevation(html);
         html.closeLine();
-        html.element("figcaption", "Left: in plan, north up. Right: in elevation, along the shadow of an upright of 1 m.");
+        html.element(
+                "figcaption", "Left: in plan, north up. Right: in elevation, along the shadow of an upright of 1 m.");
         html.closeLine();
     }
 
@@ -72,13 +73,24 @@ final class SunDiagram {
                 "class",
                 "thin",
                 "d",
-                "M%s %sA%s %s 0 %s 1 %s %s".formatted(x(0, r), y(0, r), n(r), n(r), azimuth > 180 ? 1 : 0, x(azimuth, r), y(azimuth, r)));
+                "M%s %sA%s %s 0 %s 1 %s %s"
+                        .formatted(x(0, r), y(0, r), n(r), n(r), azimuth > 180 ? 1 : 0, x(azimuth, r), y(azimuth, r)));
         ray(html, "thin", 0, 0, RADIUS);
     }
 
     private static void ray(Html html, String kind, double azimuth, double from, double to) throws IOException {
         html.empty(
-                "line", "class", kind, "x1", x(azimuth, from), "y1", y(azimuth, from), "x2", x(azimuth, to), "y2", y(azimuth, to));
+                "line",
+                "class",
+                kind,
+                "x1",
+                x(azimuth, from),
+                "y1",
+                y(azimuth, from),
+                "x2",
+                x(azimuth, to),
+                "y2",
+                y(azimuth, to));
     }
 
     private static void arrow(Html html, String kind, double azimuth, double from, double to) throws IOException {
@@ -90,8 +102,12 @@ final class SunDiagram {
                 "d",
                 "M%s %sL%s %sL%s %sz"
                         .formatted(
-                                x(azimuth, to), y(azimuth, to), x(azimuth - 4, to - 8), y(azimuth - 4, to - 8),
-                                x(azimuth + 4, to - 8), y(azimuth + 4, to - 8)));
+                                x(azimuth, to),
+                                y(azimuth, to),
+                                x(azimuth - 4, to - 8),
+                                y(azimuth - 4, to - 8),
+                                x(azimuth + 4, to - 8),
+                                y(azimuth + 4, to - 8)));
     }
 
     private static void label(Html html, String text, double azimuth, double r) throws IOException {
@@ -122,7 +138,12 @@ final class SunDiagram {
                 "d",
                 "M%s %sA%s %s 0 0 1 %s %s"
                         .formatted(
-                                n(tip - r), n(GROUND), n(r), n(r), n(tip - r * Math.cos(altitude)), n(GROUND - r * Math.sin(altitude))));
+                                n(tip - r),
+                                n(GROUND),
+                                n(r),
+                                n(r),
+                                n(tip - r * Math.cos(altitude)),
+                                n(GROUND - r * Math.sin(altitude))));
         text(html, SunSection.degrees(sun.direction().altitudeDeg()), tip + 4, GROUND - 8, "start");
         text(html, "1 m", LEFT - 5, GROUND - scale / 2, "end");
         text(html, "shadow " + Words.number(shadow, 2) + " m", (LEFT + tip) / 2, GROUND + 16, "middle");

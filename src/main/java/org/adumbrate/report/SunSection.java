@@ -52,13 +52,16 @@ final class SunSection implements Section {
         double azimuth = sun.direction().azimuthDeg(sun.northDeg());
         html.open("dl");
         term(html, "Known by", sun.source());
-        term(html, "Azimuth", Words.number(azimuth, 1) + "° clockwise from north: the sun stands in the " + wind(azimuth));
+        term(
+                html,
+                "Azimuth",
+                Words.number(azimuth, 1) + "° clockwise from north: the sun stands in the " + wind(azimuth));
         term(html, "Altitude", Words.number(sun.direction().altitudeDeg(), 1) + "° above the horizon");
         term(
                 html,
                 "Shadow",
-                Words.number(sun.direction().shadowPerMetre(), 2) + " m long for each metre of height, falling toward the "
-                        + wind(azimuth + 180));
+                Words.number(sun.direction().shadowPerMetre(), 2)
+                        + " m long for each metre of height, falling toward the " + wind(azimuth + 180));
         term(html, "North", Words.number(sun.northDeg(), 1) + "° clockwise from the model's +Y");
         html.closeLine();
     }

@@ -14,8 +14,7 @@ import org.adumbrate.perspective.View;
  * @param view how the sheet shows the model
  * @param upright one upright whose shadow is constructed; nothing where no shadow is seen
  */
-public record Sunlight(
-        SunDirection direction, double northDeg, String source, View view, Optional<Upright> upright) {
+public record Sunlight(SunDirection direction, double northDeg, String source, View view, Optional<Upright> upright) {
     /**
      * An upright on a level floor.
      *

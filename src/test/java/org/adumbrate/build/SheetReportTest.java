@@ -13,8 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class SheetReportTest {
-    private static final String SHEET =
-            """
+    private static final String SHEET = """
             size: 17 x 11 in
             lines: lines.pdf
             heights: { lines: lines-people-height.pdf, color: "#e60028", height: 1.65 m }
@@ -43,7 +42,9 @@ class SheetReportTest {
         BuildResult result = SheetBuild.run(file, Set.of(), OptionalDouble.of(40), Stages.Listener.SILENT);
         assertThat(result.outputs()).extracting(Output::kind).containsExactly("preview", "report");
         Path report = copy.resolve("out").resolve("report.html");
-        assertThat(result.outputs().get(1).bytes()).isEqualTo(Files.size(report)).isLessThan(3_000_000);
+        assertThat(result.outputs().get(1).bytes())
+                .isEqualTo(Files.size(report))
+                .isLessThan(3_000_000);
         return Files.readString(report);
     }
 
@@ -55,7 +56,10 @@ class SheetReportTest {
                 .contains("<h3>occlusion.png</h3>", "<h3>Shadows of the figures</h3>")
                 .contains("Aligned", "Where they disagree most")
                 .contains("its angles, as the sheet file states them", "the figure 'standing' on the floor 'yard'")
-                .contains("other · 0.25 mm, black, dashed 1.6 – 0.8 mm", "every 1.5 mm at 45°", "white fill that hides 20")
+                .contains(
+                        "other · 0.25 mm, black, dashed 1.6 – 0.8 mm",
+                        "every 1.5 mm at 45°",
+                        "white fill that hides 20")
                 .contains("<th scope=\"row\">out/preview.png</th>")
                 .doesNotContain(folder.toString());
         assertThat(report("there")).isEqualTo(html);

@@ -23,7 +23,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class ReportTest {
-    private static final Pattern TAG = Pattern.compile("<(/?)([a-zA-Z0-9]+)((?:\\s+[a-z:A-Z0-9-]+=\"[^\"]*\")*)\\s*(/?)>");
+    private static final Pattern TAG =
+            Pattern.compile("<(/?)([a-zA-Z0-9]+)((?:\\s+[a-z:A-Z0-9-]+=\"[^\"]*\")*)\\s*(/?)>");
     private static final Pattern ID = Pattern.compile("\\sid=\"([^\"]*)\"");
 
     @TempDir
@@ -120,7 +121,8 @@ class ReportTest {
             brackets++;
             if (!tags.group(1).isEmpty()) {
                 assertThat(open.pop()).isEqualTo(tags.group(2));
-            } else if (tags.group(4).isEmpty() && !Set.of("meta", "img", "input").contains(tags.group(2))) {
+            } else if (tags.group(4).isEmpty()
+                    && !Set.of("meta", "img", "input").contains(tags.group(2))) {
                 open.push(tags.group(2));
             }
         }
@@ -138,7 +140,8 @@ class ReportTest {
 
     @Test
     void equalReportsGiveEqualBytes() throws IOException {
-        assertThat(page(reports.full())).isEqualTo(page(new Reports(Files.createDirectory(folder.resolve("b"))).full()));
+        assertThat(page(reports.full()))
+                .isEqualTo(page(new Reports(Files.createDirectory(folder.resolve("b"))).full()));
     }
 
     @Test
