@@ -2,14 +2,11 @@ package org.adumbrate.build;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.adumbrate.drawing.Layer;
 import org.adumbrate.fault.Refusal;
-import org.adumbrate.figure.depth.DepthMap;
-import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.perspective.VanishingPoints;
 import org.adumbrate.perspective.View;
@@ -43,8 +40,6 @@ record SheetReport(
         SheetDrawing drawing,
         List<Layer> layers,
         Optional<LinePattern> lines) {
-    /** A floor is seen where the depth is its own to within this share. */
-    private static final double SAME_DEPTH = 0.01;
 
     /**
      * Writes the report.
@@ -106,7 +101,7 @@ record SheetReport(
                         new Perspective(camera.best(), camera.focalSupposed(), camera.heights(), camera.elevations()));
     }
 
-    private Optional<Sunlight> sun() {
+    private Optional<Sunlight> sun() throws IOException {
         Optional<View> view = drawing.scene().camera().best();
         if (view.isEmpty() || asked.sheet().sun().isEmpty()) {
             return Optional.empty();
@@ -115,8 +110,8 @@ record SheetReport(
             Sun stated = asked.sheet().sun().get();
             SheetSun sun = SheetSun.of(stated, view.get());
             VanishingPoints points = VanishingPoints.of(view.get(), sun.direction());
-            return Optional.of(
-                    new Sunlight(sun.direction(), north(stated), source(stated), view.get(), upright(points)));
+            return Optional.of(new Sunlight(
+                    sun.direction(), north(stated), source(stated), view.get(), upright(view.get(), points)));
         } catch (Refusal nobodyAsked) {
             // a sun that is down matters only to figures, and then the build has refused it
             return Optional.empty();
@@ -144,37 +139,12 @@ record SheetReport(
         return sun instanceof Sun.ByAngles ? "its angles, as the sheet file states them" : "shadows on the drawing";
     }
 
-    /** The figure that shows its shadow best. */
-    private Optional<Sunlight.Upright> upright(VanishingPoints points) {
-        return drawing.scene().entourage().figures().stream()
-                .filter(figure -> seen(figure, points) > 0)
-                .max(Comparator.comparingDouble(figure -> seen(figure, points)))
+    private Optional<Sunlight.Upright> upright(View view, VanishingPoints points) throws IOException {
+        return new ShownShadow(drawing.scene(), size, view, points, passes.prepared())
+                .best()
                 .map(figure -> new Sunlight.Upright(
                         "the figure '" + figure.figure().outline().name() + "' on the floor '" + figure.floor() + "'",
                         figure.figure().spot().foot(),
                         figure.figure().head()));
-    }
-
-    /** How large it and its shadow are; nothing where the shadow does not end on the sheet and on the figure's own floor. */
-    private double seen(Standing standing, VanishingPoints points) {
-        SheetPoint foot = standing.figure().spot().foot();
-        SheetPoint head = standing.figure().head();
-        return points.shadowTip(foot, head)
-                .filter(tip -> tip.x() > 0 && tip.x() < size.widthMm() && tip.y() > 0 && tip.y() < size.heightMm())
-                .filter(tip -> isOnFloor(tip, standing.floor()))
-                .map(tip -> Math.min(tip.distanceTo(foot), head.distanceTo(foot)))
-                .orElse(0.0);
-    }
-
-    /** True if the depth pass shows the floor there, or there is none to tell. */
-    private boolean isOnFloor(SheetPoint point, String floor) {
-        SheetCamera camera = drawing.scene().camera();
-        View view = camera.best().orElseThrow();
-        Optional<DepthMap> map = drawing.scene().map();
-        double elevation = camera.elevations().get(floor);
-        return map.isEmpty()
-                || view.onLevel(point, elevation)
-                        .filter(at -> Math.abs(map.get().depthAt(point) / view.depth(at) - 1) < SAME_DEPTH)
-                        .isPresent();
     }
 }

@@ -46,7 +46,8 @@ final class PerspectiveSection implements Section {
                     Words.number(perspective.horizonMm().get(), 2) + " mm below the sheet's top edge"
                             + perspective
                                     .heights()
-                                    .map(PerspectiveSection::error)
+                                    .map(heights -> error(
+                                            heights, perspective.horizonMm().get()))
                                     .orElse(""));
         }
         if (perspective.view().isPresent()) {
@@ -62,11 +63,14 @@ final class PerspectiveSection implements Section {
                 + " of their height: it is as high above that floor as the eye.";
     }
 
-    private static String error(FittedHeights heights) {
-        return heights.horizonErrorMm() > 0
-                ? "; the height lines alone put it at " + Words.number(heights.horizonMm(), 2) + " mm, ± "
-                        + Words.number(heights.horizonErrorMm(), 2) + " mm (standard error)"
-                : "; stated, not fitted";
+    private static String error(FittedHeights heights, double used) {
+        if (heights.horizonErrorMm() == 0) {
+            return "; stated, not fitted";
+        }
+        String error = " ± " + Words.number(heights.horizonErrorMm(), 2) + " mm (standard error)";
+        return Math.abs(heights.horizonMm() - used) < 0.005
+                ? "," + error + ", by the height lines"
+                : "; the height lines alone put it at " + Words.number(heights.horizonMm(), 2) + error;
     }
 
     private static void view(Html html, View view, boolean supposed) throws IOException {

@@ -9,7 +9,6 @@ import org.adumbrate.registration.Placement;
 /** Where the passes lie, and how sure that is. */
 final class PlacementSection implements Section {
     private static final Map<Explanation, String> IN_WORDS = Map.of(
-            Explanation.SAME_RATIO, "It fills the sheet",
             Explanation.ROUNDED, "It fills the sheet; its rows or columns were rounded the other way",
             Explanation.BARS, "Bars were added around it to fit another ratio; they are left out",
             Explanation.CROPPED, "It shows another window of the view",
@@ -61,7 +60,9 @@ final class PlacementSection implements Section {
         html.element("p", placement.aligned() ? "Aligned" : "Refused", "class", "status");
         html.element("p", sentence(placement.message()));
         html.open("dl");
-        term(html, "Against the sheet", IN_WORDS.get(placement.explains()));
+        if (placement.explains() != Explanation.SAME_RATIO) {
+            term(html, "Against the sheet", IN_WORDS.get(placement.explains()));
+        }
         term(html, "Size of the pass", placement.pass().toString().replace(" x ", " × "));
         if (Double.isFinite(placement.residualMm())) {
             term(

@@ -22,6 +22,9 @@ final class ShadowPlate {
     private final Sunlight.Upright upright;
     private final VanishingPoints points;
 
+    /** What is told of points that do not show. */
+    private final StringBuilder off = new StringBuilder();
+
     ShadowPlate(SheetSize sheet, Sunlight sun, Sunlight.Upright upright) {
         this.sheet = sheet;
         this.sun = sun;
@@ -40,8 +43,8 @@ final class ShadowPlate {
                 new SheetPoint(plate.reach().left(), y),
                 new SheetPoint(plate.reach().right(), y));
         plate.label("horizon", plate.beside(new SheetPoint(plate.reach().left(), y), 2, -0.6), "start");
-        toward(plate, upright.foot(), tip, points.shadow(), "shadow point");
-        toward(plate, upright.head(), tip, points.ray(), isBefore() ? "sun" : "ray point");
+        toward(plate, upright.foot(), "foot", tip, points.shadow(), "shadow point");
+        toward(plate, upright.head(), "head", tip, points.ray(), isBefore() ? "sun" : "ray point");
         plate.line("height", upright.foot(), upright.head());
         plate.line("cast", upright.foot(), tip);
         plate.dot("dot", upright.foot(), 0.35);
@@ -63,12 +66,12 @@ final class ShadowPlate {
 
     private String caption() {
         String rays = isBefore()
-                ? "The sun stands before the viewer: its picture is the sun point, and straight below it on the horizon lies the"
-                        + " shadow point. A line from the shadow point through the foot, and one from the sun through the head,"
+                ? "The sun stands before the viewer: its picture is marked, and straight below it on the horizon lies the shadow"
+                        + " point. A line from the shadow point through the foot, and one from the sun through the head,"
                 : "The sun stands behind the viewer: shadows on level ground run toward the shadow point on the horizon, and rays"
                         + " toward the ray point straight below it. A line from the foot to the shadow point, and one from the"
                         + " head to the ray point,";
-        return "The shadow of " + upright.name() + ". " + rays + " meet where the shadow of the head falls.";
+        return "The shadow of " + upright.name() + ". " + rays + " meet where the shadow of the head falls." + off;
     }
 
     private Extent reach() {
@@ -99,7 +102,7 @@ final class ShadowPlate {
     }
 
     /** The line from an end of the upright through the tip of its shadow, on to a vanishing point or toward it. */
-    private void toward(Plate plate, SheetPoint from, SheetPoint tip, Homogeneous point, String name)
+    private void toward(Plate plate, SheetPoint from, String end, SheetPoint tip, Homogeneous point, String name)
             throws IOException {
         SheetPoint at = finite(point);
         if (at != null && plate.holds(at)) {
@@ -113,14 +116,16 @@ final class ShadowPlate {
         double dx = at == null ? tip.x() - from.x() : at.x() - from.x();
         double dy = at == null ? tip.y() - from.y() : at.y() - from.y();
         plate.line("ray", from, tip);
-        SheetPoint end = plate.arrowToEdge("ray", from, dx, dy);
-        boolean right = end.x() > sheet.widthMm() / 2;
-        String text = at == null
-                ? "parallel to the picture"
-                : "to the " + name + ", " + Words.number(from.distanceTo(at), 0) + " mm";
+        SheetPoint edge = plate.arrowToEdge("ray", from, dx, dy);
+        boolean right = edge.x() > sheet.widthMm() / 2;
+        boolean low = edge.y() > sheet.heightMm() / 2;
+        if (at != null) {
+            off.append(" The " + name + " lies off this picture, " + Words.number(from.distanceTo(at), 0)
+                    + " mm from the " + end + ".");
+        }
         plate.label(
-                text,
-                plate.beside(end, right ? -2 : 2, end.y() > sheet.heightMm() / 2 ? -1.5 : 2.5),
+                at == null ? "parallel" : "to the " + name,
+                plate.beside(edge, right ? -2 : 2, low ? -1.5 : 2.5),
                 right ? "end" : "start");
     }
 }

@@ -112,7 +112,9 @@ final class SunDiagram {
 
     private static void label(Html html, String text, double azimuth, double r) throws IOException {
         double across = Math.sin(Math.toRadians(azimuth));
-        String anchor = across > 0.4 ? "start" : across < -0.4 ? "end" : "middle";
+        // words at the top keep clear of the N
+        double sideways = Math.cos(Math.toRadians(azimuth)) > 0.8 ? 0 : 0.4;
+        String anchor = across > sideways ? "start" : across < -sideways ? "end" : "middle";
         double inward = Math.abs(across) > 0.4 ? 8 : 0;
         text(html, text, CX + (r - inward) * across, CY - r * Math.cos(Math.toRadians(azimuth)) + 4, anchor);
     }
