@@ -49,24 +49,25 @@ class LayerOrderTest {
                         "building",
                         "trees-fill",
                         "trees",
-                        "figures");
+                        "profile",
+                        "entourage");
     }
 
     @Test
     void everyNameThatCannotBeFollowedIsTold() {
         assertThatThrownBy(() -> LayerOrder.of(
-                        file, List.of(), List.of("bulding", "figures", "figures", "underlay", "sky over all")))
+                        file, List.of(), List.of("bulding", "entourage", "entourage", "underlay", "sky over all")))
                 .isInstanceOf(SheetFileFault.class)
-                .hasMessageContaining("no layer is called 'bulding'; did you mean 'building'?")
-                .hasMessageContaining("'figures' is named twice; leave one out")
+                .hasMessageContaining("no layer is called 'bulding'; expected underlay, glass-fill")
+                .hasMessageContaining("'entourage' is named twice; leave one out")
                 .hasMessageContaining("the underlay lies behind all else; leave it out or name it first")
-                .hasMessageContaining("no layer is called 'sky over all'; known here: underlay, glass-fill, glazing");
+                .hasMessageContaining("no layer is called 'sky over all'; expected underlay, glass-fill, glazing");
     }
 
     @Test
     void aWishIsFollowed() throws IOException {
-        assertThat(LayerOrder.of(file, List.of(), List.of("figures", "building"))
+        assertThat(LayerOrder.of(file, List.of(), List.of("entourage", "building"))
                         .names())
-                .containsSubsequence("figures", "building", "cut-backing");
+                .containsSubsequence("entourage", "building", "cut-backing");
     }
 }

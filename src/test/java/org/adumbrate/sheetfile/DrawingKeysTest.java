@@ -129,8 +129,8 @@ class DrawingKeysTest {
 
     @Test
     void layersAreNamedInAnyOrder() throws IOException {
-        assertThat(desk.read(Desk.fullSheet()).sheet().order()).containsExactly("grasses", "trees-fill", "profile");
-        assertThat(read("order: [figures, cut-hatch]\n").order()).containsExactly("figures", "cut-hatch");
+        assertThat(desk.read(Desk.fullSheet()).sheet().order()).containsExactly("entourage", "trees-fill", "profile");
+        assertThat(read("order: [entourage, cut-hatch]\n").order()).containsExactly("entourage", "cut-hatch");
     }
 
     @Test
