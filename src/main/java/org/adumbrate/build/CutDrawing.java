@@ -111,6 +111,7 @@ record CutDrawing(Region<SheetPoint> region, List<Layer> layers, List<Finding> f
                 Finding.Severity.WARNING,
                 "cut: " + ends.size() + (ends.size() == 1 ? " end meets" : " ends meet") + " nothing within "
                         + asked.gap().mm() + " mm, at " + places + (ends.size() > TOLD ? " and elsewhere" : "")
-                        + "; close the outline in the model or widen cut.gap"));
+                        + "; close the outline in the model or widen cut.gap",
+                ends.stream().map(LooseEnd::position).toList()));
     }
 }

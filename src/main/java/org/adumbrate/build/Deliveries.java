@@ -2,7 +2,6 @@ package org.adumbrate.build;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -21,6 +20,7 @@ import org.adumbrate.sheetfile.SheetFile;
  * @param svg the SVG
  * @param preview the preview
  * @param flat the whole sheet as a picture at the underlay's resolution
+ * @param report the page that tells how the sheet was made
  */
 record Deliveries(
         Optional<PictureRequest> underlay,
@@ -28,17 +28,15 @@ record Deliveries(
         Optional<Path> drawing,
         Optional<Deliver.Svg> svg,
         Optional<Deliver.Preview> preview,
-        Optional<PictureRequest> flat) {
+        Optional<PictureRequest> flat,
+        Optional<Path> report) {
 
     private static final List<String> ITEMS =
             List.of("underlay", "figure-shadow", "drawing", "svg", "flat", "preview", "report");
 
-    /** Items that a sheet file may ask for and this version does not make, and what they are. */
-    private static final Map<String, String> NOT_MADE = Map.of("report", "reports");
-
     /**
      * @param only the items wanted; all if empty
-     * @throws Refusal if an item is not known, not in the sheet file, or not made by this version
+     * @throws Refusal if an item is not known, or not in the sheet file
      */
     static Deliveries of(SheetFile file, Set<String> only) throws Refusal {
         Deliver deliver = file.sheet().deliver();
@@ -60,12 +58,6 @@ record Deliveries(
             }
         }
         Set<String> wanted = only.isEmpty() ? present : only;
-        for (String item : ITEMS) {
-            if (wanted.contains(item) && NOT_MADE.containsKey(item)) {
-                String text = "this version makes no " + NOT_MADE.get(item) + "; leave it out";
-                throw new Refusal(file.complaint("deliver." + item, text).toString());
-            }
-        }
         return new Deliveries(
                 deliver.underlay().filter(item -> wanted.contains("underlay")).map(Deliveries::picture),
                 deliver.figureShadow()
@@ -74,7 +66,8 @@ record Deliveries(
                 deliver.drawing().filter(item -> wanted.contains("drawing")).map(Deliver.Drawing::file),
                 deliver.svg().filter(item -> wanted.contains("svg")),
                 deliver.preview().filter(item -> wanted.contains("preview")),
-                deliver.flat().filter(item -> wanted.contains("flat")).map(Deliveries::flat));
+                deliver.flat().filter(item -> wanted.contains("flat")).map(Deliveries::flat),
+                deliver.report().filter(item -> wanted.contains("report")).map(Deliver.Report::file));
     }
 
     private static PictureRequest flat(Deliver.Flat flat) {

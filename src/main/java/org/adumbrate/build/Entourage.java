@@ -60,7 +60,8 @@ record Entourage(List<Layer> layers, List<Standing> figures, List<Finding> findi
                                 .formatted(
                                         item.figure().outline().name(),
                                         item.figure().spot().foot().x(),
-                                        item.figure().spot().foot().y())))
+                                        item.figure().spot().foot().y()),
+                        List.of(item.figure().spot().foot())))
                 .toList();
     }
 

@@ -103,6 +103,11 @@ final class PassSet implements Closeable {
         }
     }
 
+    /** The passes as they were placed. */
+    List<PreparedPass> prepared() {
+        return prepared;
+    }
+
     /** Where the passes lie. */
     List<PassPlacement> placements() {
         return prepared.stream()
@@ -171,20 +176,9 @@ final class PassSet implements Closeable {
         try {
             List<PlacedPass> placed = new ArrayList<>();
             for (PreparedPass pass : prepared) {
-                PassSource.Rows rows = pass.source()
-                        .blend(Blend.window(
-                                sheet,
-                                canvas,
-                                pass.placement().passToSheet(),
-                                pass.source().info().size(),
-                                stripRows,
-                                threads));
+                PassSource.Rows rows = pass.rows(sheet, canvas, stripRows, threads);
                 loans.add(rows);
-                placed.add(new PlacedPass(
-                        pass.source().request().role(),
-                        rows.rows(),
-                        pass.placement().passToSheet(),
-                        pass.look()));
+                placed.add(pass.placed(rows, pass.look()));
             }
             figureLight.ifPresent(light -> placed.add(figures(light, canvas)));
             Blend blend = new Blend(sheet, canvas, placed, channels, shadowTone());

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.adumbrate.geometry.Frame;
+import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.raster.GreyReduction;
 import org.adumbrate.registration.FramePlacement;
@@ -11,9 +12,11 @@ import org.adumbrate.registration.LinePattern;
 import org.adumbrate.registration.PassImage;
 import org.adumbrate.registration.Placement;
 import org.adumbrate.registration.Registration;
+import org.adumbrate.underlay.Blend;
 import org.adumbrate.underlay.PassLook;
 import org.adumbrate.underlay.PassRole;
 import org.adumbrate.underlay.PassTones;
+import org.adumbrate.underlay.PlacedPass;
 import org.adumbrate.underlay.WhitePoint;
 
 /**
@@ -65,6 +68,17 @@ record PreparedPass(
         boolean missing = request.measuresWhite() && !tones.whiteFound();
         PassLook look = request.look().withWhite(white);
         return new PreparedPass(source, placement, look, tones.grey(), tones.shadow(), missing, pinned.doubtful());
+    }
+
+    /** Its rows on loan, to be laid onto a canvas in strips of so many rows by so many threads. */
+    PassSource.Rows rows(SheetSize sheet, PixelSize canvas, int stripRows, int threads) throws IOException {
+        return source.blend(Blend.window(
+                sheet, canvas, placement.passToSheet(), source.info().size(), stripRows, threads));
+    }
+
+    /** The same where it lies, ready to be blended. */
+    PlacedPass placed(PassSource.Rows rows, PassLook as) {
+        return new PlacedPass(source.request().role(), rows.rows(), placement.passToSheet(), as);
     }
 
     private static FramePlacement.Pinned place(PassSource source, SheetSize sheet, Optional<LinePattern> lines)

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.adumbrate.drawing.DrawingOrder;
+import org.adumbrate.drawing.Layer;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
@@ -58,11 +59,17 @@ public final class SheetBuild {
             drawing.scene().light().ifPresent(passes::join);
             timer.end();
             double resolution = dpi.orElse(sheet.resolution().dpi());
-            Delivery delivery = new Delivery(size, resolution, passes, order.sort(drawing.layers()), stages);
-            List<Output> outputs = delivery.deliver(deliveries);
+            List<Layer> layers = order.sort(drawing.layers());
+            Delivery delivery = new Delivery(size, resolution, passes, layers, stages);
+            List<Output> outputs = new ArrayList<>(delivery.deliver(deliveries));
             List<Finding> findings = new ArrayList<>(sorted.findings());
             findings.addAll(drawing.findings());
             findings.addAll(passes.findings(resolution));
+            if (deliveries.report().isPresent()) {
+                SheetReport report = new SheetReport(asked, size, resolution, passes, drawing, layers, pattern);
+                outputs.add(stages.run(
+                        "report", () -> report.write(deliveries.report().get(), outputs, findings)));
+            }
             List<PassPlacement> placements = new ArrayList<>(passes.placements());
             drawing.scene()
                     .depth()

@@ -33,10 +33,10 @@ import org.adumbrate.sheetfile.Sheet;
 /** The camera of a sheet, put together from what the sheet file states, the height lines and the depth pass. */
 final class SheetCamera {
     private final Sheet sheet;
-    private final LineFiles files;
     private final Optional<SheetDepth> depth;
     private final List<HeightLine> lines;
     private final List<Finding> findings = new ArrayList<>();
+    private Optional<String> trouble = Optional.empty();
     private final Optional<FittedHeights> heights;
     private final Optional<DepthScale> range;
     private final FittedCamera camera;
@@ -49,7 +49,6 @@ final class SheetCamera {
      */
     SheetCamera(Sheet sheet, LineFiles files, Optional<SheetDepth> depth) throws Refusal {
         this.sheet = sheet;
-        this.files = files;
         this.depth = depth;
         this.lines = heightLines(sheet, files);
         this.heights = fitHeights();
@@ -80,8 +79,20 @@ final class SheetCamera {
      * @throws Refusal if too little is known; says what is missing
      */
     View view() throws Refusal {
-        return camera.best()
-                .orElseThrow(() -> new Refusal("people cannot be placed: " + String.join("; ", camera.missing())));
+        return camera.best().orElseThrow(() -> {
+            String reason = trouble.map(text -> text + "; ").orElse("");
+            return new Refusal("people cannot be placed: " + reason + String.join("; ", camera.missing()));
+        });
+    }
+
+    /** The same view, if enough is known. */
+    Optional<View> best() {
+        return camera.best();
+    }
+
+    /** True where the view has a normal lens for want of a known one. */
+    boolean focalSupposed() {
+        return camera.view().isEmpty() && camera.supposed().isPresent();
     }
 
     /** The floors' elevations by name, in metres. */
@@ -128,7 +139,8 @@ final class SheetCamera {
             try {
                 return Optional.of(HeightFit.of(lines, asked.height().m(), new Stated(horizon, elevations, eye)));
             } catch (Refusal together) {
-                findings.add(new Finding(Finding.Severity.WARNING, asked.lines() + ": " + together.getMessage()));
+                trouble = Optional.of(asked.lines() + ": " + together.getMessage());
+                findings.add(new Finding(Finding.Severity.WARNING, trouble.get()));
                 return Optional.empty();
             }
         }

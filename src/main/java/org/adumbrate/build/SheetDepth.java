@@ -83,6 +83,14 @@ record SheetDepth(Path file, StoredNumbers numbers, FramePlacement.Pinned placed
         return value >= 0 ? Math.min(1, value) : 1;
     }
 
+    /** The pass as it is looked at to place it, read anew. */
+    static PassImage image(Path file) throws IOException {
+        try (RasterReader reader = RasterFiles.open(file)) {
+            PixelSize whole = reader.info().size();
+            return new PassImage(picture(StoredNumbers.read(reader, MOST_PIXELS), whole), whole);
+        }
+    }
+
     Placement placement() {
         return placed.placement();
     }
@@ -97,7 +105,9 @@ record SheetDepth(Path file, StoredNumbers numbers, FramePlacement.Pinned placed
         if (!(u >= 0 && v >= 0 && u < size.width() && v < size.height())) {
             return OptionalDouble.empty();
         }
-        float level = numbers.values()[(int) v * size.width() + (int) u];
+        int row = (int) v;
+        int column = (int) u;
+        float level = numbers.values()[row * size.width() + column];
         return level < 1 ? OptionalDouble.of(level) : OptionalDouble.empty();
     }
 

@@ -21,6 +21,7 @@ import org.adumbrate.sheetfile.SheetFile;
  *
  * @param entourage as it is drawn
  * @param light what arrives past the figures, if the sun is known
+ * @param camera the camera that they are seen by
  * @param depth the depth pass and where it lies
  * @param map the same in metres
  * @param findings what should be known of it
@@ -28,6 +29,7 @@ import org.adumbrate.sheetfile.SheetFile;
 record SheetScene(
         Entourage entourage,
         Optional<FigureLight> light,
+        SheetCamera camera,
         Optional<SheetDepth> depth,
         Optional<DepthMap> map,
         List<Finding> findings) {
@@ -64,14 +66,14 @@ record SheetScene(
                 && sheet.planting().isEmpty()
                 && sheet.birds().isEmpty();
         if (empty) {
-            return new SheetScene(Entourage.NOBODY, Optional.empty(), depth, map, List.of());
+            return new SheetScene(Entourage.NOBODY, Optional.empty(), camera, depth, map, List.of());
         }
         View view = camera.view();
         Scene scene = new Scene(files.sheet(), view, camera.elevations(), map, regions, cut, edges(files));
         Entourage entourage = Entourage.of(asked, scene);
         List<Finding> findings = new ArrayList<>(camera.findings());
         findings.addAll(entourage.findings());
-        return new SheetScene(entourage, light(sheet, scene, entourage, findings), depth, map, findings);
+        return new SheetScene(entourage, light(sheet, scene, entourage, findings), camera, depth, map, findings);
     }
 
     private static List<VectorPath<SheetPoint>> edges(LineFiles files) {
@@ -88,8 +90,8 @@ record SheetScene(
                 && sheet.passes().figureShadow().isEmpty();
     }
 
-    private static Optional<FigureLight> light(
-            Sheet sheet, Scene scene, Entourage entourage, List<Finding> findings) throws Refusal {
+    private static Optional<FigureLight> light(Sheet sheet, Scene scene, Entourage entourage, List<Finding> findings)
+            throws Refusal {
         if (castsShadows(sheet)) {
             SheetSun sun = SheetSun.of(sheet.sun().orElseThrow(), scene.view());
             sun.finding().ifPresent(findings::add);

@@ -15,7 +15,9 @@ import picocli.CommandLine.Spec;
         versionProvider = Version.class,
         description = "Turns a folder of model exports into a print-ready perspective section.",
         subcommands = {
+            StartCommand.class,
             BuildCommand.class,
+            CheckCommand.class,
             MergeCommand.class,
             LinesCommand.class,
             RegisterCommand.class,

@@ -43,7 +43,8 @@ final class BuildCommand implements Callable<Integer> {
             names = "--only",
             split = ",",
             paramLabel = "NAME",
-            description = "Deliver only this item: underlay, drawing, svg or preview; may be given several times.")
+            description =
+                    "Deliver only this item, such as underlay, drawing, preview or report; may be given several times.")
     private Set<String> only = new LinkedHashSet<>();
 
     @Option(

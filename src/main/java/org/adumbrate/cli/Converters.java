@@ -107,6 +107,14 @@ final class Converters {
         }
     }
 
+    /** A word as it is. */
+    static final class Word implements ITypeConverter<String> {
+        @Override
+        public String convert(String text) {
+            return text.strip();
+        }
+    }
+
     /** A colour, such as {@code #e60028}. */
     static final class Color implements ITypeConverter<Srgb> {
         @Override

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -85,9 +84,10 @@ final class HeightsCommand implements Callable<Integer> {
     @Option(
             names = "--floors",
             split = ",",
-            paramLabel = "NAME=METRES",
+            paramLabel = "NAME=LENGTH",
+            converter = {Converters.Word.class, Converters.ModelLength.class},
             description = "The elevations of the floors, if they are known; they tie the floors to one eye height.")
-    private Map<String, Double> floors = new LinkedHashMap<>();
+    private Map<String, Metres> floors = Map.of();
 
     @Option(
             names = "--at",
@@ -109,22 +109,17 @@ final class HeightsCommand implements Callable<Integer> {
             description = "The floor that the figure stands on; only needed where several may be seen at the point.")
     private String floor;
 
-    /** A figure asked for. */
-    private record Figure(FittedFloor floor, SheetPoint foot, SheetPoint head) {}
-
     @Override
     public Integer call() throws IOException, Refusal {
         check();
         LineSheet sheet = LineSheets.read(lines);
-        Stated stated = new Stated(
-                horizon == null ? OptionalDouble.empty() : OptionalDouble.of(horizon), floors, OptionalDouble.empty());
-        FittedHeights fitted = fit(sheet, stated);
-        Optional<Figure> figure = at == null ? Optional.empty() : Optional.of(figure(fitted));
+        FittedHeights fitted = fit(sheet);
+        HeightsReport report =
+                new HeightsReport(sheet, fitted, at == null ? Optional.empty() : Optional.of(figure(fitted)));
         if (common.printsForPeople()) {
-            print(fitted);
-            figure.ifPresent(this::print);
+            report.print(common.out());
         }
-        common.writeJson(json(sheet, fitted, figure));
+        common.writeJson(report.json());
         return ExitCode.DONE;
     }
 
@@ -141,7 +136,7 @@ final class HeightsCommand implements Callable<Integer> {
         }
     }
 
-    private FittedHeights fit(LineSheet sheet, Stated stated) throws IOException, Refusal {
+    private FittedHeights fit(LineSheet sheet) throws IOException, Refusal {
         List<HeightLine> uprights =
                 HeightLines.of(sheet.strokes(), color, Affine.scaling(Space.PAGE, Space.SHEET, 1, 1));
         if (uprights.isEmpty()) {
@@ -151,13 +146,13 @@ final class HeightsCommand implements Callable<Integer> {
             throw new InputFault(lines, "shows no upright in " + color, "its colours are " + colors);
         }
         try {
-            return HeightFit.of(uprights, height.m(), stated);
+            return HeightFit.of(uprights, height.m(), stated());
         } catch (Refusal refusal) {
             throw new Refusal(lines + ": " + refusal.getMessage());
         }
     }
 
-    private Figure figure(FittedHeights fitted) throws Refusal {
+    private HeightsReport.Figure figure(FittedHeights fitted) throws Refusal {
         FittedFloor on;
         if (floor == null) {
             on = fitted.floorAt(at);
@@ -167,85 +162,13 @@ final class HeightsCommand implements Callable<Integer> {
                     .orElseThrow(() -> new Refusal("there is no floor '" + floor + "'; there are " + known));
         }
         double tall = stature == null ? height.m() : stature.m();
-        return new Figure(on, at, fitted.figure(at, tall, on));
+        return new HeightsReport.Figure(on, tall, at, fitted.figure(at, tall, on));
     }
 
-    private void print(FittedHeights fitted) {
-        common.out()
-                .printf(
-                        Locale.ROOT,
-                        "%s: horizon at %.2f mm, give or take %.2f mm%n",
-                        lines,
-                        fitted.horizonMm(),
-                        fitted.horizonErrorMm());
-        for (FittedFloor one : fitted.floors()) {
-            common.out()
-                    .printf(
-                            Locale.ROOT,
-                            "  %-12s eye %7.3f m above it, give or take %.3f m; %d lines, off by %.2f mm rms%n",
-                            one.name(),
-                            one.eyeHeightM(),
-                            one.eyeHeightErrorM(),
-                            one.lines().size(),
-                            one.rmsMm());
-        }
-        for (HeightLine stray : fitted.outliers()) {
-            common.out()
-                    .printf(
-                            Locale.ROOT,
-                            "  left out: the line at (%.1f, %.1f), %.1f mm tall, fits no floor%n",
-                            stray.foot().x(),
-                            stray.foot().y(),
-                            stray.heightMm());
-        }
-    }
-
-    private void print(Figure figure) {
-        common.out()
-                .printf(
-                        Locale.ROOT,
-                        "  a figure of %s m at (%.2f, %.2f) on %s is %.2f mm tall; its head is at y %.2f%n",
-                        Numbers.plain(stature == null ? height.m() : stature.m()),
-                        figure.foot().x(),
-                        figure.foot().y(),
-                        figure.floor().name(),
-                        figure.foot().y() - figure.head().y(),
-                        figure.head().y());
-    }
-
-    private Map<String, Object> json(LineSheet sheet, FittedHeights fitted, Optional<Figure> figure) {
-        Map<String, Object> result = Results.object(
-                "sheet",
-                Results.sheet(lines, sheet.page()),
-                "horizonMm",
-                fitted.horizonMm(),
-                "horizonErrorMm",
-                fitted.horizonErrorMm(),
-                "floors",
-                fitted.floors().stream().map(HeightsCommand::json).toList(),
-                "outliersMm",
-                fitted.outliers().stream()
-                        .map(line -> List.of(json(line.foot()), json(line.head())))
-                        .toList());
-        figure.ifPresent(one -> {
-            result.put("floor", one.floor().name());
-            result.put("footMm", json(one.foot()));
-            result.put("headMm", json(one.head()));
-        });
-        return result;
-    }
-
-    private static Map<String, Object> json(FittedFloor one) {
-        return Results.object(
-                "name", one.name(),
-                "eyeHeightM", one.eyeHeightM(),
-                "eyeHeightErrorM", one.eyeHeightErrorM(),
-                "lines", one.lines().size(),
-                "rmsMm", one.rmsMm(),
-                "outliers", one.outliers().size());
-    }
-
-    private static List<Double> json(SheetPoint point) {
-        return List.of(point.x(), point.y());
+    private Stated stated() {
+        Map<String, Double> elevations = new LinkedHashMap<>();
+        floors.forEach((name, elevation) -> elevations.put(name, elevation.m()));
+        OptionalDouble known = horizon == null ? OptionalDouble.empty() : OptionalDouble.of(horizon);
+        return new Stated(known, elevations, OptionalDouble.empty());
     }
 }

@@ -37,8 +37,8 @@ final class Crossings implements SegmentIntersector {
         new MCIndexNoder(crossings).computeNodes(strings);
         Space.require(
                 !crossings.isDone(),
-                () -> "its lines cross each other more than " + MOST_CROSSINGS + " times, or nearly meet "
-                        + MOST_NEAR + " times");
+                () -> "its lines cross each other more than " + MOST_CROSSINGS + " times, or nearly meet " + MOST_NEAR
+                        + " times");
     }
 
     @Override
@@ -47,7 +47,8 @@ final class Crossings implements SegmentIntersector {
             return;
         }
         near++;
-        lines.computeIntersection(a.getCoordinate(k), a.getCoordinate(k + 1), b.getCoordinate(n), b.getCoordinate(n + 1));
+        lines.computeIntersection(
+                a.getCoordinate(k), a.getCoordinate(k + 1), b.getCoordinate(n), b.getCoordinate(n + 1));
         crossings += lines.isProper() ? 1 : 0;
     }
 

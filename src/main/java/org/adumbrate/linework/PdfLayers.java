@@ -4,7 +4,6 @@ import java.util.ArrayDeque;
 import java.util.Collections;
 import java.util.Deque;
 import java.util.IdentityHashMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.adumbrate.linework.clip.TooIntricateException;
@@ -27,7 +26,7 @@ final class PdfLayers {
     private final Optional<PDOptionalContentProperties> properties;
     private final Set<COSDictionary> on;
     private final Set<COSDictionary> off;
-    private final Map<COSDictionary, Boolean> shown = new IdentityHashMap<>();
+    private final IdentityHashMap<COSDictionary, Boolean> shown = new IdentityHashMap<>();
     private final Deque<Level> levels = new ArrayDeque<>();
     private int terms;
 

@@ -126,7 +126,10 @@ final class SvgStylesheet {
             int end = text.indexOf("*/", open + 2);
             at = end < 0 ? text.length() : end + 2;
         }
-        return css.append(text, at, text.length()).toString().replace("<!--", " ").replace("-->", " ");
+        return css.append(text, at, text.length())
+                .toString()
+                .replace("<!--", " ")
+                .replace("-->", " ");
     }
 
     private static Map<String, String> declarations(String block) {
@@ -136,7 +139,8 @@ final class SvgStylesheet {
             String property =
                     declaration.substring(0, Math.max(0, colon)).strip().toLowerCase(Locale.ROOT);
             if (SvgStyle.PROPERTIES.contains(property)) {
-                declarations.put(property, markedPlainly(declaration.substring(colon + 1).strip()));
+                declarations.put(
+                        property, markedPlainly(declaration.substring(colon + 1).strip()));
             }
         }
         return declarations;

@@ -5,10 +5,8 @@ package org.adumbrate.perspective;
  * (Schwarz, "Estimating the dimension of a model", Annals of Statistics 6(2), 1978). A line on a floor earns what its
  * closeness is worth; every floor and a horizon that has to be found cost what they could have been otherwise. So a floor
  * needs two lines, and a horizon a third.
- *
- * @param sigma how far the ends of lines are drawn off, in mm, as a standard deviation
  */
-record Evidence(double sigma) {
+final class Evidence {
     /** Ends of lines are off by this range when they stand on no floor: a partly hidden line is as much too short. */
     private static final double STRAY_RANGE_MM = 50;
 
@@ -23,20 +21,25 @@ record Evidence(double sigma) {
 
     private static final double USUAL_SIGMA = 0.1;
 
-    /** What a line that lies exactly on a floor is worth. */
-    double most() {
-        return Math.log(STRAY_RANGE_MM / (sigma * Math.sqrt(2 * Math.PI)));
+    private final double sigma;
+    private final double precision;
+    private final double most;
+
+    /** @param sigma how far the ends of lines are drawn off, in mm, as a standard deviation */
+    Evidence(double sigma) {
+        this.sigma = sigma;
+        precision = 1 / (2 * sigma * sigma);
+        most = Math.log(STRAY_RANGE_MM / (sigma * Math.sqrt(2 * Math.PI)));
     }
 
     /** What a line is worth that is so many mm off a floor; 0 at least, when it is better explained as a stray. */
     double of(double residual) {
-        double off = residual / sigma;
-        return Math.max(0, most() - off * off / 2);
+        return Math.max(0, most - precision * residual * residual);
     }
 
     /** The residual in mm beyond which a line is a stray. */
     double gate() {
-        return sigma * Math.sqrt(2 * most());
+        return sigma * Math.sqrt(2 * most);
     }
 
     /** What it costs to have one more unknown eye height. */
@@ -50,12 +53,14 @@ record Evidence(double sigma) {
     }
 
     /**
-     * What it costs that so few lines could be picked from so many: among many strays some agree by chance.
+     * What a floor must be worth not to be put down to chance: among many strays some agree, and more so at a horizon that
+     * was itself found by these lines.
      *
-     * @return the logarithm of the number of ways to pick the lines on a floor from these and the strays
+     * @return the logarithm of the number of ways to pick the lines on the floor from these and the strays, and of e more
+     *     where the horizon was not known
      */
-    static double choiceCost(int onFloor, int strays) {
-        double cost = 0;
+    static double choiceCost(int onFloor, int strays, boolean horizonKnown) {
+        double cost = horizonKnown ? 0 : 1;
         for (int k = 1; k <= onFloor; k++) {
             cost += Math.log((double) (strays + k) / k);
         }

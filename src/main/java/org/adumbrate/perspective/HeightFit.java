@@ -1,10 +1,7 @@
 package org.adumbrate.perspective;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.adumbrate.fault.Refusal;
 
@@ -92,7 +89,7 @@ public final class HeightFit {
                 throw new Refusal(Lack.ofClarity(best, other, heightM, stated));
             }
         }
-        return told(best, sigma, horizonError);
+        return new Telling(best, sigma, heightM).of(lines);
     }
 
     /** True if two readings differ by more than their errors. */
@@ -106,49 +103,5 @@ public final class HeightFit {
         boolean isTied = best.pencil().levels().stream().anyMatch(Level::isNamed);
         return isTied
                 && Math.abs(one.pencil().rises().get(0) - best.pencil().rises().get(0)) > DIFFERENT;
-    }
-
-    private FittedHeights told(Reading best, double sigma, double horizonError) {
-        Pencil pencil = best.pencil();
-        Map<Integer, List<HeightLine>> on = new HashMap<>();
-        List<HeightLine> strays = new ArrayList<>(lines);
-        for (Standing standing : best.standings()) {
-            on.computeIfAbsent(standing.level(), level -> new ArrayList<>()).add(standing.line());
-            strays.remove(standing.line());
-        }
-        List<Integer> order = new ArrayList<>();
-        for (int k = 0; k < pencil.levels().size(); k++) {
-            if (on.containsKey(k) || pencil.levels().get(k).isNamed()) {
-                order.add(k);
-            }
-        }
-        order.sort(Comparator.comparingDouble(
-                (Integer k) -> -pencil.ratio(pencil.levels().get(k))));
-        Pencil kept = new Pencil(
-                pencil.horizon(),
-                pencil.rises(),
-                order.stream().map(k -> pencil.levels().get(k)).toList());
-        List<FittedFloor> floors = new ArrayList<>();
-        int unnamed = 0;
-        for (int k = 0; k < order.size(); k++) {
-            int place = k;
-            Level level = kept.levels().get(k);
-            String name = level.isNamed() ? level.name() : "floor-" + ++unnamed;
-            List<HeightLine> here = on.getOrDefault(order.get(k), List.of());
-            List<HeightLine> off =
-                    strays.stream().filter(line -> kept.nearest(line) == place).toList();
-            double error = sigma * Math.sqrt(best.fit().riseVariances().get(level.group()));
-            floors.add(new FittedFloor(
-                    name, heightM * kept.ratio(level), heightM * error, here, rms(here, kept, level), off));
-        }
-        return new FittedHeights(heightM, pencil.horizon(), horizonError, floors);
-    }
-
-    private static double rms(List<HeightLine> here, Pencil pencil, Level level) {
-        double squares = 0;
-        for (HeightLine line : here) {
-            squares += Math.pow(pencil.residual(line, level), 2);
-        }
-        return here.isEmpty() ? 0 : Math.sqrt(squares / here.size());
     }
 }

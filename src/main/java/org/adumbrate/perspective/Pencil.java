@@ -41,7 +41,7 @@ record Pencil(double horizon, List<Double> rises, List<Level> levels) {
 
     /** The length of (1 - g, g), by which the residual is scaled to a distance. */
     static double norm(double ratio) {
-        return Math.hypot(1 - ratio, ratio);
+        return Math.sqrt((1 - ratio) * (1 - ratio) + ratio * ratio);
     }
 
     /** The floor that a line is nearest to; -1 if there is none. */

@@ -104,7 +104,8 @@ record Reading(PencilFit fit, List<Standing> standings, Evidence evidence, Penci
             List<Standing> others = kept.stream()
                     .filter(standing -> level(standing).group() != here)
                     .toList();
-            boolean isChance = worthOf(group) < Evidence.choiceCost(kept.size() - others.size(), strays);
+            boolean isChance =
+                    worthOf(group) < Evidence.choiceCost(kept.size() - others.size(), strays, known.horizon());
             if (!isStated(group) && isChance) {
                 kept = others;
             }

@@ -72,7 +72,19 @@ public final class StoredNumbers {
     }
 
     /** Keeps the pixel in the middle of each block, turned as the file is to be seen. */
-    private record Selection(RasterInfo info, PixelSize size, int factor, float[] values) implements SampleSink {
+    private static final class Selection implements SampleSink {
+        private final RasterInfo info;
+        private final PixelSize size;
+        private final int factor;
+        private final float[] values;
+
+        Selection(RasterInfo info, PixelSize size, int factor, float[] values) {
+            this.info = info;
+            this.size = size;
+            this.factor = factor;
+            this.values = values;
+        }
+
         @Override
         public void put(int x, int y, int pixels, Samples samples, int offset) {
             for (int k = 0; k < pixels; k++) {
@@ -99,7 +111,7 @@ public final class StoredNumbers {
 
         /** The middle of a kept pixel is the middle of the one that it was in the file. */
         Affine<RasterPoint, RasterPoint> toFile() {
-            double shift = factor / 2 + 0.5 - factor / 2.0;
+            double shift = factor % 2 == 0 ? 0.5 : 0;
             return Affine.scalingThenShift(Space.RASTER, Space.RASTER, factor, factor, shift, shift);
         }
     }

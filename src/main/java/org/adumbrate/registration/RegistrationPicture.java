@@ -53,6 +53,21 @@ public final class RegistrationPicture {
         return new RegistrationPicture(placement, lines, pass).draw(longSide);
     }
 
+    /**
+     * Draws only the place where the two disagree most, each pixel of the pass enlarged sixfold.
+     *
+     * @param side pixels of each side of the picture, 60 to 2000
+     */
+    public static BufferedImage worst(Placement placement, LinePattern lines, PassImage pass, int side) {
+        if (side < 60 || side > 2000) {
+            throw new IllegalArgumentException("a picture of " + side + " pixels");
+        }
+        BufferedImage picture = new BufferedImage(side, side, BufferedImage.TYPE_INT_RGB);
+        RegistrationPicture drawn = new RegistrationPicture(placement, lines, pass);
+        drawn.paintWorst(picture, new Rectangle2D.Double(0, 0, side, side), LEAST_ENLARGEMENT);
+        return picture;
+    }
+
     private BufferedImage draw(int longSide) {
         double scale = (double) longSide / Math.max(tone.width, tone.height);
         int width = (int) Math.max(1, Math.round(tone.width * scale));
@@ -67,14 +82,30 @@ public final class RegistrationPicture {
 
     /** Draws the worst place, enlarged, in the corner that lies farthest from it, and marks where it was taken from. */
     private void inset(BufferedImage picture) {
-        RasterPoint worst =
-                Lay.reduced(placement.passToSheet().inverse(), tone.reduction).apply(placement.worst());
+        RasterPoint worst = worst();
         double side = INSET * Math.min(picture.getWidth(), picture.getHeight());
         double scale = (double) picture.getWidth() / tone.width;
         double enlargement = Math.max(LEAST_ENLARGEMENT, 4 * scale);
         double x = worst.x() * scale < picture.getWidth() / 2.0 ? picture.getWidth() - side - 8 : 8;
         double y = worst.y() * scale < picture.getHeight() / 2.0 ? picture.getHeight() - side - 8 : 8;
         Rectangle2D frame = new Rectangle2D.Double(x, y, side, side);
+        paintWorst(picture, frame, enlargement);
+        Graphics2D g = graphics(picture);
+        double taken = side / enlargement * scale;
+        g.setColor(MARK);
+        g.setStroke(new BasicStroke(2));
+        g.draw(frame);
+        g.draw(new Rectangle2D.Double(worst.x() * scale - taken / 2, worst.y() * scale - taken / 2, taken, taken));
+        g.dispose();
+    }
+
+    /** The worst place, in pixels of the tone image. */
+    private RasterPoint worst() {
+        return Lay.reduced(placement.passToSheet().inverse(), tone.reduction).apply(placement.worst());
+    }
+
+    private void paintWorst(BufferedImage picture, Rectangle2D frame, double enlargement) {
+        RasterPoint worst = worst();
         Affine<RasterPoint, RasterPoint> view = Affine.scalingThenShift(
                 Space.RASTER,
                 Space.RASTER,
@@ -83,13 +114,6 @@ public final class RegistrationPicture {
                 frame.getCenterX() - enlargement * worst.x(),
                 frame.getCenterY() - enlargement * worst.y());
         paint(picture, frame, view, 1.5f);
-        Graphics2D g = graphics(picture);
-        double taken = side / enlargement * scale;
-        g.setColor(MARK);
-        g.setStroke(new BasicStroke(2));
-        g.draw(frame);
-        g.draw(new Rectangle2D.Double(worst.x() * scale - taken / 2, worst.y() * scale - taken / 2, taken, taken));
-        g.dispose();
     }
 
     /**

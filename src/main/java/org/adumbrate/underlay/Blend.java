@@ -24,10 +24,14 @@ import org.adumbrate.raster.Resampler;
 public final class Blend {
     private final PixelSize canvas;
     private final int channels;
+    /** Renders of a shadow are compressed: around its edges its tone strays by this much of the light, five levels of 255. */
+    private static final double SLACK = 0.02;
+
     private final Affine<SheetPoint, RasterPoint> toCanvas;
     private final List<PlacedPass> passes;
     private final List<Resampler> resamplers;
     private final double shadowTone;
+    private final double buildingOpacity;
 
     /**
      * Prepares a blend.
@@ -43,6 +47,11 @@ public final class Blend {
         this.canvas = canvas;
         this.channels = channels;
         this.shadowTone = shadowTone;
+        this.buildingOpacity = passes.stream()
+                .filter(pass -> pass.role() == PassRole.SHADOW)
+                .mapToDouble(pass -> pass.look().opacity())
+                .max()
+                .orElse(0);
         this.passes = List.copyOf(passes);
         this.toCanvas = toCanvas(sheet, canvas);
         this.resamplers = this.passes.stream()
@@ -102,6 +111,7 @@ public final class Blend {
     /** Computes rows of the canvas. */
     public final class Blender {
         private final List<PassRow> direct = new ArrayList<>();
+        private final List<PassRow> figures = new ArrayList<>();
         private final List<PassRow> ambient = new ArrayList<>();
         private final float[] light = new float[canvas.width() * channels];
 
@@ -110,13 +120,20 @@ public final class Blend {
                 PlacedPass pass = passes.get(k);
                 double darkest = pass.role() == PassRole.FIGURE_SHADOW ? shadowTone : 0;
                 PassRow row = new PassRow(pass, resamplers.get(k), toCanvas, channels, canvas.width(), darkest);
-                (pass.role() == PassRole.OCCLUSION ? ambient : direct).add(row);
+                switch (pass.role()) {
+                    case SHADOW -> direct.add(row);
+                    case FIGURE_SHADOW -> figures.add(row);
+                    case OCCLUSION -> ambient.add(row);
+                }
             }
         }
 
         /** Turns to a strip. */
         public void begin(int y, int rows) throws IOException {
             for (PassRow row : direct) {
+                row.begin(y, rows);
+            }
+            for (PassRow row : figures) {
                 row.begin(y, rows);
             }
             for (PassRow row : ambient) {
@@ -130,10 +147,22 @@ public final class Blend {
             for (PassRow row : direct) {
                 Transmittance.darken(light, channels, row.transmittance(y), row.channels());
             }
+            for (PassRow row : figures) {
+                shade(row.transmittance(y), row.channels());
+            }
             for (PassRow row : ambient) {
                 Transmittance.multiply(light, channels, row.transmittance(y), row.channels());
             }
             return light;
+        }
+
+        private void shade(float[] transmittance, int own) {
+            if (shadowTone > 0 && buildingOpacity > 0) {
+                float full = (float) (1 - buildingOpacity + buildingOpacity * shadowTone);
+                Transmittance.shade(light, channels, transmittance, own, full, (float) (buildingOpacity * SLACK));
+            } else {
+                Transmittance.darken(light, channels, transmittance, own);
+            }
         }
     }
 }

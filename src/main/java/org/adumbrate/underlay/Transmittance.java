@@ -20,6 +20,25 @@ final class Transmittance {
         }
     }
 
+    /**
+     * As {@link #darken}, but what is in full shadow already stays as it is, noise of its compression included: there the
+     * other shadow adds nothing. A little above full shadow this gives way smoothly, and lit places take the darker.
+     *
+     * @param full what is let through in full shadow
+     * @param slack how far above that full shadow may reach
+     */
+    static void shade(float[] light, int channels, float[] transmittance, int own, float full, float slack) {
+        for (int k = 0; k < light.length; k++) {
+            float other = transmittance[own == channels ? k : k / channels];
+            float before = light[k];
+            if (other < before) {
+                float above = (before - full) / slack - 1;
+                float floor = above <= 0 ? before : full + slack * Math.max(0, 1 - above / 2);
+                light[k] = Math.min(before, Math.max(other, floor));
+            }
+        }
+    }
+
     /** Lets through a share of what is left: they tell of different light. */
     static void multiply(float[] light, int channels, float[] transmittance, int own) {
         if (own == channels) {

@@ -90,7 +90,8 @@ class DeliveryTest {
                 Optional.of(folder.resolve("drawing.pdf")),
                 Optional.empty(),
                 Optional.of(new Deliver.Preview(folder.resolve("preview.png"), 400)),
-                Optional.of(flat));
+                Optional.of(flat),
+                Optional.empty());
         try (PassSet passes = PassSet.open(SHEET, requests)) {
             passes.prepare(Optional.empty(), false);
             return new Delivery(SHEET, DPI, passes, layers, new Stages(Stages.Listener.SILENT)).deliver(wanted);

@@ -38,10 +38,10 @@ class DrawingOrderTest {
                         "building",
                         "trees-fill",
                         "trees",
-                        "figures",
+                        "profile",
+                        "entourage",
                         "cut-backing",
                         "cut-hatch",
-                        "profile",
                         "cut-outline",
                         "heights");
     }
@@ -54,7 +54,7 @@ class DrawingOrderTest {
 
     @Test
     void whatIsNamedTooFarBackComesForward() {
-        assertThat(PLAIN.rearranged(List.of("figures", "building")).names())
+        assertThat(PLAIN.rearranged(List.of("entourage", "building")).names())
                 .containsExactly(
                         "underlay",
                         "lines-123456",
@@ -63,15 +63,15 @@ class DrawingOrderTest {
                         "glazing",
                         "trees-fill",
                         "trees",
-                        "figures",
+                        "profile",
+                        "entourage",
                         "building",
                         "cut-backing",
                         "cut-hatch",
-                        "profile",
                         "cut-outline",
                         "heights");
-        assertThat(PLAIN.rearranged(List.of("cut-outline", "figures")).names())
-                .endsWith("trees", "cut-backing", "cut-hatch", "profile", "cut-outline", "figures", "heights");
+        assertThat(PLAIN.rearranged(List.of("cut-outline", "entourage")).names())
+                .endsWith("trees", "profile", "cut-backing", "cut-hatch", "cut-outline", "entourage", "heights");
     }
 
     @Test

@@ -6,6 +6,7 @@ import org.adumbrate.figure.outline.OutlineFiles;
 import org.adumbrate.sheetfile.SheetFileReader;
 
 /** Everything that the program reads, and the reader of each. */
+@SuppressWarnings("ImmutableEnumChecker") // its readers hold nothing
 enum Format {
     PNG(".png", Syntax.PNG, WholeReading::raster),
     JPEG(".jpg", Syntax.JPEG, WholeReading::raster),

@@ -9,6 +9,7 @@ import java.util.Random;
  * @param number which of the format's mutants it is
  * @param content the file
  */
+@SuppressWarnings("ArrayRecordComponent") // compared by nobody
 record Mutant(Format format, int number, byte[] content) {
     /** Files longer than this take time and show nothing new. */
     private static final int LONGEST = 300_000;

@@ -6,6 +6,7 @@ import java.util.List;
  * How a file is built, as far as mutations go by it.
  *
  */
+@SuppressWarnings("ImmutableEnumChecker") // its lists are never changed
 enum Syntax {
     /** Nothing is known but bytes. */
     BYTES(Parts.NONE, List.of(), List.of()),

@@ -6,9 +6,10 @@ import java.util.Map;
 
 /** How the readings of one format ended. */
 final class Tally {
-    static final String HEAD =
-            "| format | cases | read whole | refused in one line | anything else | slowest, ms | most memory, MB |\n"
-                    + "| --- | --- | --- | --- | --- | --- | --- |\n";
+    static final String HEAD = """
+            | format | cases | read whole | refused in one line | anything else | slowest, ms | most memory, MB |
+            | --- | --- | --- | --- | --- | --- | --- |
+            """;
 
     private final Map<Outcome.Kind, Integer> counts = new EnumMap<>(Outcome.Kind.class);
     private int cases;

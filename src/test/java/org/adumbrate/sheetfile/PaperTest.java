@@ -30,4 +30,12 @@ class PaperTest {
                 .noneMatch(name -> name.matches(Paper.PATTERN))
                 .allMatch(name -> Paper.named(name).isEmpty());
     }
+
+    @Test
+    void aSizeHasTheNameOfItsPaperHoweverAnExporterRoundedIt() {
+        assertThat(PaperSize.nameOf(new SheetSize(431.8, 279.4))).contains("ANSI B landscape");
+        assertThat(PaperSize.nameOf(new SheetSize(1191 * 25.4 / 72, 842 * 25.4 / 72)))
+                .contains("A3 landscape");
+        assertThat(PaperSize.nameOf(new SheetSize(421, 297))).isEmpty();
+    }
 }

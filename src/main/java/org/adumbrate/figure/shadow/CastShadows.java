@@ -48,13 +48,13 @@ final class CastShadows {
             if (!reaches.isEmpty()) {
                 shade = shade == null ? new PixelShade(facets, view, toSheet) : shade;
                 shade.turnTo(row, reaches);
-                darkenRow(row, x, x + width, shade, light, (row - y) * width - x);
+                darkenRow(x, x + width, shade, light, (row - y) * width - x);
             }
         }
     }
 
     /** Goes by pieces of a row, always the same whatever part of it is wanted; most of them no shadow reaches. */
-    private static void darkenRow(int row, int from, int end, PixelShade shade, float[] light, int offset) {
+    private static void darkenRow(int from, int end, PixelShade shade, float[] light, int offset) {
         int first = Math.max(from, shade.first());
         int last = Math.min(end, shade.end());
         for (int piece = Math.floorDiv(first, PIECE) * PIECE; piece < last; piece += PIECE) {

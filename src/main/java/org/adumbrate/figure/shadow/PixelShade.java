@@ -153,9 +153,9 @@ final class PixelShade {
 
     private void castSixteen(double x, double y) {
         for (int k = 0; k < 16; k++) {
-            double dx = pixelWidth * (k % 4 - 1.5) / 4;
-            double dy = pixelHeight * (k / 4 - 1.5) / 4;
-            cast(x + dx, y + dy, SCATTERED[k], 16);
+            int column = k % 4;
+            int line = k / 4;
+            cast(x + pixelWidth * (column - 1.5) / 4, y + pixelHeight * (line - 1.5) / 4, SCATTERED[k], 16);
         }
     }
 

@@ -2,7 +2,6 @@ package org.adumbrate.figure.shadow;
 
 import java.util.Arrays;
 import java.util.List;
-import org.adumbrate.figure.shadow.SunSilhouette.Effect;
 
 /** The rows of a {@link SunSilhouette}, one after the other, and what can be said of each block of them. */
 final class ShadeRows {
@@ -13,7 +12,7 @@ final class ShadeRows {
     private final double pitch;
     private final int[] begin;
     private final float[] towards;
-    private final Blocks blocks;
+    private final ShadeBlocks blocks;
     private float[] left = new float[4096];
     private float[] right = new float[4096];
     private float[] leftToward = new float[4096];
@@ -21,25 +20,12 @@ final class ShadeRows {
     private double nearest = Double.POSITIVE_INFINITY;
     private double farthest = Double.NEGATIVE_INFINITY;
 
-    /** What each block of rows hides at most, and what it surely hides. */
-    private record Blocks(float[] mostLeft, float[] mostRight, float[] sureLeft, float[] sureRight) {
-        static Blocks of(int rows) {
-            int count = (rows + SunSilhouette.BLOCK - 1) / SunSilhouette.BLOCK;
-            Blocks blocks = new Blocks(new float[count], new float[count], new float[count], new float[count]);
-            Arrays.fill(blocks.mostLeft, Float.POSITIVE_INFINITY);
-            Arrays.fill(blocks.mostRight, Float.NEGATIVE_INFINITY);
-            Arrays.fill(blocks.sureLeft, Float.NEGATIVE_INFINITY);
-            Arrays.fill(blocks.sureRight, Float.POSITIVE_INFINITY);
-            return blocks;
-        }
-    }
-
     private ShadeRows(double lowest, double pitch, int count) {
         this.lowest = lowest;
         this.pitch = pitch;
         this.begin = new int[count + 1];
         this.towards = new float[count];
-        this.blocks = Blocks.of(count);
+        this.blocks = new ShadeBlocks(count);
     }
 
     /** The rows of a figure. */
@@ -99,22 +85,12 @@ final class ShadeRows {
             mean += wide * (leftToward[at] + rightToward[at]) / 2;
             width += wide;
             widest = right[at] - left[at] > right[widest] - left[widest] ? at : widest;
-            bound(row / SunSilhouette.BLOCK, left[at], right[at]);
+            blocks.hold(row, left[at], right[at]);
         }
         begin[row + 1] = at;
         towards[row] = width > 0 ? (float) (mean / width) : Float.NaN;
         boolean any = runs.count() > 0;
-        settle(row / SunSilhouette.BLOCK, any ? left[widest] : Float.POSITIVE_INFINITY, any ? right[widest] : 0);
-    }
-
-    private void bound(int block, float from, float to) {
-        blocks.mostLeft[block] = Math.min(blocks.mostLeft[block], from);
-        blocks.mostRight[block] = Math.max(blocks.mostRight[block], to);
-    }
-
-    private void settle(int block, float from, float to) {
-        blocks.sureLeft[block] = Math.max(blocks.sureLeft[block], from);
-        blocks.sureRight[block] = Math.min(blocks.sureRight[block], to);
+        blocks.settle(row, any ? left[widest] : Float.POSITIVE_INFINITY, any ? right[widest] : 0);
     }
 
     /** Rows with nothing in them take the distance of the next one that has. */
@@ -177,31 +153,8 @@ final class ShadeRows {
         return nearest;
     }
 
-    /** The leftmost that a block hides; infinite where it hides nothing. */
-    double mostLeft(int block) {
-        return blocks.mostLeft[block];
-    }
-
-    /** The rightmost that a block hides. */
-    double mostRight(int block) {
-        return blocks.mostRight[block];
-    }
-
-    /** What some blocks do to a stretch across: {@link Effect#ALL} only where it is asked for. */
-    Effect effect(int firstBlock, int lastBlock, double from, double to, boolean mayBeAll) {
-        double mostLeft = Double.POSITIVE_INFINITY;
-        double mostRight = Double.NEGATIVE_INFINITY;
-        double sureLeft = Double.NEGATIVE_INFINITY;
-        double sureRight = Double.POSITIVE_INFINITY;
-        for (int block = firstBlock; block <= lastBlock; block++) {
-            mostLeft = Math.min(mostLeft, blocks.mostLeft[block]);
-            mostRight = Math.max(mostRight, blocks.mostRight[block]);
-            sureLeft = Math.max(sureLeft, blocks.sureLeft[block]);
-            sureRight = Math.min(sureRight, blocks.sureRight[block]);
-        }
-        if (mostLeft > to || mostRight < from) {
-            return Effect.NONE;
-        }
-        return mayBeAll && sureLeft <= from && sureRight >= to ? Effect.ALL : Effect.SOME;
+    /** What can be said of each block of rows. */
+    ShadeBlocks blocks() {
+        return blocks;
     }
 }

@@ -24,7 +24,8 @@ record ShadowPart(SunFrame sun, ModelPoint foot, double left, double right, doub
     /** The parts of a figure. */
     static List<ShadowPart> of(SunSilhouette figure, ModelPoint foot, SunFrame sun) {
         ShadeRows rows = figure.rows();
-        int blocks = (rows.count() + SunSilhouette.BLOCK - 1) / SunSilhouette.BLOCK;
+        ShadeBlocks shade = rows.blocks();
+        int blocks = shade.count();
         int each = Math.max(1, (blocks + PARTS - 1) / PARTS);
         List<ShadowPart> parts = new ArrayList<>();
         for (int from = 0; from < blocks; from += each) {
@@ -32,8 +33,8 @@ record ShadowPart(SunFrame sun, ModelPoint foot, double left, double right, doub
             double right = Double.NEGATIVE_INFINITY;
             int end = Math.min(blocks, from + each);
             for (int block = from; block < end; block++) {
-                left = Math.min(left, rows.mostLeft(block));
-                right = Math.max(right, rows.mostRight(block));
+                left = Math.min(left, shade.mostLeft(block));
+                right = Math.max(right, shade.mostRight(block));
             }
             if (left < right) {
                 double low = rows.up(from * SunSilhouette.BLOCK);

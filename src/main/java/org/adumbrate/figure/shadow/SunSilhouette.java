@@ -77,12 +77,13 @@ final class SunSilhouette {
             return Effect.NONE;
         }
         boolean within = first >= 0 && last < rows.count() && toward <= rows.nearest();
-        return rows.effect(
-                Math.max(0, first) / BLOCK,
-                Math.min(rows.count() - 1, last) / BLOCK,
-                across - roundAcross - cone,
-                across + roundAcross + cone,
-                within);
+        return rows.blocks()
+                .effect(
+                        Math.max(0, first) / BLOCK,
+                        Math.min(rows.count() - 1, last) / BLOCK,
+                        across - roundAcross - cone,
+                        across + roundAcross + cone,
+                        within);
     }
 
     /** Hides what this figure hides from a place, of every so-manieth strip of the sun from a first one on. */

@@ -100,7 +100,7 @@ final class Arrangement {
             }
         }
         // in an order of their own, as that of the rings differs from run to run
-        outline.sort(LineSegment::compareTo);
+        outline.sort((a, b) -> a.compareTo(b));
         return outline;
     }
 

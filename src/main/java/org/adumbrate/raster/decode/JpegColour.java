@@ -1,5 +1,6 @@
 package org.adumbrate.raster.decode;
 
+import java.util.List;
 import java.util.Optional;
 
 /** The colour of a JPEG's components, and the segment that says so beyond doubt. */
@@ -39,8 +40,8 @@ enum JpegColour {
      * @param adobeTransform of the Adobe segment, -1 without one
      * @return empty if there are not 1, 3 or 4 components
      */
-    static Optional<JpegColour> of(int[] components, boolean jfif, int adobeTransform) {
-        return switch (components.length) {
+    static Optional<JpegColour> of(List<Integer> components, boolean jfif, int adobeTransform) {
+        return switch (components.size()) {
             case 1 -> Optional.of(GREY);
             case 3 -> Optional.of(isRgb(components, jfif, adobeTransform) ? RGB : YCBCR);
             case 4 -> Optional.of(adobeTransform > 0 ? YCCK : CMYK);
@@ -48,11 +49,11 @@ enum JpegColour {
         };
     }
 
-    private static boolean isRgb(int[] components, boolean jfif, int adobeTransform) {
+    private static boolean isRgb(List<Integer> components, boolean jfif, int adobeTransform) {
         if (jfif || adobeTransform >= 0) {
             return !jfif && adobeTransform == 0;
         }
-        return components[0] == 'R' && components[1] == 'G' && components[2] == 'B';
+        return components.get(0) == 'R' && components.get(1) == 'G' && components.get(2) == 'B';
     }
 
     private static byte[] jfif() {

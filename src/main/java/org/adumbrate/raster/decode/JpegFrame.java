@@ -2,6 +2,8 @@ package org.adumbrate.raster.decode;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.util.Arrays;
+import java.util.List;
 
 /**
  * The frame header of a JPEG (ISO/IEC 10918-1, B.2.2).
@@ -12,7 +14,7 @@ import java.nio.ByteBuffer;
  * @param components their identifiers, in order
  * @param shares the samples of each component, for each pixel
  */
-record JpegFrame(boolean progressive, int width, int height, int[] components, double[] shares) {
+record JpegFrame(boolean progressive, int width, int height, List<Integer> components, List<Double> shares) {
     private static final int SOF0 = 0xc0;
     private static final int SOF2 = 0xc2;
     private static final int SOF15 = 0xcf;
@@ -61,7 +63,12 @@ record JpegFrame(boolean progressive, int width, int height, int[] components, d
         for (int i = 0; i < shares.length; i++) {
             shares[i] /= most;
         }
-        return new JpegFrame(marker == SOF2, data.getShort(3) & 0xffff, data.getShort(1) & 0xffff, components, shares);
+        return new JpegFrame(
+                marker == SOF2,
+                data.getShort(3) & 0xffff,
+                data.getShort(1) & 0xffff,
+                Arrays.stream(components).boxed().toList(),
+                Arrays.stream(shares).boxed().toList());
     }
 
     /** For a picture in several scans: holds what the decoder must keep of it against what it may. */

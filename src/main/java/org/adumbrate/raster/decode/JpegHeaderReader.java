@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -131,10 +132,10 @@ final class JpegHeaderReader {
         }
         PixelSize size = file.checkedSize(frame.width(), frame.height());
         file.requireBytes(size, size.count() / MOST_PIXELS_PER_BYTE);
-        int[] components = frame.components();
+        List<Integer> components = frame.components();
         JpegColour colour = JpegColour.of(components, jfif, adobeTransform)
-                .orElseThrow(() -> file.unsupported("JPEG of " + components.length + " components"));
-        boolean interleaved = scan.length > 0 && scan[0] == components.length;
+                .orElseThrow(() -> file.unsupported("JPEG of " + components.size() + " components"));
+        boolean interleaved = scan.length > 0 && scan[0] == components.size();
         if (frame.progressive() || !interleaved) {
             frame.requireKeepable(file);
         }

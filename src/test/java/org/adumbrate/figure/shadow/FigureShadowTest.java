@@ -127,7 +127,7 @@ class FigureShadowTest {
         SunView.Place foot = SunView.of(figure.foot(), frame);
         SolarDisc disc = new SolarDisc();
         for (int k = 0; k < light.length; k++) {
-            SheetPoint seen = new SheetPoint(2 * (k % 200 + 0.5), 2 * (k / 200 + 0.5));
+            SheetPoint seen = new SheetPoint(2 * (k % 200 + 0.5), 2 * ((k - k % 200) / 200.0 + 0.5));
             if (VIEW.onLevel(seen, 0).isPresent()) {
                 SunView.Place place = SunView.of(VIEW.onLevel(seen, 0).get(), frame);
                 disc.clear();

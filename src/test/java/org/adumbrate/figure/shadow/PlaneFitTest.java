@@ -20,7 +20,8 @@ class PlaneFitTest {
     static DepthMap map(int steps, DoubleBinaryOperator depth) {
         float[] values = new float[SIDE * SIDE];
         for (int k = 0; k < values.length; k++) {
-            double value = (depth.applyAsDouble(k % SIDE + 0.5, k / SIDE + 0.5) - SCALE.near()) / 30;
+            double value =
+                    (depth.applyAsDouble(k % SIDE + 0.5, (k - k % SIDE) / (double) SIDE + 0.5) - SCALE.near()) / 30;
             values[k] = (float) (steps == 0 ? value : Math.round(value * steps) / (double) steps);
         }
         StoredNumbers numbers = new StoredNumbers(

@@ -43,7 +43,8 @@ class SurfacesTest {
         double pixel = SHEET.widthMm() / width;
         float[] values = new float[(int) size.count()];
         for (int k = 0; k < values.length; k++) {
-            SheetPoint seen = new SheetPoint(pixel * (k % width + 0.5), pixel * (k / width + 0.5));
+            SheetPoint seen =
+                    new SheetPoint(pixel * (k % width + 0.5), pixel * ((k - k % width) / (double) width + 0.5));
             double value = (depth.applyAsDouble(seen) - SCALE.near()) / (SCALE.far() - SCALE.near());
             values[k] = Math.round(Math.max(0, Math.min(1, value)) * 65535) / 65535f;
         }

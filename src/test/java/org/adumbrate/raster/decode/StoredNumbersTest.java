@@ -72,7 +72,7 @@ class StoredNumbersTest {
             int width = numbers.size().width();
             assertThat(width).isEqualTo(61 / factor);
             for (int k = 0; k < numbers.values().length; k++) {
-                RasterPoint middle = numbers.toFile().at(k % width + 0.5, k / width + 0.5);
+                RasterPoint middle = numbers.toFile().at(k % width + 0.5, (k - k % width) / (double) width + 0.5);
                 int code = code((int) middle.x(), (int) middle.y(), 65535);
                 assertThat(middle.x() % 1).isEqualTo(0.5);
                 assertThat(numbers.values()[k]).isCloseTo(code / 65535f, offset(1e-7f));
