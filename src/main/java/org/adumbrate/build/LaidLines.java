@@ -3,6 +3,7 @@ package org.adumbrate.build;
 import java.util.List;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.Length;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
@@ -19,8 +20,14 @@ import org.adumbrate.registration.LinePattern;
  * @param toSheet from the page to the sheet
  */
 record LaidLines(LineSheet lines, SheetSize sheet, Affine<PagePoint, SheetPoint> toSheet) {
-    /** @throws Refusal if the page has another ratio than the sheet and the fit does not allow that */
+    /** The largest that a PDF page may have, and so the largest that a sheet file may ask for. */
+    private static final double LARGEST_MM = 14_400 * Length.MM_PER_POINT;
+
+    /** @throws Refusal if the page has another ratio than the sheet and the fit does not allow that, or is no paper's size */
     static LaidLines of(LineSheet lines, SheetSize sheet, PageFit fit) throws Refusal {
+        if (Math.max(sheet.widthMm(), sheet.heightMm()) > LARGEST_MM) {
+            throw new Refusal(lines.file() + ": its page of " + sheet + " is larger than any paper; say how large to print");
+        }
         try {
             return new LaidLines(lines, sheet, fit.onto(lines.page(), sheet));
         } catch (Refusal reason) {

@@ -15,6 +15,9 @@ import org.w3c.dom.Element;
 final class SvgClips {
     private static final int DEEPEST = 20;
 
+    /** What a shape costs that is made to clip by, in shapes that are drawn. */
+    private static final int COST = 3;
+
     private final SvgDocument document;
 
     SvgClips(SvgDocument document) {
@@ -69,7 +72,7 @@ final class SvgClips {
     }
 
     private SvgScene inside(Element element, SvgScene outer) {
-        document.read(element);
+        document.read(element, COST);
         return outer.inside(outer.style().with(document.stylesheet().declared(element)))
                 .moved(SvgTransform.parse(element.getAttribute("transform")));
     }

@@ -135,10 +135,15 @@ final class SvgDocument {
      * @throws TooIntricateException if more was read by now than any drawing holds
      */
     void read(Element element) {
+        read(element, 1);
+    }
+
+    /** As above, of one whose shape costs as much as so many. */
+    void read(Element element, int times) {
         NamedNodeMap attributes = element.getAttributes();
-        read += ELEMENT;
+        read += (long) times * ELEMENT;
         for (int k = 0; k < attributes.getLength(); k++) {
-            read += attributes.item(k).getNodeValue().length();
+            read += (long) times * attributes.item(k).getNodeValue().length();
         }
         if (read > MOST_READ) {
             throw new TooIntricateException("takes more than " + MOST_READ + " characters to draw");

@@ -20,6 +20,9 @@ public record PassTones(WhitePoint white, boolean whiteFound, boolean grey, Opti
     /** A white darker than this is a tone of the picture, not its paper: encoded 128 of 255. */
     private static final int DARKEST_WHITE = 128;
 
+    /** Where the weakest channel has less than this share of the strongest, the tone is a colour and no paper under any sun. */
+    private static final double LEAST_OF_WHITE = 0.1;
+
     private static final int REACH = 2;
 
     /** A shadow must be darker than this share of the white, in linear light. */
@@ -45,10 +48,14 @@ public record PassTones(WhitePoint white, boolean whiteFound, boolean grey, Opti
             return new PassTones(WhitePoint.ONE, false, tones.isGrey(), shadow(tones, 1, enough));
         }
         int peak = peak(tones, white - 2 * REACH, white + REACH);
-        WhitePoint point = new WhitePoint(
-                tones.mean(0, peak - 1, peak + 1),
-                tones.mean(1, peak - 1, peak + 1),
-                tones.mean(2, peak - 1, peak + 1));
+        double red = tones.mean(0, peak - 1, peak + 1);
+        double green = tones.mean(1, peak - 1, peak + 1);
+        double blue = tones.mean(2, peak - 1, peak + 1);
+        double strongest = Math.max(red, Math.max(green, blue));
+        if (Math.min(red, Math.min(green, blue)) <= LEAST_OF_WHITE * strongest) {
+            return new PassTones(WhitePoint.ONE, false, tones.isGrey(), shadow(tones, 1, enough));
+        }
+        WhitePoint point = new WhitePoint(red, green, blue);
         if (peak >= HistogramOfLight.STEPS - 2) {
             point = WhitePoint.ONE;
         }

@@ -8,8 +8,8 @@ final class Effort {
     /** What a look at a crossing costs, in looks at an edge. */
     static final int CROSSING = 20;
 
-    /** Looks at an edge; some seconds. A drawing of 60000 lines clipped by an outline of 1000 edges takes a twentieth. */
-    private static final long MOST = 1_000_000_000;
+    /** Looks at an edge; some seconds. A drawing of 60000 lines clipped by an outline of 1000 edges takes a tenth. */
+    private static final long MOST = 500_000_000;
 
     private long spent;
 
