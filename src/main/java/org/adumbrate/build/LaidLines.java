@@ -26,7 +26,8 @@ record LaidLines(LineSheet lines, SheetSize sheet, Affine<PagePoint, SheetPoint>
     /** @throws Refusal if the page has another ratio than the sheet and the fit does not allow that, or is no paper's size */
     static LaidLines of(LineSheet lines, SheetSize sheet, PageFit fit) throws Refusal {
         if (Math.max(sheet.widthMm(), sheet.heightMm()) > LARGEST_MM) {
-            throw new Refusal(lines.file() + ": its page of " + sheet + " is larger than any paper; say how large to print");
+            throw new Refusal(
+                    lines.file() + ": its page of " + sheet + " is larger than any paper; say how large to print");
         }
         try {
             return new LaidLines(lines, sheet, fit.onto(lines.page(), sheet));

@@ -167,8 +167,9 @@ class BadInputTest {
     @Test
     void aSheetFileWithTwoMistakesTellsBoth() throws IOException {
         Path sheet = demo.resolve("kiln-yard.sheet.yaml");
-        String text =
-                Files.readString(sheet).replace("png, opacity: 45", "png, opacty: 45").replace("shadow.jpg", "shadw.jpg");
+        String text = Files.readString(sheet)
+                .replace("png, opacity: 45", "png, opacty: 45")
+                .replace("shadow.jpg", "shadw.jpg");
         Files.writeString(sheet, text);
         Cli result = Cli.run("build", sheet.toString());
         assertThat(result.code()).isEqualTo(INPUT_OUTPUT);

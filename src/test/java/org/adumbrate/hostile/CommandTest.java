@@ -84,9 +84,19 @@ class CommandTest {
         return switch (format) {
             case PDF, SVG -> new String[] {"lines", name, "--quiet"};
             case SHEET -> new String[] {"build", name, "--quiet"};
-            default -> new String[] {
-                "merge", "--quiet", "--shadow", name, "--size", size(file), "--dpi", "36", "--output", output.toString()
-            };
+            default ->
+                new String[] {
+                    "merge",
+                    "--quiet",
+                    "--shadow",
+                    name,
+                    "--size",
+                    size(file),
+                    "--dpi",
+                    "36",
+                    "--output",
+                    output.toString()
+                };
         };
     }
 
@@ -104,7 +114,8 @@ class CommandTest {
     private static boolean isModest(Path file) {
         try (RasterReader reader = RasterFiles.open(file)) {
             PixelSize size = reader.info().size();
-            return size.count() <= MOST_PIXELS && Math.max(size.width(), size.height()) < LONGEST_RATIO * Math.min(size.width(), size.height());
+            return size.count() <= MOST_PIXELS
+                    && Math.max(size.width(), size.height()) < LONGEST_RATIO * Math.min(size.width(), size.height());
         } catch (IOException e) {
             return true;
         }
