@@ -31,9 +31,19 @@ final class SvgLimits extends DefaultHandler {
     /**
      * Reads a file to its end, or to where it is not well formed, which is told by whoever reads it next.
      *
-     * @throws InputFault if it is too much to be kept
+     * @throws InputFault if it is too much to be kept, or ends within its head
      */
     static void check(Path file) throws InputFault {
+        try (InputStream in = Files.newInputStream(file)) {
+            if (!SvgDoctype.ends(in)) {
+                throw new InputFault(
+                        file, "is not well-formed XML (it ends within its DOCTYPE)", "export it again as plain SVG");
+            }
+        } catch (InputFault e) {
+            throw e;
+        } catch (IOException e) {
+            throw new InputFault(file, "cannot be read (" + Complaint.of(e) + ")", "check the name and the folder", e);
+        }
         try (InputStream in = Files.newInputStream(file)) {
             SvgParsers.passing().parse(in, new SvgLimits());
         } catch (TooIntricateException e) {

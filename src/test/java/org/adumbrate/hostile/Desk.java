@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 
 /** The exports that sheet files name, laid beside them; empty, since reading a sheet file opens none. */
 final class Desk {
-    private static final Pattern EXPORT = Pattern.compile("[\\w/-]+\\.(pdf|svg|jpg|png|tif)");
+    private static final Pattern EXPORT = Pattern.compile("[\\w/-]+\\.(pdf|svg|jpg|png|tif)", Pattern.CASE_INSENSITIVE);
 
     private Desk() {}
 

@@ -58,11 +58,14 @@ class FuzzTest {
         assertThat(seeds).isNotEmpty();
         Desk.lay(format, folder);
         int number = 0;
+        int read = 0;
         for (byte[] seed : seeds) {
             byte[] content = format.isEmbedded() ? Envelope.around(format, seed, number++) : seed;
             Outcome outcome = format.read(Files.write(folder.resolve("seed" + format.suffix()), content));
             assertThat(outcome.isGood()).as(outcome.toString()).isTrue();
+            read += outcome.kind() == Outcome.Kind.READ ? 1 : 0;
         }
+        assertThat(read).as("seeds that are read").isPositive();
     }
 
     @Test

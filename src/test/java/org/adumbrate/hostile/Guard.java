@@ -1,8 +1,11 @@
 package org.adumbrate.hostile;
 
-import com.sun.management.ThreadMXBean;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -21,12 +24,33 @@ final class Guard {
 
     private static final long LONGEST_WAIT_MILLIS = 120_000;
     private static final long LOOK_MILLIS = 50;
-    private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+    private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
     private Guard() {}
 
-    /** Reads one file. */
+    /** Reads one file; a word on standard output or standard error, which only the program itself may use, is a failure. */
     static Outcome read(Path file, Format.Reader reader) {
+        PrintStream out = System.out;
+        PrintStream err = System.err;
+        ByteArrayOutputStream talk = new ByteArrayOutputStream();
+        PrintStream caught = new PrintStream(talk, true, StandardCharsets.UTF_8);
+        System.setOut(caught);
+        System.setErr(caught);
+        try {
+            Outcome outcome = readAlone(file, reader);
+            return talk.size() == 0
+                    ? outcome
+                    : new Outcome(
+                            Outcome.Kind.UNCLEAR,
+                            "printed " + talk.toString(StandardCharsets.UTF_8),
+                            outcome.millis());
+        } finally {
+            System.setOut(out);
+            System.setErr(err);
+        }
+    }
+
+    private static Outcome readAlone(Path file, Format.Reader reader) {
         Reading reading = new Reading(file, reader);
         Thread thread = new Thread(reading, "reading " + file.getFileName());
         thread.setDaemon(true);
@@ -38,27 +62,27 @@ final class Guard {
             if (worked > MOST_MILLIS || waited > LONGEST_WAIT_MILLIS) {
                 String where = Arrays.toString(thread.getStackTrace());
                 reading.giveUp();
-                return new Outcome(Outcome.Kind.HUNG, where, worked, 0);
+                return new Outcome(Outcome.Kind.HUNG, where, worked);
             }
         }
-        return judged(file, reading.thrown, reading.millis, reading.allocated);
+        return judged(file, reading.thrown, reading.millis);
     }
 
-    private static Outcome judged(Path file, Throwable thrown, long millis, long allocated) {
+    private static Outcome judged(Path file, Throwable thrown, long millis) {
         if (thrown == null) {
-            return new Outcome(Outcome.Kind.READ, "", millis, allocated);
+            return new Outcome(Outcome.Kind.READ, "", millis);
         }
         if (thrown instanceof OutOfMemoryError || thrown.getCause() instanceof OutOfMemoryError) {
-            return new Outcome(Outcome.Kind.GREEDY, thrown.toString(), millis, allocated);
+            return new Outcome(Outcome.Kind.GREEDY, thrown.toString(), millis);
         }
         if (thrown instanceof InputFault || thrown instanceof SheetFileFault) {
             boolean clear = lines(thrown).stream().allMatch(line -> isClear(line, file));
             return new Outcome(
-                    clear ? Outcome.Kind.REFUSED : Outcome.Kind.UNCLEAR, thrown.getMessage(), millis, allocated);
+                    clear ? Outcome.Kind.REFUSED : Outcome.Kind.UNCLEAR, thrown.getMessage(), millis);
         }
         List<StackTraceElement> trace = Arrays.asList(thrown.getStackTrace());
         String words = thrown + " at " + trace.subList(0, Math.min(trace.size(), 12));
-        return new Outcome(Outcome.Kind.CRASHED, words, millis, allocated);
+        return new Outcome(Outcome.Kind.CRASHED, words, millis);
     }
 
     /** A sheet file's fault has a line for each complaint; any other has one. */
@@ -79,7 +103,6 @@ final class Guard {
         private final Format.Reader reader;
         private final CountDownLatch end = new CountDownLatch(1);
         private volatile Throwable thrown;
-        private volatile long allocated;
         private volatile long millis;
         private volatile Thread thread;
 
@@ -91,13 +114,11 @@ final class Guard {
         @Override
         public void run() {
             thread = Thread.currentThread();
-            long before = THREADS.getThreadAllocatedBytes(Thread.currentThread().getId());
             try {
                 reader.read(file);
             } catch (IOException | RuntimeException | Error e) {
                 thrown = e;
             }
-            allocated = THREADS.getThreadAllocatedBytes(Thread.currentThread().getId()) - before;
             millis = TimeUnit.NANOSECONDS.toMillis(THREADS.getCurrentThreadCpuTime());
             end.countDown();
         }

@@ -6,9 +6,8 @@ package org.adumbrate.hostile;
  * @param kind how it ended
  * @param words the fault's message, or what went wrong with the reading itself
  * @param millis processor time that it took
- * @param allocated bytes that the reading thread asked for, all told
  */
-record Outcome(Kind kind, String words, long millis, long allocated) {
+record Outcome(Kind kind, String words, long millis) {
     /** The ways in which a reading may end; the first two are as they should be. */
     enum Kind {
         /** It was read whole. */

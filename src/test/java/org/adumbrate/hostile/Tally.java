@@ -8,19 +8,17 @@ import java.util.Map;
 final class Tally {
     static final String HEAD = """
             | format | cases | read whole | refused in one line | anything else | slowest, ms | most memory, MB |
-            | --- | --- | --- | --- | --- | --- | --- |
+            | --- | --- | --- | --- | --- | --- |
             """;
 
     private final Map<Outcome.Kind, Integer> counts = new EnumMap<>(Outcome.Kind.class);
     private int cases;
     private long slowest;
-    private long largest;
 
     void add(Outcome outcome) {
         cases++;
         counts.merge(outcome.kind(), 1, Integer::sum);
         slowest = Math.max(slowest, outcome.millis());
-        largest = Math.max(largest, outcome.allocated());
     }
 
     int read() {
@@ -35,13 +33,12 @@ final class Tally {
     String row(String name) {
         return String.format(
                 Locale.ROOT,
-                "| %s | %d | %d | %d | %d | %d | %.0f |%n",
+                "| %s | %d | %d | %d | %d | %d |%n",
                 name,
                 cases,
                 read(),
                 refused(),
                 cases - read() - refused(),
-                slowest,
-                largest / 1048576.0);
+                slowest);
     }
 }
