@@ -129,8 +129,7 @@ public record BuildPlan(SheetSize size, List<Read> reads, List<Write> writes) {
         wanted.flat().ifPresent(flat -> writes.add(write(flat.file(), "flat", size, dpi)));
         wanted.svg().ifPresent(svg -> {
             if (passes) {
-                Delivery.ownPicture(wanted)
-                        .ifPresent(picture -> writes.add(write(picture, "svg-underlay", size, dpi)));
+                Delivery.ownPicture(wanted).ifPresent(picture -> writes.add(write(picture, "svg-underlay", size, dpi)));
             }
             writes.add(write(svg.file(), "svg", size, dpi));
         });

@@ -14,7 +14,8 @@ final class FishCompletion {
         StringBuilder script = new StringBuilder();
         String first = "complete -c " + name + " -n __fish_use_subcommand";
         for (Map.Entry<String, CommandLine> command : program.subcommands().entrySet()) {
-            script.append(first + " -f -a " + command.getKey() + described(
+            script.append(first + " -f -a " + command.getKey()
+                    + described(
                             command.getValue().getCommandSpec().usageMessage().description()) + "\n");
         }
         program.options().forEach(option -> script.append(first + written(option) + "\n"));

@@ -34,7 +34,8 @@ final class FaceSet {
         // every corner has an even number of bounds: inside and outside take turns
         Polygonizer polygons = new Polygonizer(true);
         polygons.add(bounds);
-        return Region.ofPolygons(Space.SHEET, straightened(polygons.getGeometry().norm()));
+        return Region.ofPolygons(
+                Space.SHEET, straightened(polygons.getGeometry().norm()));
     }
 
     /** Piece by piece: the time for all at once grows with the square of their number. */
