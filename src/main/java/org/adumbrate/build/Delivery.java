@@ -149,7 +149,7 @@ final class Delivery {
     }
 
     /** The picture that an SVG shows, if none that it could show is delivered anyway. */
-    private static Optional<Path> ownPicture(Deliveries wanted) {
+    static Optional<Path> ownPicture(Deliveries wanted) {
         if (wanted.underlay().filter(Delivery::isPng).isPresent()) {
             return Optional.empty();
         }

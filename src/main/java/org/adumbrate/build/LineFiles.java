@@ -56,7 +56,8 @@ record LineFiles(SheetSize sheet, List<LaidLines> base, Map<String, LaidLines> v
         return new LineFiles(size, base, veils, heights);
     }
 
-    private static Set<Path> files(Sheet sheet) {
+    /** The files that are read. */
+    static Set<Path> files(Sheet sheet) {
         Set<Path> files = new LinkedHashSet<>();
         sheet.lines().forEach(file -> files.add(file.file()));
         sheet.veils().values().forEach(veil -> {

@@ -23,7 +23,8 @@ import picocli.CommandLine.Spec;
             RegisterCommand.class,
             HeightsCommand.class,
             SunCommand.class,
-            SchemaCommand.class
+            SchemaCommand.class,
+            CompletionCommand.class
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {

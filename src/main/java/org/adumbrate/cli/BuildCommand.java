@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import org.adumbrate.build.BuildPlan;
 import org.adumbrate.build.BuildResult;
 import org.adumbrate.build.SheetBuild;
 import org.adumbrate.fault.Refusal;
@@ -27,7 +28,8 @@ import picocli.CommandLine.Spec;
             "",
             "Examples:",
             "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml",
-            "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml --only preview --dpi 150"
+            "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml --only preview --dpi 150",
+            "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml --dry-run"
         })
 final class BuildCommand implements Callable<Integer> {
     @Spec
@@ -53,12 +55,21 @@ final class BuildCommand implements Callable<Integer> {
             description = "Pixels per inch, 36 to 2400, instead of the sheet file's.")
     private Double dpi;
 
+    @Option(names = "--dry-run", description = "Tell what would be read and written, and write nothing.")
+    private boolean dryRun;
+
     @Override
     public Integer call() throws IOException, Refusal {
         if (dpi != null && !(dpi >= 36 && dpi <= 2400)) {
             throw new ParameterException(spec.commandLine(), "--dpi must be 36 to 2400");
         }
         OptionalDouble resolution = dpi == null ? OptionalDouble.empty() : OptionalDouble.of(dpi);
+        if (dryRun) {
+            BuildPlan plan = BuildPlan.of(file, only, resolution);
+            common.tell(plan);
+            common.writeJson(Results.of(plan));
+            return ExitCode.DONE;
+        }
         BuildResult result = SheetBuild.run(file, only, resolution, common.progress());
         common.tell(result);
         common.writeJson(Results.of(result));

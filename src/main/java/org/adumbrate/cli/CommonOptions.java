@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import org.adumbrate.build.BuildPlan;
 import org.adumbrate.build.BuildResult;
 import org.adumbrate.build.Finding;
 import org.adumbrate.build.Output;
@@ -63,6 +64,27 @@ final class CommonOptions {
         try (OutputFile file = OutputFile.begin(json)) {
             file.stream().write((text + "\n").getBytes(StandardCharsets.UTF_8));
             file.commit();
+        }
+    }
+
+    /** Tells what a build would read and write. */
+    void tell(BuildPlan plan) {
+        if (!printsForPeople()) {
+            return;
+        }
+        out().println("would build a sheet of " + plan.size());
+        for (BuildPlan.Read read : plan.reads()) {
+            String raster = read.raster().map(size -> size + ", ").orElse("");
+            out().printf("read %s: %s%.1f MB%n", read.file(), raster, read.bytes() / 1e6);
+        }
+        for (BuildPlan.Write write : plan.writes()) {
+            out().printf(
+                            "write %s: %s, %s at %s dpi, %s%n",
+                            write.file(),
+                            write.kind(),
+                            write.size(),
+                            Numbers.plain(Math.round(10 * write.dpi()) / 10.0),
+                            write.replaces() ? "replaces the file that stands there" : "new");
         }
     }
 

@@ -2,44 +2,65 @@ package org.adumbrate.cli;
 
 import java.io.PrintWriter;
 import java.util.Locale;
+import java.util.function.LongSupplier;
 import org.adumbrate.build.Stages;
 
-/** Shows on one line of a terminal what is being done, how far it is, and how long it will still take. */
+/**
+ * Shows on one line of a terminal what is being done, how far it is, and, of work that lasts, how long it will still take. The
+ * line is cleared with blanks: it needs neither colours nor other commands of the terminal.
+ */
 final class ProgressLine implements Stages.Listener {
     private static final long INTERVAL_NS = 100_000_000;
-    private static final double LONG_WORK_S = 2;
+
+    /** Earlier than this an estimate jumps about, and most work is done. */
+    private static final double ESTIMATE_AFTER_S = 3;
 
     private final PrintWriter terminal;
+    private final LongSupplier clock;
     private String stage = "";
     private long begun;
     private long shown;
+    private int length;
 
     ProgressLine(PrintWriter terminal) {
+        this(terminal, System::nanoTime);
+    }
+
+    /** @param clock counts nanoseconds */
+    ProgressLine(PrintWriter terminal, LongSupplier clock) {
         this.terminal = terminal;
+        this.clock = clock;
     }
 
     @Override
     public synchronized void at(String name, double share) {
-        long now = System.nanoTime();
-        if (!name.equals(stage)) {
+        long now = clock.getAsLong();
+        boolean begins = !name.equals(stage);
+        if (begins) {
             stage = name;
             begun = now;
-            shown = 0;
         }
         if (share >= 1) {
-            terminal.print("\r\u001b[K");
-        } else if (now - shown > INTERVAL_NS) {
-            terminal.print("\r\u001b[K" + name + (share > 0 ? percent(share, (now - begun) / 1e9) : ""));
-        } else {
-            return;
+            show("");
+        } else if (begins || now - shown > INTERVAL_NS) {
+            show(share > 0 ? name + progress(share, (now - begun) / 1e9) : name);
+            shown = now;
         }
-        shown = now;
+    }
+
+    private void show(String text) {
+        terminal.print("\r" + text + " ".repeat(Math.max(0, length - text.length())) + (text.isEmpty() ? "\r" : ""));
+        length = text.length();
         terminal.flush();
     }
 
-    private static String percent(double share, double seconds) {
+    private static String progress(double share, double seconds) {
         String percent = String.format(Locale.ROOT, " %3.0f %%", 100 * share);
-        double left = seconds / share - seconds;
-        return seconds + left > LONG_WORK_S ? percent + String.format(Locale.ROOT, ", %.0f s left", left) : percent;
+        return seconds < ESTIMATE_AFTER_S ? percent : percent + ", " + told(seconds / share - seconds) + " left";
+    }
+
+    private static String told(double seconds) {
+        long whole = Math.round(seconds);
+        return whole < 60 ? whole + " s" : String.format(Locale.ROOT, "%d min %02d s", whole / 60, whole % 60);
     }
 }

@@ -3,6 +3,7 @@ package org.adumbrate.cli;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.adumbrate.build.BuildPlan;
 import org.adumbrate.build.BuildResult;
 import org.adumbrate.build.PassPlacement;
 import org.adumbrate.geometry.Affine;
@@ -43,6 +44,28 @@ final class Results {
                         .toList(),
                 "seconds",
                 result.seconds());
+    }
+
+    static Map<String, Object> of(BuildPlan plan) {
+        return object(
+                "widthMm",
+                plan.size().widthMm(),
+                "heightMm",
+                plan.size().heightMm(),
+                "reads",
+                plan.reads().stream()
+                        .map(read -> object("file", read.file(), "bytes", read.bytes()))
+                        .toList(),
+                "writes",
+                plan.writes().stream()
+                        .map(write -> object(
+                                "file", write.file(),
+                                "kind", write.kind(),
+                                "width", write.size().width(),
+                                "height", write.size().height(),
+                                "dpi", write.dpi(),
+                                "replaces", write.replaces()))
+                        .toList());
     }
 
     static Map<String, Object> of(PassPlacement pass) {

@@ -62,7 +62,9 @@ final class Winding {
                 kept.add(face);
             }
         }
-        return CoverageUnion.union(MAKER.createMultiPolygon(kept.toArray(Polygon[]::new)));
+        // brought into a standing order, as the library gives the faces in another one in each run
+        return CoverageUnion.union(MAKER.createMultiPolygon(kept.toArray(Polygon[]::new)))
+                .norm();
     }
 
     private int around(Coordinate p) {

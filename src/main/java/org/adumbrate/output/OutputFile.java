@@ -13,12 +13,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.util.UUID;
 import org.adumbrate.fault.OutputFault;
 
 /**
  * A file in the making. It grows under another name in the folder of its target and takes the target's name in one step
- * when it is {@linkplain #commit committed}; closed without that, it vanishes.
+ * when it is {@linkplain #commit committed}; closed without that, it vanishes. What a killed run left of the same target is
+ * removed by a later one.
  */
 public final class OutputFile implements Closeable {
     private final Path target;
@@ -49,7 +49,8 @@ public final class OutputFile implements Closeable {
                 throw new AccessDeniedException(target.toString(), null, "the file is write-protected");
             }
             Files.createDirectories(folder);
-            Path aside = folder.resolve("." + target.getFileName() + "." + UUID.randomUUID() + ".part");
+            PartName.sweep(target.toAbsolutePath());
+            Path aside = PartName.beside(target.toAbsolutePath());
             FileChannel channel = FileChannel.open(
                     aside, StandardOpenOption.READ, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW);
             return new OutputFile(target, aside, channel);

@@ -59,8 +59,8 @@ class SamplesTest {
     @Test
     void everyCommandsHelpHasSamplesThatRun() throws IOException {
         DemoCopy.kilnYard(folder);
-        for (String command :
-                List.of("start", "build", "check", "merge", "lines", "register", "heights", "sun", "schema")) {
+        for (String command : List.of(
+                "start", "build", "check", "merge", "lines", "register", "heights", "sun", "schema", "completion")) {
             Cli help = Cli.run(command, "--help");
             assertThat(help.code()).isZero();
             List<String> samples = samples(help.out());

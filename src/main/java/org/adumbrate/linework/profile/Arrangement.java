@@ -77,7 +77,8 @@ final class Arrangement {
         Collection<?> faces = polygonizer.getPolygons();
         return faces.isEmpty()
                 ? MAKER.createPolygon()
-                : CoverageUnion.union(faces.stream().map(Geometry.class::cast).toArray(Geometry[]::new));
+                : CoverageUnion.union(faces.stream().map(Geometry.class::cast).toArray(Geometry[]::new))
+                        .norm();
     }
 
     /**

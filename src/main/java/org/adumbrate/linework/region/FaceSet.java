@@ -30,10 +30,12 @@ final class FaceSet {
                         }));
             }
         }
+        // brought into a standing order, as the library gives the pieces in another one in each run
         // every corner has an even number of bounds: inside and outside take turns
         Polygonizer polygons = new Polygonizer(true);
         polygons.add(bounds);
-        return Region.ofPolygons(Space.SHEET, straightened(polygons.getGeometry()));
+        return Region.ofPolygons(
+                Space.SHEET, straightened(polygons.getGeometry().norm()));
     }
 
     /** Piece by piece: the time for all at once grows with the square of their number. */
