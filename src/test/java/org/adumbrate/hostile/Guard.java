@@ -41,9 +41,7 @@ final class Guard {
             return talk.size() == 0
                     ? outcome
                     : new Outcome(
-                            Outcome.Kind.UNCLEAR,
-                            "printed " + talk.toString(StandardCharsets.UTF_8),
-                            outcome.millis());
+                            Outcome.Kind.UNCLEAR, "printed " + talk.toString(StandardCharsets.UTF_8), outcome.millis());
         } finally {
             System.setOut(out);
             System.setErr(err);
@@ -77,8 +75,7 @@ final class Guard {
         }
         if (thrown instanceof InputFault || thrown instanceof SheetFileFault) {
             boolean clear = lines(thrown).stream().allMatch(line -> isClear(line, file));
-            return new Outcome(
-                    clear ? Outcome.Kind.REFUSED : Outcome.Kind.UNCLEAR, thrown.getMessage(), millis);
+            return new Outcome(clear ? Outcome.Kind.REFUSED : Outcome.Kind.UNCLEAR, thrown.getMessage(), millis);
         }
         List<StackTraceElement> trace = Arrays.asList(thrown.getStackTrace());
         String words = thrown + " at " + trace.subList(0, Math.min(trace.size(), 12));

@@ -7,7 +7,7 @@ import java.util.Map;
 /** How the readings of one format ended. */
 final class Tally {
     static final String HEAD = """
-            | format | cases | read whole | refused in one line | anything else | slowest, ms | most memory, MB |
+            | format | cases | read whole | refused in one line | anything else | slowest, ms |
             | --- | --- | --- | --- | --- | --- |
             """;
 
