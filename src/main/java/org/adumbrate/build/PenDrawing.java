@@ -41,14 +41,19 @@ record PenDrawing(List<Layer> layers, Map<String, List<VectorPath<SheetPoint>>> 
     /** Depth is looked up so far around a line, in mm. */
     private static final double REACH_MM = 0.35;
 
-    /** @param depth how far everything is, for pens that fade with it */
-    static PenDrawing of(Sheet sheet, SortedLines sorted, Optional<DepthMap> depth) throws IOException {
+    /**
+     * @param depth how far everything is, for pens that fade with it
+     * @param stages knows lines that were cleaned before
+     */
+    static PenDrawing of(Sheet sheet, SortedLines sorted, Optional<DepthMap> depth, SheetStages stages)
+            throws IOException {
         CleanUpSettings settings = settings(sheet.cleanUp());
         List<String> names = sorted.byName().keySet().stream()
                 .filter(name -> !isHidden(sheet, name))
                 .toList();
         List<Callable<Cleaned>> tasks = new ArrayList<>();
-        names.forEach(name -> tasks.add(() -> CleanUp.run(sorted.byName().get(name), settings)));
+        names.forEach(name -> tasks.add(() ->
+                stages.cleaned(name, settings, () -> CleanUp.run(sorted.byName().get(name), settings))));
         List<Cleaned> cleaned = InParallel.all(tasks);
         List<Layer> layers = new ArrayList<>();
         Map<String, List<VectorPath<SheetPoint>>> paths = new LinkedHashMap<>();

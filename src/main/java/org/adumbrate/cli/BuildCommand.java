@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import org.adumbrate.build.BuildResult;
 import org.adumbrate.build.SheetBuild;
+import org.adumbrate.build.Watch;
 import org.adumbrate.fault.Refusal;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,7 +28,8 @@ import picocli.CommandLine.Spec;
             "",
             "Examples:",
             "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml",
-            "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml --only preview --dpi 150"
+            "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml --only preview --dpi 150",
+            "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml --watch"
         })
 final class BuildCommand implements Callable<Integer> {
     @Spec
@@ -53,12 +55,28 @@ final class BuildCommand implements Callable<Integer> {
             description = "Pixels per inch, 36 to 2400, instead of the sheet file's.")
     private Double dpi;
 
+    @Option(
+            names = "--watch",
+            description = {
+                "Build again whenever the sheet file or a file that it names changes, until Ctrl-C. Only what depends on"
+                        + " the change is made anew."
+            })
+    private boolean watch;
+
     @Override
     public Integer call() throws IOException, Refusal {
         if (dpi != null && !(dpi >= 36 && dpi <= 2400)) {
             throw new ParameterException(spec.commandLine(), "--dpi must be 36 to 2400");
         }
         OptionalDouble resolution = dpi == null ? OptionalDouble.empty() : OptionalDouble.of(dpi);
+        if (watch) {
+            new WatchLoop(
+                            common,
+                            new Watch(file),
+                            reuse -> SheetBuild.run(file, only, resolution, common.progress(), reuse))
+                    .run();
+            return ExitCode.DONE;
+        }
         BuildResult result = SheetBuild.run(file, only, resolution, common.progress());
         common.tell(result);
         common.writeJson(Results.of(result));

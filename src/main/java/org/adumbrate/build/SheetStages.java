@@ -1,0 +1,107 @@
+package org.adumbrate.build;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.adumbrate.geometry.Region;
+import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.linework.cleanup.CleanUpSettings;
+import org.adumbrate.linework.cleanup.Cleaned;
+import org.adumbrate.registration.LinePattern;
+import org.adumbrate.registration.Placement;
+import org.adumbrate.sheetfile.Cut;
+import org.adumbrate.sheetfile.Sheet;
+import org.adumbrate.sheetfile.SheetRegion;
+import org.adumbrate.sheetfile.Veil;
+import org.adumbrate.underlay.PassTones;
+
+/** The stages of a sheet's build that are worth keeping, each with all that it depends on and nothing else. */
+final class SheetStages {
+    private final Reuse reuse;
+    private final List<Object> base = new ArrayList<>();
+    private final List<Object> sorting = new ArrayList<>();
+    private final List<Object> seenThrough = new ArrayList<>();
+
+    private SheetStages(Reuse reuse) {
+        this.reuse = reuse;
+    }
+
+    /** Makes everything anew. */
+    static SheetStages anew() {
+        return new SheetStages(Reuse.none());
+    }
+
+    /** @param size that of the sheet, settled */
+    static SheetStages of(Sheet sheet, SheetSize size, Reuse reuse) {
+        SheetStages stages = new SheetStages(reuse);
+        stages.base.add(size);
+        sheet.lines().forEach(file -> stages.base.add(List.of(file, reuse.digest(file.file()))));
+        List<Object> sorting = stages.sorting;
+        sorting.addAll(stages.base);
+        sheet.heights().ifPresent(heights -> {
+            sorting.add(List.of("heights", heights.color(), heights.lines(), reuse.digest(heights.lines())));
+        });
+        sheet.pens().forEach((name, pen) -> {
+            sorting.add(List.of("pen", name, pen.color()));
+            stages.seenThrough.add(pen.role());
+        });
+        sheet.cut().ifPresent(cut -> sorting.add(List.of("cut", cut.color())));
+        sheet.veils().forEach((name, veil) -> {
+            if (veil instanceof Veil.ByLines shown) {
+                sorting.add(List.of("veil", name, shown.color(), shown.lines()));
+                shown.lines().ifPresent(file -> sorting.add(reuse.digest(file)));
+            }
+        });
+        return stages;
+    }
+
+    /** The strokes by colour: by the files and the colours asked for, not by how these are drawn. */
+    SortedLines sorted(Stages.Work<SortedLines> work) throws IOException {
+        return reuse.of("sorted lines", sorting, work);
+    }
+
+    /** What passes are placed by: the line sheets alone. */
+    LinePattern pattern(Stages.Work<LinePattern> work) throws IOException {
+        return reuse.of("pattern", base, work);
+    }
+
+    /** Where a pass is found by looking: by the line sheets and the pass. */
+    Placement placement(Path pass, Stages.Work<Placement> work) throws IOException {
+        return reuse.of("placement", List.of(base, reuse.digest(pass)), work);
+    }
+
+    /** The tones of a pass. */
+    PassTones tones(Path pass, Stages.Work<PassTones> work) throws IOException {
+        return reuse.of("tones", List.of(reuse.digest(pass)), work);
+    }
+
+    /** The cut. */
+    CutDrawing cut(Cut asked, Stages.Work<CutDrawing> work) throws IOException {
+        return reuse.of("cut", List.of(sorting, asked), work);
+    }
+
+    /** The named regions: by what is asked and the rasters that are traced. */
+    SheetRegions regions(Sheet sheet, SheetSize size, Stages.Work<SheetRegions> work) throws IOException {
+        List<Object> parts = new ArrayList<>(List.of(size));
+        sheet.regions().forEach((name, region) -> {
+            parts.add(List.of(name, region));
+            if (region instanceof SheetRegion.ByColor color) {
+                parts.add(reuse.digest(color.raster()));
+            }
+        });
+        return reuse.of("regions", parts, work);
+    }
+
+    /** The lines of a pen, cleaned: not by its width. */
+    Cleaned cleaned(String name, CleanUpSettings settings, Stages.Work<Cleaned> work) throws IOException {
+        return reuse.of("cleaned pens", List.of(sorting, name, settings), work);
+    }
+
+    /** What a veil covers: not how it covers it. */
+    Region<SheetPoint> enclosed(String name, Veil.ByLines veil, Stages.Work<Region<SheetPoint>> work)
+            throws IOException {
+        return reuse.of("veils", List.of(sorting, seenThrough, name, veil.gap()), work);
+    }
+}
