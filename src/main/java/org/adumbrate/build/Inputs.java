@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.adumbrate.sheetfile.Deliver;
+import org.adumbrate.sheetfile.Sheet;
 import org.adumbrate.sheetfile.SheetFile;
 
 /** The files that a sheet is made from: the sheet file, and every file that it names anywhere but under {@code deliver}. */
@@ -18,8 +19,15 @@ final class Inputs {
     static List<Path> of(SheetFile asked) {
         Set<Path> files = new LinkedHashSet<>();
         files.add(asked.file());
-        collect(asked.sheet(), files);
+        files.addAll(of(asked.sheet()));
         return List.copyOf(files);
+    }
+
+    /** Those that a sheet names. */
+    static Set<Path> of(Sheet sheet) {
+        Set<Path> files = new LinkedHashSet<>();
+        collect(sheet, files);
+        return files;
     }
 
     private static void collect(Object value, Set<Path> files) {

@@ -60,7 +60,7 @@ record PenDrawing(List<Layer> layers, Map<String, List<VectorPath<SheetPoint>>> 
         CleanUpCounts counts = CleanUpCounts.NONE;
         for (int k = 0; k < names.size(); k++) {
             String name = names.get(k);
-            layers.add(Layer.of(name, marks(sheet, name, cleaned.get(k).paths(), depth)));
+            layers.add(Layer.of(name, marks(sheet, name, cleaned.get(k).paths(), depth, stages)));
             paths.put(name, cleaned.get(k).paths());
             counts = counts.plus(cleaned.get(k).counts());
         }
@@ -73,7 +73,12 @@ record PenDrawing(List<Layer> layers, Map<String, List<VectorPath<SheetPoint>>> 
     }
 
     private static List<Mark> marks(
-            Sheet sheet, String name, List<VectorPath<SheetPoint>> paths, Optional<DepthMap> depth) {
+            Sheet sheet,
+            String name,
+            List<VectorPath<SheetPoint>> paths,
+            Optional<DepthMap> depth,
+            SheetStages stages)
+            throws IOException {
         Pen pen = pen(sheet, name);
         Optional<Percent> least =
                 Optional.ofNullable(sheet.pens().get(name)).flatMap(org.adumbrate.sheetfile.Pen::fades);
@@ -84,12 +89,19 @@ record PenDrawing(List<Layer> layers, Map<String, List<VectorPath<SheetPoint>>> 
         }
         Fade fade = new Fade(
                 depth.get().nearest(), depth.get().farthest(), least.get().share(), REACH_MM);
-        return DepthWeight.of(paths, ProfileDrawing.field(depth.get()), fade).stream()
+        return stages
+                .faded(
+                        name,
+                        settings(sheet.cleanUp()),
+                        fade,
+                        () -> DepthWeight.of(paths, ProfileDrawing.field(depth.get()), fade))
+                .stream()
                 .map(lines -> (Mark) new Mark.Lines(pen.scaled(lines.share()), lines.paths()))
                 .toList();
     }
 
-    private static CleanUpSettings settings(org.adumbrate.sheetfile.CleanUp asked) {
+    /** What is cleaned, in mm. */
+    static CleanUpSettings settings(org.adumbrate.sheetfile.CleanUp asked) {
         return asked.on()
                 ? new CleanUpSettings(
                         asked.duplicates().mm(),

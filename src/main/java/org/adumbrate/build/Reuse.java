@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -88,28 +89,36 @@ public final class Reuse {
      * @param parts all that it depends on, to be compared by value
      * @param work makes it; what it makes must not change afterwards
      */
-    @SuppressWarnings("unchecked")
     <T> T of(String stage, List<?> parts, Stages.Work<T> work) throws IOException {
         if (!remembers) {
             return work.run();
         }
-        Key key = new Key(stage, parts);
-        Object found = found(key);
-        if (found != null) {
-            return (T) found;
+        Optional<T> found = find(stage, parts);
+        if (found.isPresent()) {
+            return found.get();
         }
         T made = work.run();
-        synchronized (this) {
-            fresh.put(key, made);
-        }
+        keep(stage, parts, made);
         return made;
     }
 
-    private synchronized Object found(Key key) {
-        SoftReference<Object> held = kept.get(key);
+    /** What a stage made before of the same, if that is kept; what is not found counts as made. */
+    @SuppressWarnings("unchecked")
+    synchronized <T> Optional<T> find(String stage, List<?> parts) {
+        if (!remembers) {
+            return Optional.empty();
+        }
+        SoftReference<Object> held = kept.get(new Key(stage, parts));
         Object found = held == null ? null : held.get();
-        counts.put(key.stage(), counts.getOrDefault(key.stage(), Count.ZERO).plus(found != null));
-        return found;
+        counts.put(stage, counts.getOrDefault(stage, Count.ZERO).plus(found != null));
+        return Optional.ofNullable((T) found);
+    }
+
+    /** Keeps what a stage made, once the build has ended. */
+    synchronized void keep(String stage, List<?> parts, Object made) {
+        if (remembers) {
+            fresh.put(new Key(stage, parts), made);
+        }
     }
 
     /** What was reused and what was made by the last build, by stage; stages that it did not come to are missing. */

@@ -86,7 +86,7 @@ public final class SheetBuild {
             timer.end();
             double resolution = dpi.orElse(sheet.resolution().dpi());
             List<Layer> layers = order.sort(drawing.layers());
-            Delivery delivery = new Delivery(size, resolution, passes, layers, stages);
+            Delivery delivery = new Delivery(size, resolution, passes, layers, stages, made);
             List<Output> outputs = new ArrayList<>(delivery.deliver(deliveries));
             List<Finding> findings = new ArrayList<>(sorted.findings());
             findings.addAll(drawing.findings());

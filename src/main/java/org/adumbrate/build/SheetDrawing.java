@@ -44,7 +44,7 @@ record SheetDrawing(List<Layer> layers, SheetScene scene, List<Finding> findings
         layers.addAll(pens.layers());
         layers.addAll(veils.layers());
         if (sheet.profile().isPresent()) {
-            layers.add(ProfileDrawing.of(sheet, pens.paths(), sorted.cut(), scene.map()));
+            layers.add(ProfileDrawing.of(sheet, pens.paths(), sorted.cut(), scene.map(), stages));
         }
         layers.addAll(scene.entourage().layers());
         layers.addAll(cut.layers());

@@ -4,11 +4,16 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.adumbrate.geometry.Region;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.cleanup.CleanUpSettings;
 import org.adumbrate.linework.cleanup.Cleaned;
+import org.adumbrate.linework.profile.Fade;
+import org.adumbrate.linework.profile.WeightedLines;
+import org.adumbrate.raster.encode.StripEncoder.Packed;
 import org.adumbrate.registration.LinePattern;
 import org.adumbrate.registration.Placement;
 import org.adumbrate.sheetfile.Cut;
@@ -23,6 +28,8 @@ final class SheetStages {
     private final List<Object> base = new ArrayList<>();
     private final List<Object> sorting = new ArrayList<>();
     private final List<Object> seenThrough = new ArrayList<>();
+    private final List<Object> depth = new ArrayList<>();
+    private final List<Object> light = new ArrayList<>();
 
     private SheetStages(Reuse reuse) {
         this.reuse = reuse;
@@ -54,7 +61,32 @@ final class SheetStages {
                 shown.lines().ifPresent(file -> sorting.add(reuse.digest(file)));
             }
         });
+        stages.addDepth(sheet);
+        stages.addLight(sheet);
         return stages;
+    }
+
+    /** A depth pass in metres: by where it lies and by what is known of the camera. */
+    private void addDepth(Sheet sheet) {
+        depth.addAll(sorting);
+        depth.addAll(List.of(sheet.passes().depth(), sheet.camera(), sheet.floors(), sheet.heights()));
+        sheet.passes().depth().ifPresent(pass -> depth.add(reuse.digest(pass.file())));
+    }
+
+    /** The underlay: by its passes, and where figures cast shadows by them and all that they stand in. */
+    private void addLight(Sheet sheet) {
+        light.addAll(base);
+        light.add(sheet.passes());
+        List<Path> passes = new ArrayList<>();
+        sheet.passes().shadow().ifPresent(pass -> passes.add(pass.file()));
+        sheet.passes().figureShadow().ifPresent(pass -> passes.add(pass.file()));
+        sheet.passes().occlusion().ifPresent(pass -> passes.add(pass.file()));
+        passes.forEach(pass -> light.add(reuse.digest(pass)));
+        if (SheetScene.castsShadows(sheet)) {
+            light.add(depth);
+            light.addAll(List.of(sheet.cut(), sheet.regions(), sheet.sun(), sheet.entourage(), sheet.figures()));
+            Inputs.of(sheet).forEach(file -> light.add(reuse.digest(file)));
+        }
     }
 
     /** The strokes by colour: by the files and the colours asked for, not by how these are drawn. */
@@ -84,6 +116,9 @@ final class SheetStages {
 
     /** The named regions: by what is asked and the rasters that are traced. */
     SheetRegions regions(Sheet sheet, SheetSize size, Stages.Work<SheetRegions> work) throws IOException {
+        if (sheet.regions().isEmpty()) {
+            return work.run();
+        }
         List<Object> parts = new ArrayList<>(List.of(size));
         sheet.regions().forEach((name, region) -> {
             parts.add(List.of(name, region));
@@ -97,6 +132,33 @@ final class SheetStages {
     /** The lines of a pen, cleaned: not by its width. */
     Cleaned cleaned(String name, CleanUpSettings settings, Stages.Work<Cleaned> work) throws IOException {
         return reuse.of("cleaned pens", List.of(sorting, name, settings), work);
+    }
+
+    /** The lines of a pen by how far they fade. */
+    List<WeightedLines> faded(String name, CleanUpSettings settings, Fade fade, Stages.Work<List<WeightedLines>> work)
+            throws IOException {
+        return reuse.of("faded pens", List.of(depth, name, settings, fade), work);
+    }
+
+    /** The outline of the building: by the lines of its pens and the depth, not by its width. */
+    List<VectorPath<SheetPoint>> profile(
+            List<String> pens, CleanUpSettings settings, Stages.Work<List<VectorPath<SheetPoint>>> work)
+            throws IOException {
+        return reuse.of("profile", List.of(depth, pens, settings), work);
+    }
+
+    /**
+     * The strips of a picture of the underlay.
+     *
+     * @param as how they were packed
+     */
+    Optional<List<Packed>> strips(List<?> as) {
+        return reuse.find("underlay", List.of(light, as));
+    }
+
+    /** Keeps the strips of a picture of the underlay. */
+    void keepStrips(List<?> as, List<Packed> strips) {
+        reuse.keep("underlay", List.of(light, as), strips);
     }
 
     /** What a veil covers: not how it covers it. */
