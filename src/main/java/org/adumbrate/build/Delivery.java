@@ -37,8 +37,7 @@ final class Delivery {
     private final SheetStages made;
 
     /** @param made knows pictures of the same underlay */
-    Delivery(
-            SheetSize sheet, double dpi, PassSet passes, List<Layer> layers, Stages stages, SheetStages made) {
+    Delivery(SheetSize sheet, double dpi, PassSet passes, List<Layer> layers, Stages stages, SheetStages made) {
         this.sheet = sheet;
         this.dpi = dpi;
         this.passes = passes;

@@ -73,11 +73,7 @@ record PenDrawing(List<Layer> layers, Map<String, List<VectorPath<SheetPoint>>> 
     }
 
     private static List<Mark> marks(
-            Sheet sheet,
-            String name,
-            List<VectorPath<SheetPoint>> paths,
-            Optional<DepthMap> depth,
-            SheetStages stages)
+            Sheet sheet, String name, List<VectorPath<SheetPoint>> paths, Optional<DepthMap> depth, SheetStages stages)
             throws IOException {
         Pen pen = pen(sheet, name);
         Optional<Percent> least =

@@ -49,7 +49,8 @@ record PreparedPass(
      * @param measuresShadow whether its shadow's tone is wanted
      * @param stages knows what was placed and measured before
      */
-    static PreparedPass of(PassSource source, SheetSize sheet, Optional<LinePattern> lines, boolean measuresShadow, SheetStages stages)
+    static PreparedPass of(
+            PassSource source, SheetSize sheet, Optional<LinePattern> lines, boolean measuresShadow, SheetStages stages)
             throws IOException {
         PassRequest request = source.request();
         FramePlacement.Pinned pinned = place(source, sheet, lines, stages);
@@ -86,8 +87,7 @@ record PreparedPass(
     }
 
     private static FramePlacement.Pinned place(
-            PassSource source, SheetSize sheet, Optional<LinePattern> lines, SheetStages stages)
-            throws IOException {
+            PassSource source, SheetSize sheet, Optional<LinePattern> lines, SheetStages stages) throws IOException {
         Optional<Frame> frame = source.request().frame();
         if (lines.isEmpty() && frame.isEmpty()) {
             return new FramePlacement.Pinned(

@@ -24,19 +24,14 @@ record SheetDrawing(List<Layer> layers, SheetScene scene, List<Finding> findings
      * @throws Refusal if the depth pass does not belong to the sheet, or height lines do not settle what is asked of them
      */
     static SheetDrawing of(
-            SheetFile asked,
-            LineFiles files,
-            SortedLines sorted,
-            Optional<LinePattern> pattern,
-            SheetStages stages)
+            SheetFile asked, LineFiles files, SortedLines sorted, Optional<LinePattern> pattern, SheetStages stages)
             throws IOException, Refusal {
         Sheet sheet = asked.sheet();
         CutDrawing cut = sheet.cut().isPresent()
-                ? stages.cut(
-                        sheet.cut().get(), () -> CutDrawing.of(sheet.cut().get(), sorted.cut(), files.sheet()))
+                ? stages.cut(sheet.cut().get(), () -> CutDrawing.of(sheet.cut().get(), sorted.cut(), files.sheet()))
                 : CutDrawing.NONE;
-        SheetRegions regions = stages.regions(
-                sheet, files.sheet(), () -> SheetRegions.of(sheet.regions(), files.sheet()));
+        SheetRegions regions =
+                stages.regions(sheet, files.sheet(), () -> SheetRegions.of(sheet.regions(), files.sheet()));
         SheetScene scene = SheetScene.of(asked, files, pattern, regions.byName(), cut.region(), stages);
         PenDrawing pens = PenDrawing.of(sheet, sorted, scene.map(), stages);
         VeilDrawing veils = VeilDrawing.of(sheet, files, regions.byName(), stages);

@@ -117,7 +117,10 @@ public record SheetProof(
             try (PassSet set = PassSet.open(files.sheet(), requests)) {
                 set.hold();
                 drawing.flatMap(made -> made.scene().light()).ifPresent(set::join);
-                set.prepare(requests.isEmpty() ? Optional.empty() : pattern, SheetScene.castsShadows(sheet), SheetStages.anew());
+                set.prepare(
+                        requests.isEmpty() ? Optional.empty() : pattern,
+                        SheetScene.castsShadows(sheet),
+                        SheetStages.anew());
                 findings.addAll(set.findings(0));
                 for (int k = 0; k < requests.size(); k++) {
                     PassPlacement placed = set.placements().get(k);

@@ -84,7 +84,8 @@ final class SheetStages {
         passes.forEach(pass -> light.add(reuse.digest(pass)));
         if (SheetScene.castsShadows(sheet)) {
             light.add(depth);
-            light.addAll(List.of(sheet.cut(), sheet.regions(), sheet.sun(), sheet.entourage(), sheet.figures()));
+            sheet.cut().ifPresent(cut -> light.add(List.of(cut.gap(), cut.thinnest())));
+            light.addAll(List.of(sheet.regions(), sheet.sun(), sheet.entourage(), sheet.figures()));
             Inputs.of(sheet).forEach(file -> light.add(reuse.digest(file)));
         }
     }

@@ -27,8 +27,7 @@ import org.adumbrate.sheetfile.Veil;
  */
 record VeilDrawing(List<Layer> layers, List<Finding> findings) {
     /** @param stages knows what was enclosed before */
-    static VeilDrawing of(
-            Sheet sheet, LineFiles files, Map<String, Region<SheetPoint>> regions, SheetStages stages)
+    static VeilDrawing of(Sheet sheet, LineFiles files, Map<String, Region<SheetPoint>> regions, SheetStages stages)
             throws IOException {
         List<Layer> layers = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();

@@ -94,7 +94,8 @@ class DeliveryTest {
                 Optional.empty());
         try (PassSet passes = PassSet.open(SHEET, requests)) {
             passes.prepare(Optional.empty(), false, SheetStages.anew());
-            return new Delivery(SHEET, DPI, passes, layers, new Stages(Stages.Listener.SILENT), SheetStages.anew()).deliver(wanted);
+            return new Delivery(SHEET, DPI, passes, layers, new Stages(Stages.Listener.SILENT), SheetStages.anew())
+                    .deliver(wanted);
         }
     }
 

@@ -168,8 +168,7 @@ class ReuseTest {
 
     /** The bytes of what was delivered. */
     private TreeMap<String, String> build(Reuse kept) throws IOException, Refusal {
-        BuildResult result =
-                SheetBuild.run(file, Set.of(), OptionalDouble.of(40), Stages.Listener.SILENT, kept);
+        BuildResult result = SheetBuild.run(file, Set.of(), OptionalDouble.of(40), Stages.Listener.SILENT, kept);
         TreeMap<String, String> bytes = new TreeMap<>();
         for (Output output : result.outputs()) {
             bytes.put(output.kind(), new String(Files.readAllBytes(output.file()), StandardCharsets.ISO_8859_1));

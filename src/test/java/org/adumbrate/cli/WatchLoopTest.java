@@ -18,8 +18,7 @@ class WatchLoopTest {
             pens: { plan: { color: "#000000", width: 0.25 } }
             deliver: { drawing: out/drawing.pdf }
             """;
-    private static final String LINES =
-            """
+    private static final String LINES = """
             <svg xmlns="http://www.w3.org/2000/svg" width="100mm" height="80mm" viewBox="0 0 100 80">
               <path d="M10 10H90" fill="none" stroke="#000000" stroke-width="0.2"/>
             </svg>
