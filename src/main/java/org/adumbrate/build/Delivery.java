@@ -34,13 +34,16 @@ final class Delivery {
     private final PassSet passes;
     private final List<Layer> layers;
     private final Stages stages;
+    private final SheetStages made;
 
-    Delivery(SheetSize sheet, double dpi, PassSet passes, List<Layer> layers, Stages stages) {
+    /** @param made knows pictures of the same underlay */
+    Delivery(SheetSize sheet, double dpi, PassSet passes, List<Layer> layers, Stages stages, SheetStages made) {
         this.sheet = sheet;
         this.dpi = dpi;
         this.passes = passes;
         this.layers = layers;
         this.stages = stages;
+        this.made = made;
     }
 
     /** Makes them all, the quick look first. */
@@ -88,20 +91,24 @@ final class Delivery {
         PictureFormat format = Pictures.format(request, sheet.pixelsAt(dpi), dpi, passes.channels());
         int rows = wanted.flat().isPresent() ? FlatDrawing.STRIP_ROWS : format.stripRows();
         List<Item> items = new ArrayList<>();
+        ItemStrips strips = new ItemStrips(made);
         try {
             if (!passes.isEmpty()) {
-                beginUnderlays(wanted, format, rows, items);
+                beginUnderlays(wanted, format, rows, items, strips);
             }
             if (wanted.flat().isPresent()) {
-                items.add(flat(wanted.flat().get(), format, rows));
+                Item flat = flat(wanted.flat().get(), format, rows);
+                items.add(flat);
+                strips.add(flat.encoder());
             }
-            if (!items.isEmpty()) {
+            if (!strips.wanting().isEmpty()) {
                 passes.blend(
                         format.size(),
                         format.channels(),
-                        items.stream().map(Item::encoder).toList(),
+                        strips.wanting(),
                         rows,
                         share -> stages.at("underlay", share));
+                strips.keep();
             }
             for (Item item : items) {
                 outputs.add(item.finish());
@@ -114,20 +121,26 @@ final class Delivery {
         }
     }
 
-    private void beginUnderlays(Deliveries wanted, PictureFormat format, int rows, List<Item> items)
+    private void beginUnderlays(Deliveries wanted, PictureFormat format, int rows, List<Item> items, ItemStrips strips)
             throws IOException {
         PictureFormat eight =
                 new PictureFormat(format.size(), format.channels(), 8, dpi, format.level(), format.dithered());
         if (wanted.underlay().isPresent()) {
             Path file = wanted.underlay().get().file();
-            items.add(Item.picture("underlay", file, format, Pictures.begin(file, format, rows)));
+            Item item = Item.picture("underlay", file, format, Pictures.begin(file, format, rows));
+            items.add(item);
+            strips.add(Pictures.packing(file), format, rows, item.encoder());
         }
         if (wanted.drawing().isPresent()) {
-            items.add(Item.drawing(wanted.drawing().get(), eight, sheet, layers));
+            Item item = Item.drawing(wanted.drawing().get(), eight, sheet, layers);
+            items.add(item);
+            strips.add("pdf", eight, rows, item.encoder());
         }
         if (wanted.svg().isPresent() && ownPicture(wanted).isPresent()) {
             Path file = ownPicture(wanted).get();
-            items.add(Item.picture("svg-underlay", file, eight, Pictures.begin(file, eight, rows)));
+            Item item = Item.picture("svg-underlay", file, eight, Pictures.begin(file, eight, rows));
+            items.add(item);
+            strips.add(Pictures.packing(file), eight, rows, item.encoder());
         }
     }
 

@@ -33,10 +33,11 @@ record LineFiles(SheetSize sheet, List<LaidLines> base, Map<String, LaidLines> v
     /**
      * Reads them, each file once, all side by side.
      *
+     * @param reuse knows those that have not changed
      * @throws Refusal if a page does not fit the sheet
      */
-    static LineFiles read(Sheet sheet) throws IOException, Refusal {
-        Map<Path, LineSheet> read = readAll(files(sheet));
+    static LineFiles read(Sheet sheet, Reuse reuse) throws IOException, Refusal {
+        Map<Path, LineSheet> read = readAll(files(sheet), reuse);
         SheetSize size =
                 sheet.size().orElse(read.get(sheet.lines().get(0).file()).page());
         List<LaidLines> base = new ArrayList<>();
@@ -69,9 +70,10 @@ record LineFiles(SheetSize sheet, List<LaidLines> base, Map<String, LaidLines> v
         return files;
     }
 
-    private static Map<Path, LineSheet> readAll(Set<Path> files) throws IOException {
+    private static Map<Path, LineSheet> readAll(Set<Path> files, Reuse reuse) throws IOException {
         List<Callable<LineSheet>> tasks = new ArrayList<>();
-        files.forEach(file -> tasks.add(() -> LineSheets.read(file)));
+        files.forEach(file -> tasks.add(
+                () -> reuse.of("line sheets", List.of(file, reuse.digest(file)), () -> LineSheets.read(file))));
         List<LineSheet> sheets = InParallel.all(tasks);
         Map<Path, LineSheet> read = new HashMap<>();
         int k = 0;

@@ -42,7 +42,7 @@ public final class Merge {
                 passes.hold();
             }
             Stages.Timer timer = stages.begin("registration");
-            passes.prepare(lines.map(LaidLines::pattern), false);
+            passes.prepare(lines.map(LaidLines::pattern), false, SheetStages.anew());
             timer.end();
             Output output = stages.run("underlay", () -> write(passes, sheet, request, stages));
             return new BuildResult(

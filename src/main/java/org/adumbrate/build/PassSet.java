@@ -84,14 +84,15 @@ final class PassSet implements Closeable {
      *
      * @param lines the lines that they are placed by; by their ratio alone if there are none
      * @param figuresCast whether figures' light is to join, which takes its tone from the building's shadow
+     * @param stages knows what was placed and measured before
      * @throws Refusal if one does not belong to the sheet
      */
-    void prepare(Optional<LinePattern> lines, boolean figuresCast) throws IOException, Refusal {
+    void prepare(Optional<LinePattern> lines, boolean figuresCast, SheetStages stages) throws IOException, Refusal {
         boolean joins = figuresCast
                 || sources.stream().anyMatch(source -> source.request().role() == PassRole.FIGURE_SHADOW);
         List<Callable<PreparedPass>> tasks = new ArrayList<>();
         for (PassSource source : sources) {
-            tasks.add(() -> PreparedPass.of(source, sheet, lines, joins));
+            tasks.add(() -> PreparedPass.of(source, sheet, lines, joins, stages));
         }
         prepared = InParallel.all(tasks);
         for (PreparedPass pass : prepared) {

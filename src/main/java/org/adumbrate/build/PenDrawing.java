@@ -41,21 +41,26 @@ record PenDrawing(List<Layer> layers, Map<String, List<VectorPath<SheetPoint>>> 
     /** Depth is looked up so far around a line, in mm. */
     private static final double REACH_MM = 0.35;
 
-    /** @param depth how far everything is, for pens that fade with it */
-    static PenDrawing of(Sheet sheet, SortedLines sorted, Optional<DepthMap> depth) throws IOException {
+    /**
+     * @param depth how far everything is, for pens that fade with it
+     * @param stages knows lines that were cleaned before
+     */
+    static PenDrawing of(Sheet sheet, SortedLines sorted, Optional<DepthMap> depth, SheetStages stages)
+            throws IOException {
         CleanUpSettings settings = settings(sheet.cleanUp());
         List<String> names = sorted.byName().keySet().stream()
                 .filter(name -> !isHidden(sheet, name))
                 .toList();
         List<Callable<Cleaned>> tasks = new ArrayList<>();
-        names.forEach(name -> tasks.add(() -> CleanUp.run(sorted.byName().get(name), settings)));
+        names.forEach(name -> tasks.add(() ->
+                stages.cleaned(name, settings, () -> CleanUp.run(sorted.byName().get(name), settings))));
         List<Cleaned> cleaned = InParallel.all(tasks);
         List<Layer> layers = new ArrayList<>();
         Map<String, List<VectorPath<SheetPoint>>> paths = new LinkedHashMap<>();
         CleanUpCounts counts = CleanUpCounts.NONE;
         for (int k = 0; k < names.size(); k++) {
             String name = names.get(k);
-            layers.add(Layer.of(name, marks(sheet, name, cleaned.get(k).paths(), depth)));
+            layers.add(Layer.of(name, marks(sheet, name, cleaned.get(k).paths(), depth, stages)));
             paths.put(name, cleaned.get(k).paths());
             counts = counts.plus(cleaned.get(k).counts());
         }
@@ -68,7 +73,8 @@ record PenDrawing(List<Layer> layers, Map<String, List<VectorPath<SheetPoint>>> 
     }
 
     private static List<Mark> marks(
-            Sheet sheet, String name, List<VectorPath<SheetPoint>> paths, Optional<DepthMap> depth) {
+            Sheet sheet, String name, List<VectorPath<SheetPoint>> paths, Optional<DepthMap> depth, SheetStages stages)
+            throws IOException {
         Pen pen = pen(sheet, name);
         Optional<Percent> least =
                 Optional.ofNullable(sheet.pens().get(name)).flatMap(org.adumbrate.sheetfile.Pen::fades);
@@ -79,12 +85,19 @@ record PenDrawing(List<Layer> layers, Map<String, List<VectorPath<SheetPoint>>> 
         }
         Fade fade = new Fade(
                 depth.get().nearest(), depth.get().farthest(), least.get().share(), REACH_MM);
-        return DepthWeight.of(paths, ProfileDrawing.field(depth.get()), fade).stream()
+        return stages
+                .faded(
+                        name,
+                        settings(sheet.cleanUp()),
+                        fade,
+                        () -> DepthWeight.of(paths, ProfileDrawing.field(depth.get()), fade))
+                .stream()
                 .map(lines -> (Mark) new Mark.Lines(pen.scaled(lines.share()), lines.paths()))
                 .toList();
     }
 
-    private static CleanUpSettings settings(org.adumbrate.sheetfile.CleanUp asked) {
+    /** What is cleaned, in mm. */
+    static CleanUpSettings settings(org.adumbrate.sheetfile.CleanUp asked) {
         return asked.on()
                 ? new CleanUpSettings(
                         asked.duplicates().mm(),

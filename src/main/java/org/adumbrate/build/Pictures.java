@@ -24,9 +24,13 @@ final class Pictures {
                 request.dithered());
     }
 
+    /** How the strips of a picture are packed. */
+    static String packing(Path file) {
+        return file.toString().toLowerCase(Locale.ROOT).endsWith(".png") ? "png" : "tiff";
+    }
+
     /** Begins a picture: a PNG if its name ends so, else a TIFF. */
     static StripEncoder begin(Path file, PictureFormat format, int stripRows) throws IOException {
-        boolean png = file.toString().toLowerCase(Locale.ROOT).endsWith(".png");
-        return png ? new PngEncoder(file, format) : new TiffEncoder(file, format, stripRows);
+        return packing(file).equals("png") ? new PngEncoder(file, format) : new TiffEncoder(file, format, stripRows);
     }
 }

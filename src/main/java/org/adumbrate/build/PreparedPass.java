@@ -47,11 +47,13 @@ record PreparedPass(
      *
      * @param lines the lines that it is placed by; by its ratio alone if there are none
      * @param measuresShadow whether its shadow's tone is wanted
+     * @param stages knows what was placed and measured before
      */
-    static PreparedPass of(PassSource source, SheetSize sheet, Optional<LinePattern> lines, boolean measuresShadow)
+    static PreparedPass of(
+            PassSource source, SheetSize sheet, Optional<LinePattern> lines, boolean measuresShadow, SheetStages stages)
             throws IOException {
         PassRequest request = source.request();
-        FramePlacement.Pinned pinned = place(source, sheet, lines);
+        FramePlacement.Pinned pinned = place(source, sheet, lines, stages);
         Placement placement = pinned.placement();
         boolean measures = request.measuresWhite() || (measuresShadow && request.role() == PassRole.SHADOW);
         if (!measures || !placement.aligned()) {
@@ -59,10 +61,7 @@ record PreparedPass(
             return new PreparedPass(
                     source, placement, request.look(), grey, OptionalDouble.empty(), false, pinned.doubtful());
         }
-        PassTones tones;
-        try (PassSource.Rows rows = source.look()) {
-            tones = PassTones.measure(rows.rows());
-        }
+        PassTones tones = stages.tones(request.file(), () -> tones(source));
         WhitePoint white =
                 request.measuresWhite() ? tones.white() : request.look().white();
         boolean missing = request.measuresWhite() && !tones.whiteFound();
@@ -81,8 +80,14 @@ record PreparedPass(
         return new PlacedPass(source.request().role(), rows.rows(), placement.passToSheet(), as);
     }
 
-    private static FramePlacement.Pinned place(PassSource source, SheetSize sheet, Optional<LinePattern> lines)
-            throws IOException {
+    private static PassTones tones(PassSource source) throws IOException {
+        try (PassSource.Rows rows = source.look()) {
+            return PassTones.measure(rows.rows());
+        }
+    }
+
+    private static FramePlacement.Pinned place(
+            PassSource source, SheetSize sheet, Optional<LinePattern> lines, SheetStages stages) throws IOException {
         Optional<Frame> frame = source.request().frame();
         if (lines.isEmpty() && frame.isEmpty()) {
             return new FramePlacement.Pinned(
@@ -91,7 +96,8 @@ record PreparedPass(
         if (lines.isEmpty()) {
             return new FramePlacement.Pinned(FramePlacement.unseen(source.info().size(), frame.get()), false);
         }
-        Placement found = Registration.register(lines.get(), sheet, image(source));
+        Placement found = stages.placement(
+                source.request().file(), () -> Registration.register(lines.get(), sheet, image(source)));
         return frame.map(pinned -> FramePlacement.pinned(pinned, found))
                 .orElse(new FramePlacement.Pinned(found, false));
     }

@@ -1,5 +1,6 @@
 package org.adumbrate.build;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -26,19 +27,27 @@ final class ProfileDrawing {
      * @param pens the lines by the names of their pens
      * @param cut the outline of the cut
      * @param depth how far everything is, if that is known
+     * @param stages knows what it was before
      */
     static Layer of(
             Sheet sheet,
             Map<String, List<VectorPath<SheetPoint>>> pens,
             List<VectorPath<SheetPoint>> cut,
-            Optional<DepthMap> depth) {
+            Optional<DepthMap> depth,
+            SheetStages stages)
+            throws IOException {
         Profile asked = sheet.profile().orElseThrow();
         List<VectorPath<SheetPoint>> building = new ArrayList<>();
-        asked.pensOf(sheet.pens()).forEach(pen -> building.addAll(pens.getOrDefault(pen, List.of())));
+        List<String> drawn =
+                asked.pensOf(sheet.pens()).stream().filter(pens::containsKey).toList();
+        drawn.forEach(pen -> building.addAll(pens.get(pen)));
         ProfileSettings usual = ProfileSettings.STANDARD;
-        List<VectorPath<SheetPoint>> outline = depth.isPresent()
-                ? org.adumbrate.linework.profile.Profile.of(building, cut, field(depth.get()), usual)
-                : org.adumbrate.linework.profile.Profile.of(building, cut, usual);
+        List<VectorPath<SheetPoint>> outline = stages.profile(
+                drawn,
+                PenDrawing.settings(sheet.cleanUp()),
+                () -> depth.isPresent()
+                        ? org.adumbrate.linework.profile.Profile.of(building, cut, field(depth.get()), usual)
+                        : org.adumbrate.linework.profile.Profile.of(building, cut, usual));
         Pen pen = Pen.round(asked.width().mm(), asked.ink());
         return Layer.of(DrawingOrder.PROFILE, List.of(new Mark.Lines(pen, outline)));
     }

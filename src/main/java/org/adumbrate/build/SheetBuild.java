@@ -33,34 +33,60 @@ public final class SheetBuild {
      */
     public static BuildResult run(Path file, Set<String> only, OptionalDouble dpi, Stages.Listener listener)
             throws IOException, Refusal {
-        Stages stages = new Stages(listener);
+        return run(file, only, dpi, listener, Reuse.none());
+    }
+
+    /**
+     * Runs a build that makes nothing anew that was kept from earlier ones; what it delivers is the same as if it did.
+     *
+     * @param file the sheet file
+     * @param only the items to deliver, by the sheet file's words; all if empty
+     * @param dpi the underlay's resolution; the sheet file's if absent
+     * @param reuse what earlier builds made, and this one will have made
+     * @throws Refusal if a pass does not belong to the sheet, a page does not fit it, or an item is not known
+     * @throws IOException if an input cannot be used or an output cannot be written
+     */
+    public static BuildResult run(
+            Path file, Set<String> only, OptionalDouble dpi, Stages.Listener listener, Reuse reuse)
+            throws IOException, Refusal {
+        reuse.begin();
+        try {
+            return build(file, only, dpi, new Stages(listener), reuse);
+        } finally {
+            reuse.end();
+        }
+    }
+
+    private static BuildResult build(Path file, Set<String> only, OptionalDouble dpi, Stages stages, Reuse reuse)
+            throws IOException, Refusal {
         SheetFile asked = stages.run("sheet file", () -> SheetFileReader.read(file));
         Deliveries deliveries = Deliveries.of(asked, only);
         Sheet sheet = asked.sheet();
         Stages.Timer timer = stages.begin("lines");
-        LineFiles files = LineFiles.read(sheet);
+        LineFiles files = LineFiles.read(sheet, reuse);
         SheetSize size = files.sheet();
-        SortedLines sorted = SortedLines.of(sheet, files);
+        SheetStages made = SheetStages.of(sheet, size, reuse);
+        SortedLines sorted = made.sorted(() -> SortedLines.of(sheet, files));
         DrawingOrder order = LayerOrder.of(asked, sorted.strays(), sheet.order());
         timer.end();
         List<PassRequest> requests = SheetRequests.of(sheet.passes(), size);
         Optional<LinePattern> pattern =
                 requests.isEmpty() && sheet.passes().depth().isEmpty()
                         ? Optional.empty()
-                        : Optional.of(pattern(files.base()));
+                        : Optional.of(made.pattern(() -> pattern(files.base())));
         try (PassSet passes = PassSet.open(size, requests)) {
             passes.hold();
             timer = stages.begin("registration and drawing");
             Optional<LinePattern> places = requests.isEmpty() ? Optional.empty() : pattern;
             SideTask<SheetDrawing> drawn =
-                    SideTask.begin("drawing", () -> SheetDrawing.of(asked, files, sorted, pattern));
-            passes.prepare(places, SheetScene.castsShadows(sheet));
+                    SideTask.begin("drawing", () -> SheetDrawing.of(asked, files, sorted, pattern, made));
+            passes.prepare(places, SheetScene.castsShadows(sheet), made);
             SheetDrawing drawing = drawn.result();
             drawing.scene().light().ifPresent(passes::join);
             timer.end();
             double resolution = dpi.orElse(sheet.resolution().dpi());
             List<Layer> layers = order.sort(drawing.layers());
-            Delivery delivery = new Delivery(size, resolution, passes, layers, stages);
+            Delivery delivery = new Delivery(size, resolution, passes, layers, stages, made);
             List<Output> outputs = new ArrayList<>(delivery.deliver(deliveries));
             List<Finding> findings = new ArrayList<>(sorted.findings());
             findings.addAll(drawing.findings());

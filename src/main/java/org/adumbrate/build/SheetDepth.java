@@ -42,9 +42,10 @@ record SheetDepth(Path file, StoredNumbers numbers, FramePlacement.Pinned placed
      *
      * @param frame where it lies, if that is pinned
      * @param lines the lines that it is placed by
+     * @param stages knows where it was found before
      * @throws Refusal if it does not belong to the sheet
      */
-    static SheetDepth of(Path file, Optional<Frame> frame, SheetSize sheet, LinePattern lines)
+    static SheetDepth of(Path file, Optional<Frame> frame, SheetSize sheet, LinePattern lines, SheetStages stages)
             throws IOException, Refusal {
         StoredNumbers numbers;
         PixelSize whole;
@@ -52,7 +53,8 @@ record SheetDepth(Path file, StoredNumbers numbers, FramePlacement.Pinned placed
             whole = reader.info().size();
             numbers = StoredNumbers.read(reader, MOST_PIXELS);
         }
-        Placement found = Registration.register(lines, sheet, new PassImage(picture(numbers, whole), whole));
+        Placement found = stages.placement(
+                file, () -> Registration.register(lines, sheet, new PassImage(picture(numbers, whole), whole)));
         FramePlacement.Pinned placed = frame.map(pinned -> FramePlacement.pinned(pinned, found))
                 .orElse(new FramePlacement.Pinned(found, false));
         if (!placed.placement().aligned()) {

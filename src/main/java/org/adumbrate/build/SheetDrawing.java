@@ -20,23 +20,26 @@ import org.adumbrate.sheetfile.SheetFile;
 record SheetDrawing(List<Layer> layers, SheetScene scene, List<Finding> findings) {
     /**
      * @param pattern the lines that a depth pass is placed by
+     * @param stages knows what has not changed
      * @throws Refusal if the depth pass does not belong to the sheet, or height lines do not settle what is asked of them
      */
-    static SheetDrawing of(SheetFile asked, LineFiles files, SortedLines sorted, Optional<LinePattern> pattern)
+    static SheetDrawing of(
+            SheetFile asked, LineFiles files, SortedLines sorted, Optional<LinePattern> pattern, SheetStages stages)
             throws IOException, Refusal {
         Sheet sheet = asked.sheet();
         CutDrawing cut = sheet.cut().isPresent()
-                ? CutDrawing.of(sheet.cut().get(), sorted.cut(), files.sheet())
+                ? stages.cut(sheet.cut().get(), () -> CutDrawing.of(sheet.cut().get(), sorted.cut(), files.sheet()))
                 : CutDrawing.NONE;
-        SheetRegions regions = SheetRegions.of(sheet.regions(), files.sheet());
-        SheetScene scene = SheetScene.of(asked, files, pattern, regions.byName(), cut.region());
-        PenDrawing pens = PenDrawing.of(sheet, sorted, scene.map());
-        VeilDrawing veils = VeilDrawing.of(sheet, files, regions.byName());
+        SheetRegions regions =
+                stages.regions(sheet, files.sheet(), () -> SheetRegions.of(sheet.regions(), files.sheet()));
+        SheetScene scene = SheetScene.of(asked, files, pattern, regions.byName(), cut.region(), stages);
+        PenDrawing pens = PenDrawing.of(sheet, sorted, scene.map(), stages);
+        VeilDrawing veils = VeilDrawing.of(sheet, files, regions.byName(), stages);
         List<Layer> layers = new ArrayList<>(sorted.strays());
         layers.addAll(pens.layers());
         layers.addAll(veils.layers());
         if (sheet.profile().isPresent()) {
-            layers.add(ProfileDrawing.of(sheet, pens.paths(), sorted.cut(), scene.map()));
+            layers.add(ProfileDrawing.of(sheet, pens.paths(), sorted.cut(), scene.map(), stages));
         }
         layers.addAll(scene.entourage().layers());
         layers.addAll(cut.layers());

@@ -77,7 +77,7 @@ public record SheetProof(
      */
     public static SheetProof of(Path file, OptionalDouble dpi) throws IOException, Refusal {
         SheetFile asked = SheetFileReader.read(file);
-        LineFiles files = LineFiles.read(asked.sheet());
+        LineFiles files = LineFiles.read(asked.sheet(), Reuse.none());
         return new Making(asked, files, dpi.orElse(asked.sheet().resolution().dpi())).proof();
     }
 
@@ -117,7 +117,10 @@ public record SheetProof(
             try (PassSet set = PassSet.open(files.sheet(), requests)) {
                 set.hold();
                 drawing.flatMap(made -> made.scene().light()).ifPresent(set::join);
-                set.prepare(requests.isEmpty() ? Optional.empty() : pattern, SheetScene.castsShadows(sheet));
+                set.prepare(
+                        requests.isEmpty() ? Optional.empty() : pattern,
+                        SheetScene.castsShadows(sheet),
+                        SheetStages.anew());
                 findings.addAll(set.findings(0));
                 for (int k = 0; k < requests.size(); k++) {
                     PassPlacement placed = set.placements().get(k);
@@ -142,7 +145,7 @@ public record SheetProof(
 
         private Optional<SheetDrawing> drawing(Optional<LinePattern> pattern) throws IOException {
             try {
-                return Optional.of(SheetDrawing.of(asked, files, sorted, pattern));
+                return Optional.of(SheetDrawing.of(asked, files, sorted, pattern, SheetStages.anew()));
             } catch (SheetFileFault fault) {
                 refusals.addAll(fault.complaints());
             } catch (Refusal refusal) {
@@ -154,7 +157,7 @@ public record SheetProof(
 
         /** What there is to look at where people cannot be placed. */
         private void linesAlone(List<Layer> layers) throws IOException {
-            PenDrawing pens = PenDrawing.of(sheet, sorted, Optional.empty());
+            PenDrawing pens = PenDrawing.of(sheet, sorted, Optional.empty(), SheetStages.anew());
             layers.addAll(sorted.strays());
             layers.addAll(pens.layers());
             findings.addAll(pens.findings());

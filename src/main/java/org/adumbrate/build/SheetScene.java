@@ -38,6 +38,7 @@ record SheetScene(
      * @param pattern the lines that a depth pass is placed by
      * @param regions the named regions
      * @param cut what the section plane slices
+     * @param stages knows what has not changed
      * @throws Refusal if the depth pass does not belong to the sheet, or too little is known to place people
      */
     static SheetScene of(
@@ -45,7 +46,8 @@ record SheetScene(
             LineFiles files,
             Optional<LinePattern> pattern,
             Map<String, Region<SheetPoint>> regions,
-            Region<SheetPoint> cut)
+            Region<SheetPoint> cut,
+            SheetStages stages)
             throws IOException, Refusal {
         Sheet sheet = asked.sheet();
         Optional<SheetDepth> depth = Optional.empty();
@@ -55,7 +57,8 @@ record SheetScene(
                     pass.file(),
                     pass.frame().map(frame -> frame.on(files.sheet())),
                     files.sheet(),
-                    pattern.orElseThrow()));
+                    pattern.orElseThrow(),
+                    stages));
         }
         SheetCamera camera = new SheetCamera(sheet, files, depth);
         Optional<DepthMap> map = Optional.empty();

@@ -1,5 +1,6 @@
 package org.adumbrate.build;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -25,21 +26,25 @@ import org.adumbrate.sheetfile.Veil;
  * @param findings veils that cover nothing
  */
 record VeilDrawing(List<Layer> layers, List<Finding> findings) {
-    static VeilDrawing of(Sheet sheet, LineFiles files, Map<String, Region<SheetPoint>> regions) {
+    /** @param stages knows what was enclosed before */
+    static VeilDrawing of(Sheet sheet, LineFiles files, Map<String, Region<SheetPoint>> regions, SheetStages stages)
+            throws IOException {
         List<Layer> layers = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
-        sheet.veils().forEach((name, veil) -> {
-            Region<SheetPoint> region = region(sheet, name, veil, files, regions);
+        for (Map.Entry<String, Veil> entry : sheet.veils().entrySet()) {
+            String name = entry.getKey();
+            Veil veil = entry.getValue();
+            Region<SheetPoint> region = region(sheet, name, veil, files, regions, stages);
             if (region.isEmpty()) {
                 findings.add(
                         new Finding(Finding.Severity.WARNING, "veils: '" + name + "' covers nothing; " + help(veil)));
-                return;
+                continue;
             }
             List<Mark> marks = new ArrayList<>();
             marks.add(new Mark.Area(veil.fill(), veil.opacity().share(), region));
             veil.etch().ifPresent(etch -> marks.add(CutDrawing.hatching(etch, region)));
             layers.add(Layer.of(DrawingOrder.fillOf(name), marks));
-        });
+        }
         return new VeilDrawing(layers, findings);
     }
 
@@ -51,7 +56,13 @@ record VeilDrawing(List<Layer> layers, List<Finding> findings) {
     }
 
     private static Region<SheetPoint> region(
-            Sheet sheet, String name, Veil veil, LineFiles files, Map<String, Region<SheetPoint>> regions) {
+            Sheet sheet,
+            String name,
+            Veil veil,
+            LineFiles files,
+            Map<String, Region<SheetPoint>> regions,
+            SheetStages stages)
+            throws IOException {
         if (veil instanceof Veil.ByPoints stated) {
             return SheetRegions.ofPolygons(stated.points());
         }
@@ -59,6 +70,10 @@ record VeilDrawing(List<Layer> layers, List<Finding> findings) {
             return regions.get(named.region());
         }
         Veil.ByLines shown = (Veil.ByLines) veil;
+        return stages.enclosed(name, shown, () -> enclosed(sheet, name, shown, files));
+    }
+
+    private static Region<SheetPoint> enclosed(Sheet sheet, String name, Veil.ByLines shown, LineFiles files) {
         List<VectorPath<SheetPoint>> own = new ArrayList<>();
         List<VectorPath<SheetPoint>> others = new ArrayList<>();
         List<LaidLines> sheets =

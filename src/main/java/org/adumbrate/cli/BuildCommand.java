@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import org.adumbrate.build.BuildPlan;
 import org.adumbrate.build.BuildResult;
 import org.adumbrate.build.SheetBuild;
+import org.adumbrate.build.Watch;
 import org.adumbrate.fault.Refusal;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -29,7 +30,8 @@ import picocli.CommandLine.Spec;
             "Examples:",
             "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml",
             "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml --only preview --dpi 150",
-            "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml --dry-run"
+            "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml --dry-run",
+            "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml --watch"
         })
 final class BuildCommand implements Callable<Integer> {
     @Spec
@@ -58,6 +60,14 @@ final class BuildCommand implements Callable<Integer> {
     @Option(names = "--dry-run", description = "Tell what would be read and written, and write nothing.")
     private boolean dryRun;
 
+    @Option(
+            names = "--watch",
+            description = {
+                "Build again whenever the sheet file or a file that it names changes, until Ctrl-C. Only what depends on"
+                        + " the change is made anew."
+            })
+    private boolean watch;
+
     @Override
     public Integer call() throws IOException, Refusal {
         if (dpi != null && !(dpi >= 36 && dpi <= 2400)) {
@@ -68,6 +78,14 @@ final class BuildCommand implements Callable<Integer> {
             BuildPlan plan = BuildPlan.of(file, only, resolution);
             common.tell(plan);
             common.writeJson(Results.of(plan));
+            return ExitCode.DONE;
+        }
+        if (watch) {
+            new WatchLoop(
+                            common,
+                            new Watch(file),
+                            reuse -> SheetBuild.run(file, only, resolution, common.progress(), reuse))
+                    .run();
             return ExitCode.DONE;
         }
         BuildResult result = SheetBuild.run(file, only, resolution, common.progress());

@@ -88,6 +88,18 @@ final class CommonOptions {
         }
     }
 
+    /** Tells how it goes on, in one line. */
+    void say(String line) {
+        if (!quiet) {
+            err().println(line);
+        }
+    }
+
+    /** Tells what went wrong. */
+    void complain(String line) {
+        err().println(line);
+    }
+
     /** Tells what a build made and found. */
     void tell(BuildResult result) {
         if (printsForPeople()) {

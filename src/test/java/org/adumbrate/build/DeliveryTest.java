@@ -93,8 +93,9 @@ class DeliveryTest {
                 Optional.of(flat),
                 Optional.empty());
         try (PassSet passes = PassSet.open(SHEET, requests)) {
-            passes.prepare(Optional.empty(), false);
-            return new Delivery(SHEET, DPI, passes, layers, new Stages(Stages.Listener.SILENT)).deliver(wanted);
+            passes.prepare(Optional.empty(), false, SheetStages.anew());
+            return new Delivery(SHEET, DPI, passes, layers, new Stages(Stages.Listener.SILENT), SheetStages.anew())
+                    .deliver(wanted);
         }
     }
 

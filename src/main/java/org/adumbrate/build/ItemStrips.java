@@ -1,0 +1,61 @@
+package org.adumbrate.build;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.adumbrate.raster.encode.PictureFormat;
+import org.adumbrate.raster.encode.StripEncoder;
+import org.adumbrate.raster.encode.StripEncoder.Packed;
+
+/** Sorts items into those whose strips are kept, which are filled at once, and those that are still to be blended. */
+final class ItemStrips {
+    private final SheetStages made;
+    private final List<StripEncoder> wanting = new ArrayList<>();
+    private final Map<List<Object>, KeptStrips> keeping = new LinkedHashMap<>();
+
+    ItemStrips(SheetStages made) {
+        this.made = made;
+    }
+
+    /**
+     * Adds an item that shows the underlay alone.
+     *
+     * @param kind how its strips are packed
+     * @param rows of a strip
+     */
+    void add(String kind, PictureFormat format, int rows, StripEncoder encoder) throws IOException {
+        if (!KeptStrips.keeps(format)) {
+            wanting.add(encoder);
+            return;
+        }
+        List<Object> as = List.of(kind, format, rows);
+        Optional<List<Packed>> kept = made.strips(as);
+        if (kept.isPresent()) {
+            for (Packed strip : kept.get()) {
+                encoder.append(strip);
+            }
+            return;
+        }
+        KeptStrips keeper = new KeptStrips(encoder);
+        keeping.put(as, keeper);
+        wanting.add(keeper);
+    }
+
+    /** Adds an item that shows more than the underlay. */
+    void add(StripEncoder encoder) {
+        wanting.add(encoder);
+    }
+
+    /** Those that are still to be blended. */
+    List<StripEncoder> wanting() {
+        return wanting;
+    }
+
+    /** Keeps what was blended. */
+    void keep() {
+        keeping.forEach((as, keeper) -> made.keepStrips(as, keeper.strips()));
+    }
+}

@@ -1,0 +1,52 @@
+package org.adumbrate.build;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.adumbrate.raster.encode.PictureFormat;
+import org.adumbrate.raster.encode.StripEncoder;
+
+/** Hands strips on to a picture and keeps them as they were packed, to make the same picture of them again. */
+final class KeptStrips implements StripEncoder {
+    /** Of a picture with more bytes than this, packing aside, nothing is kept. */
+    private static final long MOST_BYTES = 256L << 20;
+
+    private final StripEncoder picture;
+    private final List<Packed> strips = new ArrayList<>();
+
+    /** @param picture takes the strips; finishing and closing it is left to whoever began it */
+    KeptStrips(StripEncoder picture) {
+        this.picture = picture;
+    }
+
+    /** Whether a picture is small enough. */
+    static boolean keeps(PictureFormat format) {
+        return (long) format.rowBytes() * format.size().height() <= MOST_BYTES;
+    }
+
+    /** The strips so far, from the top. */
+    List<Packed> strips() {
+        return List.copyOf(strips);
+    }
+
+    @Override
+    public Packer packer() {
+        return picture.packer();
+    }
+
+    @Override
+    public void append(Packed strip) throws IOException {
+        strips.add(strip);
+        picture.append(strip);
+    }
+
+    @Override
+    public long finish() throws IOException {
+        return picture.finish();
+    }
+
+    @Override
+    public void close() throws IOException {
+        picture.close();
+    }
+}
