@@ -62,7 +62,7 @@ public record BuildPlan(SheetSize size, List<Read> reads, List<Write> writes) {
         SheetFile asked = SheetFileReader.read(file);
         Deliveries deliveries = Deliveries.of(asked, only);
         Sheet sheet = asked.sheet();
-        SheetSize size = LineFiles.read(sheet).sheet();
+        SheetSize size = LineFiles.read(sheet, Reuse.none()).sheet();
         List<Read> reads = new ArrayList<>();
         reads.add(read(file));
         for (Path lines : LineFiles.files(sheet)) {

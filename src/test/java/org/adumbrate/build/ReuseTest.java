@@ -162,14 +162,14 @@ class ReuseTest {
     }
 
     private void assertSameAsAnew() throws IOException, Refusal {
-        TreeMap<String, String> quick = build(reuse);
+        Map<String, String> quick = build(reuse);
         assertThat(build(Reuse.none())).isEqualTo(quick);
     }
 
     /** The bytes of what was delivered. */
-    private TreeMap<String, String> build(Reuse kept) throws IOException, Refusal {
+    private Map<String, String> build(Reuse kept) throws IOException, Refusal {
         BuildResult result = SheetBuild.run(file, Set.of(), OptionalDouble.of(40), Stages.Listener.SILENT, kept);
-        TreeMap<String, String> bytes = new TreeMap<>();
+        Map<String, String> bytes = new TreeMap<>();
         for (Output output : result.outputs()) {
             bytes.put(output.kind(), new String(Files.readAllBytes(output.file()), StandardCharsets.ISO_8859_1));
         }
