@@ -15,7 +15,7 @@ root=$(cd "$(dirname "${BASH_SOURCE[0]}")/../../.." && pwd)
 adumbrate=${ADUMBRATE:-$root/adumbrate}
 yard=$(mktemp -d)
 trap 'rm -rf "$yard"' EXIT
-cp "$root"/passes/kiln-yard/* "$yard"
+find "$root/passes/kiln-yard" -maxdepth 1 -type f -exec cp -t "$yard" {} +
 sheet=$yard/kiln-yard.sheet.yaml
 
 # The resolutions differ from run to run, so that a new output is not the old one.
@@ -65,6 +65,7 @@ while [ "$done_kills" -lt "$kills" ]; do
   now=$(parts | wc -l)
   [ $((now - left)) -le 3 ] || fail "one run left $((now - left)) unfinished files"
   left=$now
+  [ $((done_kills % 20)) -ne 0 ] || echo "$done_kills kills" >&2
   build "$low" || fail "the build that follows does not succeed"
 done
 
