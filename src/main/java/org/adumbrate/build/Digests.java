@@ -6,11 +6,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.security.DigestInputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.Map;
+import org.adumbrate.build.kept.Sha256;
 
 /**
  * SHA-256 (FIPS 180-4) of files. A file is not read again while its length and time say that it is the same; one that was
@@ -63,14 +62,12 @@ final class Digests {
 
     private static String read(Path file) throws IOException {
         try (InputStream in = Files.newInputStream(file);
-                DigestInputStream digesting = new DigestInputStream(in, MessageDigest.getInstance("SHA-256"))) {
+                DigestInputStream digesting = new DigestInputStream(in, Sha256.begin())) {
             byte[] buffer = new byte[BUFFER];
             while (digesting.read(buffer) >= 0) {
                 // reading is all that is needed
             }
             return HexFormat.of().formatHex(digesting.getMessageDigest().digest());
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java machine has SHA-256", e);
         }
     }
 

@@ -73,7 +73,7 @@ record LineFiles(SheetSize sheet, List<LaidLines> base, Map<String, LaidLines> v
     private static Map<Path, LineSheet> readAll(Set<Path> files, Reuse reuse) throws IOException {
         List<Callable<LineSheet>> tasks = new ArrayList<>();
         files.forEach(file -> tasks.add(
-                () -> reuse.of("line sheets", List.of(file, reuse.digest(file)), () -> LineSheets.read(file))));
+                () -> reuse.of(Stage.LINE_SHEETS, List.of(file, reuse.digest(file)), () -> LineSheets.read(file))));
         List<LineSheet> sheets = InParallel.all(tasks);
         Map<Path, LineSheet> read = new HashMap<>();
         int k = 0;

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.PixelSize;
@@ -46,7 +47,7 @@ public final class Merge {
             timer.end();
             Output output = stages.run("underlay", () -> write(passes, sheet, request, stages));
             return new BuildResult(
-                    List.of(output), passes.placements(), passes.findings(request.dpi()), stages.seconds());
+                    List.of(output), passes.placements(), passes.findings(request.dpi()), stages.seconds(), Map.of());
         }
     }
 

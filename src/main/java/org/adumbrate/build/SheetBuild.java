@@ -62,6 +62,7 @@ public final class SheetBuild {
         SheetFile asked = stages.run("sheet file", () -> SheetFileReader.read(file));
         Deliveries deliveries = Deliveries.of(asked, only);
         Sheet sheet = asked.sheet();
+        reuse.outputsIn(sheet.deliver().files().get(0).toAbsolutePath().getParent());
         Stages.Timer timer = stages.begin("lines");
         LineFiles files = LineFiles.read(sheet, reuse);
         SheetSize size = files.sheet();
@@ -100,7 +101,7 @@ public final class SheetBuild {
             drawing.scene()
                     .depth()
                     .ifPresent(depth -> placements.add(new PassPlacement(depth.file(), depth.placement())));
-            return new BuildResult(outputs, placements, findings, stages.seconds());
+            return new BuildResult(outputs, placements, findings, stages.seconds(), reuse.account());
         }
     }
 

@@ -85,7 +85,6 @@ record SheetScene(
         return edges;
     }
 
-    /** Nothing to compute where a render of these shadows is given. */
     /** Whether shadows of figures are computed; not where a render of them is given. */
     static boolean castsShadows(Sheet sheet) {
         return !sheet.figures().isEmpty()

@@ -92,27 +92,27 @@ final class SheetStages {
 
     /** The strokes by colour: by the files and the colours asked for, not by how these are drawn. */
     SortedLines sorted(Stages.Work<SortedLines> work) throws IOException {
-        return reuse.of("sorted lines", sorting, work);
+        return reuse.of(Stage.SORTED_LINES, sorting, work);
     }
 
     /** What passes are placed by: the line sheets alone. */
     LinePattern pattern(Stages.Work<LinePattern> work) throws IOException {
-        return reuse.of("pattern", base, work);
+        return reuse.of(Stage.PATTERN, base, work);
     }
 
     /** Where a pass is found by looking: by the line sheets and the pass. */
     Placement placement(Path pass, Stages.Work<Placement> work) throws IOException {
-        return reuse.of("placement", List.of(base, reuse.digest(pass)), work);
+        return reuse.of(Stage.PLACEMENT, List.of(base, reuse.digest(pass)), work);
     }
 
     /** The tones of a pass. */
     PassTones tones(Path pass, Stages.Work<PassTones> work) throws IOException {
-        return reuse.of("tones", List.of(reuse.digest(pass)), work);
+        return reuse.of(Stage.TONES, List.of(reuse.digest(pass)), work);
     }
 
     /** The cut. */
     CutDrawing cut(Cut asked, Stages.Work<CutDrawing> work) throws IOException {
-        return reuse.of("cut", List.of(sorting, asked), work);
+        return reuse.of(Stage.CUT, List.of(sorting, asked), work);
     }
 
     /** The named regions: by what is asked and the rasters that are traced. */
@@ -127,25 +127,25 @@ final class SheetStages {
                 parts.add(reuse.digest(color.raster()));
             }
         });
-        return reuse.of("regions", parts, work);
+        return reuse.of(Stage.REGIONS, parts, work);
     }
 
     /** The lines of a pen, cleaned: not by its width. */
     Cleaned cleaned(String name, CleanUpSettings settings, Stages.Work<Cleaned> work) throws IOException {
-        return reuse.of("cleaned pens", List.of(sorting, name, settings), work);
+        return reuse.of(Stage.CLEANED_PENS, List.of(sorting, name, settings), work);
     }
 
     /** The lines of a pen by how far they fade. */
     List<WeightedLines> faded(String name, CleanUpSettings settings, Fade fade, Stages.Work<List<WeightedLines>> work)
             throws IOException {
-        return reuse.of("faded pens", List.of(depth, name, settings, fade), work);
+        return reuse.of(Stage.FADED_PENS, List.of(depth, name, settings, fade), work);
     }
 
     /** The outline of the building: by the lines of its pens and the depth, not by its width. */
     List<VectorPath<SheetPoint>> profile(
             List<String> pens, CleanUpSettings settings, Stages.Work<List<VectorPath<SheetPoint>>> work)
             throws IOException {
-        return reuse.of("profile", List.of(depth, pens, settings), work);
+        return reuse.of(Stage.PROFILE, List.of(depth, pens, settings), work);
     }
 
     /**
@@ -154,17 +154,17 @@ final class SheetStages {
      * @param as how they were packed
      */
     Optional<List<Packed>> strips(List<?> as) {
-        return reuse.find("underlay", List.of(light, as));
+        return reuse.find(Stage.UNDERLAY, List.of(light, as));
     }
 
     /** Keeps the strips of a picture of the underlay. */
     void keepStrips(List<?> as, List<Packed> strips) {
-        reuse.keep("underlay", List.of(light, as), strips);
+        reuse.keep(Stage.UNDERLAY, List.of(light, as), strips);
     }
 
     /** What a veil covers: not how it covers it. */
     Region<SheetPoint> enclosed(String name, Veil.ByLines veil, Stages.Work<Region<SheetPoint>> work)
             throws IOException {
-        return reuse.of("veils", List.of(sorting, seenThrough, name, veil.gap()), work);
+        return reuse.of(Stage.VEILS, List.of(sorting, seenThrough, name, veil.gap()), work);
     }
 }

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import org.adumbrate.build.BuildPlan;
 import org.adumbrate.build.BuildResult;
+import org.adumbrate.build.Reuse;
 import org.adumbrate.build.SheetBuild;
 import org.adumbrate.build.Watch;
 import org.adumbrate.fault.Refusal;
@@ -31,6 +32,7 @@ import picocli.CommandLine.Spec;
             "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml",
             "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml --only preview --dpi 150",
             "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml --dry-run",
+            "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml --anew",
             "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml --watch"
         })
 final class BuildCommand implements Callable<Integer> {
@@ -68,6 +70,14 @@ final class BuildCommand implements Callable<Integer> {
             })
     private boolean watch;
 
+    @Option(
+            names = "--anew",
+            description = {
+                "Make everything anew. Else what earlier builds made of the same inputs is taken from the folder"
+                        + " .adumbrate-kept beside the outputs, which may be deleted at any time."
+            })
+    private boolean anew;
+
     @Override
     public Integer call() throws IOException, Refusal {
         if (dpi != null && !(dpi >= 36 && dpi <= 2400)) {
@@ -84,12 +94,18 @@ final class BuildCommand implements Callable<Integer> {
             new WatchLoop(
                             common,
                             new Watch(file),
+                            anew ? Reuse.inMemory() : Reuse.besideOutputs(),
                             reuse -> SheetBuild.run(file, only, resolution, common.progress(), reuse))
                     .run();
             return ExitCode.DONE;
         }
-        BuildResult result = SheetBuild.run(file, only, resolution, common.progress());
+        long begin = System.nanoTime();
+        Reuse reuse = anew ? Reuse.none() : Reuse.besideOutputs();
+        BuildResult result = SheetBuild.run(file, only, resolution, common.progress(), reuse);
         common.tell(result);
+        if (Reused.anything(result.stages())) {
+            common.say(Reused.told((System.nanoTime() - begin) / 1e9, result.stages()));
+        }
         common.writeJson(Results.of(result));
         return ExitCode.DONE;
     }

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.adumbrate.build.BuildPlan;
 import org.adumbrate.build.BuildResult;
 import org.adumbrate.build.PassPlacement;
+import org.adumbrate.build.Reuse;
 import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.SheetSize;
 
@@ -43,7 +44,15 @@ final class Results {
                                 "text", finding.text()))
                         .toList(),
                 "seconds",
-                result.seconds());
+                result.seconds(),
+                "stages",
+                stages(result.stages()));
+    }
+
+    private static Map<String, Object> stages(Map<String, Reuse.Count> stages) {
+        Map<String, Object> counts = new LinkedHashMap<>();
+        stages.forEach((stage, count) -> counts.put(stage, object("reused", count.reused(), "made", count.made())));
+        return counts;
     }
 
     static Map<String, Object> of(BuildPlan plan) {

@@ -1,5 +1,8 @@
 package org.adumbrate.geometry;
 
+import java.io.DataInputStream;
+import java.io.DataOutput;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -15,6 +18,9 @@ import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.LinearComponentExtracter;
 import org.locationtech.jts.geom.util.PolygonExtracter;
+import org.locationtech.jts.io.ParseException;
+import org.locationtech.jts.io.WKBReader;
+import org.locationtech.jts.io.WKBWriter;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
@@ -289,6 +295,29 @@ public final class Region<P extends PlanePoint> {
         path.moveTo(points.getX(0), points.getY(0));
         for (int k = 1; k < points.size(); k++) {
             path.lineTo(points.getX(k), points.getY(k));
+        }
+    }
+
+    /** Writes it, to be read by {@link #readFrom}; coordinates are kept to the last bit. */
+    public void writeTo(DataOutput out) throws IOException {
+        byte[] binary = new WKBWriter().write(polygons);
+        out.writeUTF(space.toString());
+        out.writeInt(binary.length);
+        out.write(binary);
+    }
+
+    /**
+     * Reads what {@link #writeTo} wrote.
+     *
+     * @throws IOException if there is no region
+     */
+    public static Region<?> readFrom(DataInputStream in) throws IOException {
+        Space<?> space = Space.named(in.readUTF());
+        byte[] binary = in.readNBytes(in.readInt());
+        try {
+            return new Region<>(space, new WKBReader(MAKER).read(binary));
+        } catch (ParseException e) {
+            throw new IOException("no region", e);
         }
     }
 

@@ -1,6 +1,7 @@
 package org.adumbrate.geometry;
 
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * A plane that points live in, as a value: it makes points of its own type, so that a map can be typed by its two ends.
@@ -29,6 +30,18 @@ public final class Space<P extends PlanePoint> {
         this.name = name;
         this.unit = unit;
         this.maker = maker;
+    }
+
+    /**
+     * The space of a name that {@link #toString} gave.
+     *
+     * @throws IllegalArgumentException if there is none
+     */
+    public static Space<?> named(String name) {
+        return Stream.of(SHEET, PAGE, RASTER)
+                .filter(space -> space.name.equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no space is called " + name));
     }
 
     /** Makes a point of this space. */

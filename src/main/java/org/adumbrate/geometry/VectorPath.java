@@ -1,5 +1,8 @@
 package org.adumbrate.geometry;
 
+import java.io.DataInputStream;
+import java.io.DataOutput;
+import java.io.IOException;
 import java.util.Arrays;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
@@ -141,6 +144,47 @@ public final class VectorPath<P extends PlanePoint> {
         PathLength measure = new PathLength();
         visit(measure);
         return measure.length();
+    }
+
+    /** Writes it, to be read by {@link #readFrom}. */
+    public void writeTo(DataOutput out) throws IOException {
+        out.writeUTF(space.toString());
+        out.writeInt(steps.length);
+        out.write(steps);
+        for (double coordinate : coordinates) {
+            out.writeDouble(coordinate);
+        }
+    }
+
+    /**
+     * Reads what {@link #writeTo} wrote.
+     *
+     * @throws IOException if there is no path
+     */
+    public static VectorPath<?> readFrom(DataInputStream in) throws IOException {
+        return readFrom(Space.named(in.readUTF()), in);
+    }
+
+    private static <P extends PlanePoint> VectorPath<P> readFrom(Space<P> space, DataInputStream in)
+            throws IOException {
+        Builder<P> path = in(space);
+        for (byte step : in.readNBytes(in.readInt())) {
+            switch (step) {
+                case MOVE -> path.moveTo(in.readDouble(), in.readDouble());
+                case LINE -> path.lineTo(in.readDouble(), in.readDouble());
+                case CURVE ->
+                    path.curveTo(
+                            in.readDouble(),
+                            in.readDouble(),
+                            in.readDouble(),
+                            in.readDouble(),
+                            in.readDouble(),
+                            in.readDouble());
+                case CLOSE -> path.close();
+                default -> throw new IOException("no step of a path");
+            }
+        }
+        return path.build();
     }
 
     @Override

@@ -1,7 +1,9 @@
 package org.adumbrate.sheetfile;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The files to make; at least one.
@@ -36,6 +38,20 @@ public record Deliver(
 
         @Key("A page that tells how the sheet was made: a file, or its options.")
         Optional<Report> report) {
+    /** The files asked for, in the order of the keys. */
+    public List<Path> files() {
+        return Stream.of(
+                        underlay.map(Underlay::file),
+                        figureShadow.map(FigureShadow::file),
+                        drawing.map(Drawing::file),
+                        svg.map(Svg::file),
+                        flat.map(Flat::file),
+                        preview.map(Preview::file),
+                        report.map(Report::file))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
     /**
      * The merged passes as a raster.
      *

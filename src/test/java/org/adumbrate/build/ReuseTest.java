@@ -138,7 +138,7 @@ class ReuseTest {
 
     private String made(Path input, String result, boolean changes) throws IOException {
         reuse.begin();
-        String made = reuse.of("stage", List.of(reuse.digest(input)), () -> {
+        String made = reuse.of(Stage.PATTERN, List.of(reuse.digest(input)), () -> {
             if (changes) {
                 Files.writeString(input, "after it was looked at");
             }

@@ -1,6 +1,8 @@
 package org.adumbrate.raster.encode;
 
 import java.io.Closeable;
+import java.io.DataInputStream;
+import java.io.DataOutput;
 import java.io.IOException;
 
 /**
@@ -34,5 +36,23 @@ public interface StripEncoder extends Closeable {
     }
 
     /** A strip ready to be appended. */
-    interface Packed {}
+    interface Packed {
+        /**
+         * Writes it, to be read by {@link #readFrom}.
+         *
+         * @throws IOException if it is not of a kind that can be read again, too
+         */
+        default void writeTo(DataOutput out) throws IOException {
+            throw new IOException("a strip that only its picture knows");
+        }
+
+        /**
+         * Reads what {@link #writeTo} wrote.
+         *
+         * @throws IOException if there is no strip
+         */
+        static Packed readFrom(DataInputStream in) throws IOException {
+            return PackedStrip.read(in);
+        }
+    }
 }

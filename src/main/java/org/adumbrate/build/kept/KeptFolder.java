@@ -1,0 +1,128 @@
+package org.adumbrate.build.kept;
+
+import java.io.IOException;
+import java.lang.System.Logger.Level;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import org.adumbrate.output.OutputFile;
+
+/**
+ * A folder of values that earlier runs made, found again by all that they depend on. It may be deleted at any time, and so
+ * may any file in it; a file that is damaged counts as missing. What cannot be read or written is made anew: the folder
+ * never makes a build fail. Several runs may use it at once.
+ */
+public final class KeptFolder {
+    /** A sheet keeps some megabytes, so that this is many states of several sheets. */
+    private static final long MOST_BYTES = 256L << 20;
+
+    private static final System.Logger LOG = System.getLogger(KeptFolder.class.getName());
+
+    /** By this file programs that make safety copies know that the folder needs none: see bford.info/cachedir. */
+    private static final String TAG = "CACHEDIR.TAG";
+
+    private static final String TAG_TEXT = """
+            Signature: 8a477f597d28d172789f06886806bc55
+            # What builds made and can make again; safe to delete.
+            """;
+
+    private final Path folder;
+    private final long mostBytes;
+    private List<Object> identity = List.of();
+
+    /** @param folder need not be there; it is made when something is kept */
+    public KeptFolder(Path folder) {
+        this(folder, MOST_BYTES);
+    }
+
+    /** @param mostBytes what all files in it may have together */
+    KeptFolder(Path folder, long mostBytes) {
+        this.folder = folder;
+        this.mostBytes = mostBytes;
+    }
+
+    /**
+     * What was kept.
+     *
+     * @param stage what made it
+     * @param parts all that it depends on
+     */
+    public Optional<Object> find(String stage, List<?> parts) {
+        try {
+            Path file = file(stage, parts);
+            if (!Files.exists(file)) {
+                return Optional.empty();
+            }
+            byte[] written = Files.readAllBytes(file);
+            if (written.length < Sha256.BYTES
+                    || !Arrays.equals(Sha256.of(written, Sha256.BYTES), Arrays.copyOf(written, Sha256.BYTES))) {
+                throw new IOException("damaged");
+            }
+            Object value = ValueReader.value(written, Sha256.BYTES);
+            // what was used last is given up last
+            Files.setLastModifiedTime(file, FileTime.from(Instant.now()));
+            return Optional.of(value);
+        } catch (IOException e) {
+            LOG.log(Level.DEBUG, "not found again: " + stage, e);
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * Keeps a value, unless it is too large.
+     *
+     * @param stage what made it
+     * @param parts all that it depends on
+     */
+    public void keep(String stage, List<?> parts, Object value) {
+        try {
+            byte[] bytes = ValueWriter.bytes(value);
+            if (bytes.length > mostBytes / 4) {
+                return;
+            }
+            Files.createDirectories(folder);
+            if (!Files.exists(folder.resolve(TAG))) {
+                write(folder.resolve(TAG), TAG_TEXT.getBytes(StandardCharsets.US_ASCII));
+            }
+            write(file(stage, parts), Sha256.of(bytes, 0), bytes);
+        } catch (IOException e) {
+            LOG.log(Level.DEBUG, "not kept: " + stage, e);
+        }
+    }
+
+    /** Gives up what was used longest ago until the rest is no more than the folder may hold. */
+    public void trim() {
+        try {
+            KeptFiles.in(folder).trim(mostBytes);
+        } catch (IOException e) {
+            LOG.log(Level.DEBUG, "not trimmed: " + folder, e);
+        }
+    }
+
+    private Path file(String stage, List<?> parts) throws IOException {
+        byte[] key = ValueWriter.bytes(List.of(identity(), stage, parts));
+        return folder.resolve(HexFormat.of().formatHex(Sha256.of(key, 0)) + KeptFiles.END);
+    }
+
+    private synchronized List<Object> identity() throws IOException {
+        if (identity.isEmpty()) {
+            identity = Identity.ofThisProgram();
+        }
+        return identity;
+    }
+
+    private static void write(Path file, byte[]... parts) throws IOException {
+        try (OutputFile output = OutputFile.begin(file)) {
+            for (byte[] part : parts) {
+                output.stream().write(part);
+            }
+            output.commit();
+        }
+    }
+}
