@@ -162,9 +162,9 @@ final class SheetStages {
         reuse.keep("underlay", List.of(light, as), strips);
     }
 
-    /** What a veil covers: not how it covers it. */
-    Region<SheetPoint> enclosed(String name, Veil.ByLines veil, Stages.Work<Region<SheetPoint>> work)
+    /** What a veil covers, with stems or without: not how it covers it. */
+    Region<SheetPoint> enclosed(String name, Veil.ByLines veil, boolean stems, Stages.Work<Region<SheetPoint>> work)
             throws IOException {
-        return reuse.of("veils", List.of(sorting, seenThrough, name, veil.gap()), work);
+        return reuse.of("veils", List.of(sorting, seenThrough, name, veil.gap(), stems), work);
     }
 }

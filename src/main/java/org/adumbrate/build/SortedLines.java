@@ -1,6 +1,7 @@
 package org.adumbrate.build;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -64,6 +65,7 @@ record SortedLines(
     private static final class Collector {
         private final boolean wantsPens;
         private final ColorSort<Place> colors;
+        private final Map<String, String> penOfVeil = new HashMap<>();
         private final Map<Place, List<VectorPath<SheetPoint>>> sorted = new LinkedHashMap<>();
         private final Map<Srgb, List<Stray>> strays = new TreeMap<>();
 
@@ -75,6 +77,7 @@ record SortedLines(
             sheet.veils().forEach((name, veil) -> {
                 if (veil instanceof Veil.ByLines shown) {
                     wanted.put(new Place(Kind.VEIL, name), shown.color());
+                    VeilLines.pen(sheet, shown).ifPresent(pen -> penOfVeil.put(name, pen));
                 }
             });
             this.colors = ColorSort.by(wanted);
@@ -104,15 +107,19 @@ record SortedLines(
             }
         }
 
+        /** Lines of a veil may be a level nearer to its colour than to that of the pen that draws them. */
         private void add(Place place, VectorPath<SheetPoint> path) {
-            sorted.computeIfAbsent(place, p -> new ArrayList<>()).add(path);
+            boolean drawn = place.kind() == Kind.VEIL && penOfVeil.containsKey(place.name());
+            Place by = drawn ? new Place(Kind.PEN, penOfVeil.get(place.name())) : place;
+            sorted.computeIfAbsent(by, p -> new ArrayList<>()).add(path);
         }
 
         SortedLines sorted() {
             Map<String, List<VectorPath<SheetPoint>>> byName = new LinkedHashMap<>();
             sorted.forEach((place, paths) -> {
                 if (place.kind() == Kind.PEN || place.kind() == Kind.VEIL) {
-                    byName.put(place.name(), paths);
+                    byName.computeIfAbsent(place.name(), name -> new ArrayList<>())
+                            .addAll(paths);
                 }
             });
             List<Layer> layers = new ArrayList<>();
