@@ -11,6 +11,7 @@ import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.cleanup.CleanUpSettings;
 import org.adumbrate.linework.cleanup.Cleaned;
+import org.adumbrate.linework.profile.DepthSpan;
 import org.adumbrate.linework.profile.Fade;
 import org.adumbrate.linework.profile.WeightedLines;
 import org.adumbrate.raster.encode.StripEncoder.Packed;
@@ -133,6 +134,12 @@ final class SheetStages {
     /** The lines of a pen, cleaned: not by its width. */
     Cleaned cleaned(String name, CleanUpSettings settings, Stages.Work<Cleaned> work) throws IOException {
         return reuse.of("cleaned pens", List.of(sorting, name, settings), work);
+    }
+
+    /** How far the lines of some pens reach in depth. */
+    Optional<DepthSpan> span(List<String> pens, CleanUpSettings settings, Stages.Work<Optional<DepthSpan>> work)
+            throws IOException {
+        return reuse.of("depth of pens", List.of(depth, pens, settings), work);
     }
 
     /** The lines of a pen by how far they fade. */

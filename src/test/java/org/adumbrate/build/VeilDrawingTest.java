@@ -79,7 +79,8 @@ class VeilDrawingTest {
 
     @Test
     void linesOfAVeilAreDrawnByThePenOfNearlyItsColour() throws IOException, Refusal {
-        List<Layer> layers = proof("", "panes: { color: '#0a8838' }, green: { color: '#018939', width: 0.4 }").layers();
+        List<Layer> layers = proof("", "panes: { color: '#0a8838' }, green: { color: '#018939', width: 0.4 }")
+                .layers();
         assertThat(layers.stream().map(Layer::name)).contains("green").doesNotContain("trees", "panes");
     }
 
