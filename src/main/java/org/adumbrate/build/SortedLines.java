@@ -6,10 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.adumbrate.drawing.Layer;
-import org.adumbrate.drawing.Mark;
-import org.adumbrate.drawing.Pen;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.geometry.VectorPath;
@@ -24,7 +21,7 @@ import org.adumbrate.sheetfile.Veil;
  * @param byName the paths of each pen and of the veils that no pen draws the lines of, by that name
  * @param cut the paths of the cut's outline
  * @param heights the height lines
- * @param strays strokes of colours that nobody asked for, a layer for each colour, drawn as the file has them
+ * @param strays strokes of colours that nobody asked for, a layer for each colour and its shades, drawn as the file has them
  * @param findings colours that have no pen
  */
 record SortedLines(
@@ -33,8 +30,6 @@ record SortedLines(
         List<VectorPath<SheetPoint>> heights,
         List<Layer> strays,
         List<Finding> findings) {
-
-    private static final double LEAST_WIDTH_MM = 0.05;
 
     /** What a colour stands for. */
     private record Place(Kind kind, String name) {}
@@ -60,14 +55,12 @@ record SortedLines(
         return collector.sorted();
     }
 
-    private record Stray(Stroke stroke, double scale, VectorPath<SheetPoint> path) {}
-
     private static final class Collector {
         private final boolean wantsPens;
         private final ColorSort<Place> colors;
         private final Map<String, String> penOfVeil = new HashMap<>();
         private final Map<Place, List<VectorPath<SheetPoint>>> sorted = new LinkedHashMap<>();
-        private final Map<Srgb, List<Stray>> strays = new TreeMap<>();
+        private final StrayLines strays = new StrayLines();
 
         Collector(Sheet sheet) {
             Map<Place, Srgb> wanted = new LinkedHashMap<>();
@@ -91,8 +84,8 @@ record SortedLines(
                 if (place.isPresent()) {
                     add(place.get(), path);
                 } else {
-                    strays.computeIfAbsent(stroke.color(), color -> new ArrayList<>())
-                            .add(new Stray(stroke, laid.toSheet().meanScale(), path));
+                    double widthMm = stroke.widthMm() * laid.toSheet().meanScale();
+                    strays.add(stroke.color(), widthMm, path);
                 }
             }
         }
@@ -122,36 +115,12 @@ record SortedLines(
                             .addAll(paths);
                 }
             });
-            List<Layer> layers = new ArrayList<>();
-            strays.forEach((color, strokes) -> layers.add(asDrawn(color, strokes)));
             return new SortedLines(
                     byName,
                     sorted.getOrDefault(new Place(Kind.CUT, ""), List.of()),
                     sorted.getOrDefault(new Place(Kind.HEIGHTS, ""), List.of()),
-                    layers,
-                    wantsPens ? findings(strays) : List.of());
+                    strays.layers(),
+                    wantsPens ? strays.findings() : List.of());
         }
-    }
-
-    private static Layer asDrawn(Srgb color, List<Stray> strays) {
-        double width = strays.stream()
-                .mapToDouble(stray -> stray.stroke().widthMm() * stray.scale())
-                .max()
-                .orElse(0);
-        return Layer.of(
-                "lines-" + color.toString().substring(1),
-                List.of(new Mark.Lines(
-                        Pen.round(Math.max(LEAST_WIDTH_MM, width), color),
-                        strays.stream().map(Stray::path).toList())));
-    }
-
-    private static List<Finding> findings(Map<Srgb, List<Stray>> strays) {
-        List<Finding> findings = new ArrayList<>();
-        strays.forEach((color, strokes) -> findings.add(new Finding(
-                Finding.Severity.WARNING,
-                "pens: none for " + color + ", the colour of " + strokes.size()
-                        + " strokes; they are drawn in their own colour and width; add a pen with color: \"" + color
-                        + "\"")));
-        return findings;
     }
 }
