@@ -50,7 +50,8 @@ record Entourage(List<Layer> layers, List<Standing> figures, List<Finding> findi
         List<Standing> ordered = Stream.concat(placed.plants().stream(), figures.stream())
                 .sorted(BACK_TO_FRONT)
                 .toList();
-        return new Entourage(drawing.layers(), figures, unseen(drawn(ordered, drawing, asked)));
+        List<Standing> unseen = drawn(ordered, drawing, asked);
+        return new Entourage(drawing.layers(), figures, unseen(unseen));
     }
 
     /** Draws items, and gives those of which nothing is seen. */
