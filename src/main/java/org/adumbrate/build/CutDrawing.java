@@ -28,7 +28,7 @@ import org.adumbrate.sheetfile.Cut;
  *
  * @param region what is cut
  * @param layers backing, hatch, outline, as far as they are wanted
- * @param findings lines that do not close
+ * @param findings lines that do not close, or whose inside is uncertain
  */
 record CutDrawing(Region<SheetPoint> region, List<Layer> layers, List<Finding> findings) {
     static final CutDrawing NONE = new CutDrawing(Region.empty(Space.SHEET), List.of(), List.of());
@@ -39,6 +39,9 @@ record CutDrawing(Region<SheetPoint> region, List<Layer> layers, List<Finding> f
     private static final double EDGE_MM = 0.02;
 
     private static final double TOLERANCE_MM = 0.005;
+
+    /** A cut that takes up this share of the sheet's top edge may as well be what lies around the cut. */
+    private static final double DOUBTFUL_SHARE = 0.25;
 
     /** So many loose ends are told one by one. */
     private static final int TOLD = 3;
@@ -53,6 +56,7 @@ record CutDrawing(Region<SheetPoint> region, List<Layer> layers, List<Finding> f
         ClosedRegions.Closed closed = ClosedRegions.of(lines, sheet, asked.gap().mm());
         List<Finding> findings = new ArrayList<>();
         loose(closed.looseEnds(), asked, findings);
+        top(closed.topMm(), sheet, findings);
         if (closed.region().isEmpty()) {
             findings.add(new Finding(
                     Finding.Severity.WARNING,
@@ -113,5 +117,20 @@ record CutDrawing(Region<SheetPoint> region, List<Layer> layers, List<Finding> f
                         + asked.gap().mm() + " mm, at " + places + (ends.size() > TOLD ? " and elsewhere" : "")
                         + "; close the outline in the model or widen cut.gap",
                 ends.stream().map(LooseEnd::position).toList()));
+    }
+
+    /** Lines that run off the top say nothing of the side that the cut lies on. */
+    private static void top(double topMm, SheetSize sheet, List<Finding> findings) {
+        if (topMm > EDGE_MM) {
+            boolean doubtful = topMm >= DOUBTFUL_SHARE * sheet.widthMm();
+            findings.add(new Finding(
+                    doubtful ? Finding.Severity.WARNING : Finding.Severity.NOTE,
+                    String.format(
+                            Locale.ROOT,
+                            "cut: its lines run off the top of the sheet, and what takes up most of that edge is taken to be open:"
+                                    + " the cut has %.0f of its %.0f mm; if the wrong side is hatched, leave room above it",
+                            topMm,
+                            sheet.widthMm())));
+        }
     }
 }

@@ -1,6 +1,7 @@
 package org.adumbrate.build;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -18,8 +19,10 @@ import org.adumbrate.geometry.Region;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.Space;
+import org.adumbrate.raster.trace.TooManyCornersException;
 import org.adumbrate.sheetfile.Look;
 import org.adumbrate.sheetfile.SheetFile;
+import org.adumbrate.sheetfile.SheetFileFault;
 
 /**
  * Birds, planting and figures as they are drawn, the farthest first, each without what something hides of it.
@@ -34,6 +37,7 @@ record Entourage(List<Layer> layers, List<Standing> figures, List<Finding> findi
 
     static final Entourage NOBODY = new Entourage(List.of(), List.of(), List.of());
 
+    /** @throws SheetFileFault if the depth pass is noise */
     static Entourage of(SheetFile asked, Scene scene) throws IOException, Refusal {
         PlacedEntourage placed = new PlacedEntourage(asked, scene);
         List<Standing> figures = placed.figures();
@@ -46,9 +50,21 @@ record Entourage(List<Layer> layers, List<Standing> figures, List<Finding> findi
         List<Standing> ordered = Stream.concat(placed.plants().stream(), figures.stream())
                 .sorted(BACK_TO_FRONT)
                 .toList();
-        List<Standing> unseen =
-                ordered.stream().filter(item -> !drawing.add(item)).toList();
+        List<Standing> unseen = drawn(ordered, drawing, asked);
         return new Entourage(drawing.layers(), figures, unseen(unseen));
+    }
+
+    /** Draws items, and gives those of which nothing is seen. */
+    private static List<Standing> drawn(List<Standing> items, Drawing drawing, SheetFile asked) throws SheetFileFault {
+        try {
+            return items.stream().filter(item -> !drawing.add(item)).toList();
+        } catch (TooManyCornersException e) {
+            Path file = asked.sheet().passes().depth().orElseThrow().file();
+            String text = file + ": what stands before a figure " + e.getMessage() + "; render the depth without noise";
+            SheetFileFault fault = new SheetFileFault(List.of(asked.complaint("passes.depth.file", text)));
+            fault.initCause(e);
+            throw fault;
+        }
     }
 
     private static List<Finding> unseen(List<Standing> items) {
@@ -83,9 +99,9 @@ record Entourage(List<Layer> layers, List<Standing> figures, List<Finding> findi
         boolean add(Standing item) {
             Region<SheetPoint> body = item.figure().body(scene.view());
             List<Region<SheetPoint>> hiding = new ArrayList<>();
-            scene.depth()
-                    .ifPresent(depth ->
-                            hiding.add(new Hiding(new DepthScene(depth), scene.view()).before(item.figure(), body)));
+            if (scene.depth().isPresent()) {
+                hiding.add(new Hiding(scene.depth().get(), scene.view()).before(item.figure(), body));
+            }
             Map<String, Region<SheetPoint>> regions = scene.regions();
             item.behind().forEach(region -> hiding.add(regions.get(region)));
             hiding.add(scene.cut());

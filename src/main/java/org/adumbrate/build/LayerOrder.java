@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Map;
 import org.adumbrate.drawing.DrawingOrder;
 import org.adumbrate.drawing.Layer;
-import org.adumbrate.geometry.Srgb;
-import org.adumbrate.linework.ColorSort;
 import org.adumbrate.sheetfile.Complaint;
 import org.adumbrate.sheetfile.Sheet;
 import org.adumbrate.sheetfile.SheetFile;
@@ -44,15 +42,7 @@ final class LayerOrder {
 
     /** The layer of a veil's own lines: the pen's that draws its colour, otherwise one of its own name. */
     private static String lines(Sheet sheet, String name, Veil veil) {
-        if (veil instanceof Veil.ByLines shown) {
-            Srgb color = shown.color();
-            for (var pen : sheet.pens().entrySet()) {
-                if (pen.getValue().color().distanceTo(color) <= ColorSort.TOLERANCE) {
-                    return pen.getKey();
-                }
-            }
-        }
-        return name;
+        return veil instanceof Veil.ByLines shown ? VeilLines.pen(sheet, shown).orElse(name) : name;
     }
 
     private static List<Complaint> complaints(SheetFile file, DrawingOrder order, List<String> wish) {

@@ -21,6 +21,7 @@ import org.adumbrate.linework.cleanup.CleanUp;
 import org.adumbrate.linework.cleanup.CleanUpCounts;
 import org.adumbrate.linework.cleanup.CleanUpSettings;
 import org.adumbrate.linework.cleanup.Cleaned;
+import org.adumbrate.linework.profile.DepthSpan;
 import org.adumbrate.linework.profile.DepthWeight;
 import org.adumbrate.linework.profile.Fade;
 import org.adumbrate.sheetfile.PenRole;
@@ -59,10 +60,17 @@ record PenDrawing(List<Layer> layers, Map<String, List<VectorPath<SheetPoint>>> 
         Map<String, List<VectorPath<SheetPoint>>> paths = new LinkedHashMap<>();
         CleanUpCounts counts = CleanUpCounts.NONE;
         for (int k = 0; k < names.size(); k++) {
-            String name = names.get(k);
-            layers.add(Layer.of(name, marks(sheet, name, cleaned.get(k).paths(), depth, stages)));
-            paths.put(name, cleaned.get(k).paths());
+            paths.put(names.get(k), cleaned.get(k).paths());
             counts = counts.plus(cleaned.get(k).counts());
+        }
+        Optional<DepthSpan> span = span(sheet, paths, depth, stages);
+        for (String name : names) {
+            Optional<Fade> fade = span.flatMap(known -> fade(sheet, name, known));
+            layers.add(Layer.of(
+                    name,
+                    fade.isPresent()
+                            ? faded(sheet, name, paths.get(name), depth.orElseThrow(), fade.get(), stages)
+                            : List.of(new Mark.Lines(pen(sheet, name), paths.get(name)))));
         }
         if (!sorted.heights().isEmpty()) {
             Pen pen = Pen.round(HEIGHTS_MM, sheet.heights().orElseThrow().color());
@@ -72,25 +80,42 @@ record PenDrawing(List<Layer> layers, Map<String, List<VectorPath<SheetPoint>>> 
         return new PenDrawing(layers, paths, told(counts));
     }
 
-    private static List<Mark> marks(
-            Sheet sheet, String name, List<VectorPath<SheetPoint>> paths, Optional<DepthMap> depth, SheetStages stages)
+    /** From where to where the lines of all pens that fade reach, so that these fade alike. */
+    private static Optional<DepthSpan> span(
+            Sheet sheet, Map<String, List<VectorPath<SheetPoint>>> paths, Optional<DepthMap> depth, SheetStages stages)
+            throws IOException {
+        List<String> fading = paths.keySet().stream()
+                .filter(name -> least(sheet, name).isPresent())
+                .toList();
+        if (depth.isEmpty() || fading.isEmpty()) {
+            return Optional.empty();
+        }
+        List<VectorPath<SheetPoint>> all =
+                fading.stream().flatMap(name -> paths.get(name).stream()).toList();
+        return stages.span(
+                fading,
+                settings(sheet.cleanUp()),
+                () -> DepthSpan.of(all, ProfileDrawing.field(depth.get()), REACH_MM));
+    }
+
+    private static Optional<Percent> least(Sheet sheet, String name) {
+        return Optional.ofNullable(sheet.pens().get(name)).flatMap(org.adumbrate.sheetfile.Pen::fades);
+    }
+
+    private static Optional<Fade> fade(Sheet sheet, String name, DepthSpan span) {
+        return least(sheet, name).map(least -> new Fade(span.nearM(), span.farM(), least.share(), REACH_MM));
+    }
+
+    private static List<Mark> faded(
+            Sheet sheet, String name, List<VectorPath<SheetPoint>> paths, DepthMap depth, Fade fade, SheetStages stages)
             throws IOException {
         Pen pen = pen(sheet, name);
-        Optional<Percent> least =
-                Optional.ofNullable(sheet.pens().get(name)).flatMap(org.adumbrate.sheetfile.Pen::fades);
-        if (least.isEmpty()
-                || depth.isEmpty()
-                || !(depth.get().farthest() > depth.get().nearest())) {
-            return List.of(new Mark.Lines(pen, paths));
-        }
-        Fade fade = new Fade(
-                depth.get().nearest(), depth.get().farthest(), least.get().share(), REACH_MM);
         return stages
                 .faded(
                         name,
                         settings(sheet.cleanUp()),
                         fade,
-                        () -> DepthWeight.of(paths, ProfileDrawing.field(depth.get()), fade))
+                        () -> DepthWeight.of(paths, ProfileDrawing.field(depth), fade))
                 .stream()
                 .map(lines -> (Mark) new Mark.Lines(pen.scaled(lines.share()), lines.paths()))
                 .toList();

@@ -30,8 +30,7 @@ record SheetDrawing(List<Layer> layers, SheetScene scene, List<Finding> findings
         CutDrawing cut = sheet.cut().isPresent()
                 ? stages.cut(sheet.cut().get(), () -> CutDrawing.of(sheet.cut().get(), sorted.cut(), files.sheet()))
                 : CutDrawing.NONE;
-        SheetRegions regions =
-                stages.regions(sheet, files.sheet(), () -> SheetRegions.of(sheet.regions(), files.sheet()));
+        SheetRegions regions = stages.regions(sheet, files.sheet(), () -> SheetRegions.of(asked, files.sheet()));
         SheetScene scene = SheetScene.of(asked, files, pattern, regions.byName(), cut.region(), stages);
         PenDrawing pens = PenDrawing.of(sheet, sorted, scene.map(), stages);
         VeilDrawing veils = VeilDrawing.of(sheet, files, regions.byName(), stages);

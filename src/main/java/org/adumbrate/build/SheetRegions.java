@@ -17,9 +17,12 @@ import org.adumbrate.raster.SrgbTable;
 import org.adumbrate.raster.decode.RasterFiles;
 import org.adumbrate.raster.trace.RegionTrace;
 import org.adumbrate.raster.trace.Smoothing;
+import org.adumbrate.raster.trace.TooManyCornersException;
 import org.adumbrate.registration.FramePlacement;
 import org.adumbrate.registration.Placement;
 import org.adumbrate.sheetfile.Polygon;
+import org.adumbrate.sheetfile.SheetFile;
+import org.adumbrate.sheetfile.SheetFileFault;
 import org.adumbrate.sheetfile.SheetRegion;
 
 /**
@@ -31,12 +34,13 @@ import org.adumbrate.sheetfile.SheetRegion;
 record SheetRegions(Map<String, Region<SheetPoint>> byName, List<Finding> findings) {
     private static final long ALLOWANCE = 256L << 20;
 
-    static SheetRegions of(Map<String, SheetRegion> asked, SheetSize sheet) throws IOException {
+    /** @throws SheetFileFault if a raster has noise where a region should be */
+    static SheetRegions of(SheetFile file, SheetSize sheet) throws IOException {
         Map<String, Region<SheetPoint>> regions = new LinkedHashMap<>();
         List<Finding> findings = new ArrayList<>();
-        for (Map.Entry<String, SheetRegion> entry : asked.entrySet()) {
+        for (Map.Entry<String, SheetRegion> entry : file.sheet().regions().entrySet()) {
             Region<SheetPoint> region = entry.getValue() instanceof SheetRegion.ByColor color
-                    ? traced(color, sheet, findings)
+                    ? traced(file, entry.getKey(), color, sheet, findings)
                     : ofPolygons(((SheetRegion.ByPoints) entry.getValue()).points());
             if (region.isEmpty()) {
                 findings.add(new Finding(
@@ -45,6 +49,20 @@ record SheetRegions(Map<String, Region<SheetPoint>> byName, List<Finding> findin
             regions.put(entry.getKey(), region);
         }
         return new SheetRegions(regions, findings);
+    }
+
+    private static Region<SheetPoint> traced(
+            SheetFile file, String name, SheetRegion.ByColor asked, SheetSize sheet, List<Finding> findings)
+            throws IOException {
+        try {
+            return traced(asked, sheet, findings);
+        } catch (TooManyCornersException e) {
+            String text = asked.raster() + ": what is near " + asked.color() + " " + e.getMessage()
+                    + "; render it in flat colours without noise or texture, or lower 'tolerance'";
+            SheetFileFault fault = new SheetFileFault(List.of(file.complaint("regions." + name + ".raster", text)));
+            fault.initCause(e);
+            throw fault;
+        }
     }
 
     /** What polygons of a sheet file cover. */

@@ -11,6 +11,7 @@ import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.cleanup.CleanUpSettings;
 import org.adumbrate.linework.cleanup.Cleaned;
+import org.adumbrate.linework.profile.DepthSpan;
 import org.adumbrate.linework.profile.Fade;
 import org.adumbrate.linework.profile.WeightedLines;
 import org.adumbrate.raster.encode.StripEncoder.Packed;
@@ -135,6 +136,12 @@ final class SheetStages {
         return reuse.of(Stage.CLEANED_PENS, List.of(sorting, name, settings), work);
     }
 
+    /** How far the lines of some pens reach in depth. */
+    Optional<DepthSpan> span(List<String> pens, CleanUpSettings settings, Stages.Work<Optional<DepthSpan>> work)
+            throws IOException {
+        return reuse.of("depth of pens", List.of(depth, pens, settings), work);
+    }
+
     /** The lines of a pen by how far they fade. */
     List<WeightedLines> faded(String name, CleanUpSettings settings, Fade fade, Stages.Work<List<WeightedLines>> work)
             throws IOException {
@@ -162,9 +169,9 @@ final class SheetStages {
         reuse.keep(Stage.UNDERLAY, List.of(light, as), strips);
     }
 
-    /** What a veil covers: not how it covers it. */
-    Region<SheetPoint> enclosed(String name, Veil.ByLines veil, Stages.Work<Region<SheetPoint>> work)
+    /** What a veil covers, with stems or without: not how it covers it. */
+    Region<SheetPoint> enclosed(String name, Veil.ByLines veil, boolean stems, Stages.Work<Region<SheetPoint>> work)
             throws IOException {
-        return reuse.of(Stage.VEILS, List.of(sorting, seenThrough, name, veil.gap()), work);
+        return reuse.of(Stage.VEILS, List.of(sorting, seenThrough, name, veil.gap(), stems), work);
     }
 }

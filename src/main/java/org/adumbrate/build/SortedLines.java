@@ -1,14 +1,12 @@
 package org.adumbrate.build;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.adumbrate.drawing.Layer;
-import org.adumbrate.drawing.Mark;
-import org.adumbrate.drawing.Pen;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.geometry.VectorPath;
@@ -23,7 +21,7 @@ import org.adumbrate.sheetfile.Veil;
  * @param byName the paths of each pen and of the veils that no pen draws the lines of, by that name
  * @param cut the paths of the cut's outline
  * @param heights the height lines
- * @param strays strokes of colours that nobody asked for, a layer for each colour, drawn as the file has them
+ * @param strays strokes of colours that nobody asked for, a layer for each colour and its shades, drawn as the file has them
  * @param findings colours that have no pen
  */
 record SortedLines(
@@ -32,8 +30,6 @@ record SortedLines(
         List<VectorPath<SheetPoint>> heights,
         List<Layer> strays,
         List<Finding> findings) {
-
-    private static final double LEAST_WIDTH_MM = 0.05;
 
     /** What a colour stands for. */
     private record Place(Kind kind, String name) {}
@@ -59,13 +55,12 @@ record SortedLines(
         return collector.sorted();
     }
 
-    private record Stray(Stroke stroke, double scale, VectorPath<SheetPoint> path) {}
-
     private static final class Collector {
         private final boolean wantsPens;
         private final ColorSort<Place> colors;
+        private final Map<String, String> penOfVeil = new HashMap<>();
         private final Map<Place, List<VectorPath<SheetPoint>>> sorted = new LinkedHashMap<>();
-        private final Map<Srgb, List<Stray>> strays = new TreeMap<>();
+        private final StrayLines strays = new StrayLines();
 
         Collector(Sheet sheet) {
             Map<Place, Srgb> wanted = new LinkedHashMap<>();
@@ -75,6 +70,7 @@ record SortedLines(
             sheet.veils().forEach((name, veil) -> {
                 if (veil instanceof Veil.ByLines shown) {
                     wanted.put(new Place(Kind.VEIL, name), shown.color());
+                    VeilLines.pen(sheet, shown).ifPresent(pen -> penOfVeil.put(name, pen));
                 }
             });
             this.colors = ColorSort.by(wanted);
@@ -88,8 +84,8 @@ record SortedLines(
                 if (place.isPresent()) {
                     add(place.get(), path);
                 } else {
-                    strays.computeIfAbsent(stroke.color(), color -> new ArrayList<>())
-                            .add(new Stray(stroke, laid.toSheet().meanScale(), path));
+                    double widthMm = stroke.widthMm() * laid.toSheet().meanScale();
+                    strays.add(stroke.color(), widthMm, path);
                 }
             }
         }
@@ -104,47 +100,27 @@ record SortedLines(
             }
         }
 
+        /** Lines of a veil may be a level nearer to its colour than to that of the pen that draws them. */
         private void add(Place place, VectorPath<SheetPoint> path) {
-            sorted.computeIfAbsent(place, p -> new ArrayList<>()).add(path);
+            boolean drawn = place.kind() == Kind.VEIL && penOfVeil.containsKey(place.name());
+            Place by = drawn ? new Place(Kind.PEN, penOfVeil.get(place.name())) : place;
+            sorted.computeIfAbsent(by, p -> new ArrayList<>()).add(path);
         }
 
         SortedLines sorted() {
             Map<String, List<VectorPath<SheetPoint>>> byName = new LinkedHashMap<>();
             sorted.forEach((place, paths) -> {
                 if (place.kind() == Kind.PEN || place.kind() == Kind.VEIL) {
-                    byName.put(place.name(), paths);
+                    byName.computeIfAbsent(place.name(), name -> new ArrayList<>())
+                            .addAll(paths);
                 }
             });
-            List<Layer> layers = new ArrayList<>();
-            strays.forEach((color, strokes) -> layers.add(asDrawn(color, strokes)));
             return new SortedLines(
                     byName,
                     sorted.getOrDefault(new Place(Kind.CUT, ""), List.of()),
                     sorted.getOrDefault(new Place(Kind.HEIGHTS, ""), List.of()),
-                    layers,
-                    wantsPens ? findings(strays) : List.of());
+                    strays.layers(),
+                    wantsPens ? strays.findings() : List.of());
         }
-    }
-
-    private static Layer asDrawn(Srgb color, List<Stray> strays) {
-        double width = strays.stream()
-                .mapToDouble(stray -> stray.stroke().widthMm() * stray.scale())
-                .max()
-                .orElse(0);
-        return Layer.of(
-                "lines-" + color.toString().substring(1),
-                List.of(new Mark.Lines(
-                        Pen.round(Math.max(LEAST_WIDTH_MM, width), color),
-                        strays.stream().map(Stray::path).toList())));
-    }
-
-    private static List<Finding> findings(Map<Srgb, List<Stray>> strays) {
-        List<Finding> findings = new ArrayList<>();
-        strays.forEach((color, strokes) -> findings.add(new Finding(
-                Finding.Severity.WARNING,
-                "pens: none for " + color + ", the colour of " + strokes.size()
-                        + " strokes; they are drawn in their own colour and width; add a pen with color: \"" + color
-                        + "\"")));
-        return findings;
     }
 }

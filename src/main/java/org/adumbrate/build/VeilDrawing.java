@@ -36,8 +36,8 @@ record VeilDrawing(List<Layer> layers, List<Finding> findings) {
             Veil veil = entry.getValue();
             Region<SheetPoint> region = region(sheet, name, veil, files, regions, stages);
             if (region.isEmpty()) {
-                findings.add(
-                        new Finding(Finding.Severity.WARNING, "veils: '" + name + "' covers nothing; " + help(veil)));
+                findings.add(new Finding(
+                        Finding.Severity.WARNING, "veils: '" + name + "' covers nothing; " + help(sheet, veil)));
                 continue;
             }
             List<Mark> marks = new ArrayList<>();
@@ -48,11 +48,15 @@ record VeilDrawing(List<Layer> layers, List<Finding> findings) {
         return new VeilDrawing(layers, findings);
     }
 
-    private static String help(Veil veil) {
-        return veil instanceof Veil.ByLines shown
-                ? "no lines of the colour " + shown.color()
-                        + " close; see the colours with adumbrate lines, or widen 'gap'"
-                : "look at its points or its region";
+    private static String help(Sheet sheet, Veil veil) {
+        if (veil instanceof Veil.ByLines shown) {
+            String all = "no lines of the colour " + shown.color() + " close";
+            String colors = "see the colours with adumbrate lines, or widen 'gap'";
+            return VeilLines.coverStems(sheet, shown)
+                    ? all + "; " + colors
+                    : all + " around more than stems; " + colors + ", or cover stems too with 'stems: true'";
+        }
+        return "look at its points or its region";
     }
 
     private static Region<SheetPoint> region(
@@ -70,7 +74,11 @@ record VeilDrawing(List<Layer> layers, List<Finding> findings) {
             return regions.get(named.region());
         }
         Veil.ByLines shown = (Veil.ByLines) veil;
-        return stages.enclosed(name, shown, () -> enclosed(sheet, name, shown, files));
+        boolean stems = VeilLines.coverStems(sheet, shown);
+        return stages.enclosed(name, shown, stems, () -> {
+            Region<SheetPoint> all = enclosed(sheet, name, shown, files);
+            return stems ? all : Veils.withoutStems(all);
+        });
     }
 
     private static Region<SheetPoint> enclosed(Sheet sheet, String name, Veil.ByLines shown, LineFiles files) {

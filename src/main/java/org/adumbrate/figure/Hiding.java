@@ -1,5 +1,6 @@
 package org.adumbrate.figure;
 
+import org.adumbrate.figure.depth.DepthMap;
 import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.Extent;
 import org.adumbrate.geometry.ModelPoint;
@@ -11,6 +12,7 @@ import org.adumbrate.geometry.Space;
 import org.adumbrate.perspective.View;
 import org.adumbrate.raster.trace.RegionTrace;
 import org.adumbrate.raster.trace.Smoothing;
+import org.adumbrate.raster.trace.TooManyCornersException;
 
 /** Finds what stands before figures, in a depth pass. */
 public final class Hiding {
@@ -26,15 +28,20 @@ public final class Hiding {
     /** Beyond the figure, so that the smoothing at the window's own edge does not show. */
     private static final int MARGIN_PX = 4;
 
-    private final SceneDepth scene;
+    /** A figure behind a hedge, leaf by leaf, has some thousands of corners; noise has more. */
+    private static final int MOST_CORNERS = 20_000;
+
+    private final DepthMap scene;
+    private final Affine<RasterPoint, SheetPoint> toSheet;
     private final View view;
 
     /**
      * @param scene the depth pass
      * @param view the view that it shows
      */
-    public Hiding(SceneDepth scene, View view) {
+    public Hiding(DepthMap scene, View view) {
         this.scene = scene;
+        this.toSheet = scene.toPixels().inverse();
         this.view = view;
     }
 
@@ -45,6 +52,7 @@ public final class Hiding {
      * @param figure with its place in the model
      * @param body what it covers
      * @throws IllegalArgumentException if the figure's place in the model is not known
+     * @throws TooManyCornersException if the depth pass is noise
      */
     public Region<SheetPoint> before(PlacedFigure figure, Region<SheetPoint> body) {
         Region<SheetPoint> nothing = Region.empty(Space.SHEET);
@@ -56,15 +64,15 @@ public final class Hiding {
             return Region.empty(Space.SHEET);
         }
         FigureDepth depth = new FigureDepth(figure, view);
-        Affine<RasterPoint, SheetPoint> toSheet = scene.toSheet();
         Region<RasterPoint> nearer = RegionTrace.trace(
                 (column, row) -> {
                     int x = window.left + column;
                     int y = window.top + row;
-                    return depth.isHiddenBy(toSheet.at(x + 0.5, y + 0.5), scene.depthAt(x, y));
+                    return depth.isHiddenBy(toSheet.at(x + 0.5, y + 0.5), 1 / (double) scene.inverse(x, y));
                 },
                 new PixelSize(window.right - window.left, window.bottom - window.top),
-                Smoothing.USUAL);
+                Smoothing.USUAL,
+                MOST_CORNERS);
         if (nearer.isEmpty()) {
             return Region.empty(Space.SHEET);
         }
@@ -74,9 +82,8 @@ public final class Hiding {
     }
 
     private Window window(Extent extent) {
-        Affine<SheetPoint, RasterPoint> toRaster = scene.toSheet().inverse();
         Extent pixels = Region.rectangle(Space.SHEET, extent.left(), extent.top(), extent.right(), extent.bottom())
-                .transform(toRaster)
+                .transform(scene.toPixels())
                 .extent()
                 .orElseThrow();
         return new Window(

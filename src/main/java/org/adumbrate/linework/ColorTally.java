@@ -14,7 +14,8 @@ import org.adumbrate.geometry.Srgb;
  * @param lengthMm their visible length all told, in mm of the page
  */
 public record ColorTally(Srgb color, int strokes, double lengthMm) {
-    private static final Comparator<ColorTally> LONGEST_FIRST =
+    /** The colour that most is drawn in goes first; of equal ones the order is always the same. */
+    public static final Comparator<ColorTally> LONGEST_FIRST =
             Comparator.comparingDouble(ColorTally::lengthMm).reversed().thenComparing(ColorTally::color);
 
     static List<ColorTally> of(List<Stroke> strokes) {

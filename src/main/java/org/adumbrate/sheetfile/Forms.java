@@ -18,6 +18,7 @@ final class Forms {
     /** The values whose form depends on nothing but their type. */
     private static final Map<Class<?>, Form> VALUES = Map.of(
             boolean.class, new Flag(),
+            Boolean.class, new Flag(),
             String.class, Text.NAME,
             OffsetDateTime.class, Text.TIME,
             SheetSize.class, new Size(),

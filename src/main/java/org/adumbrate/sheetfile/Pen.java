@@ -17,8 +17,8 @@ import org.adumbrate.geometry.Srgb;
  * @param role what its lines depict
  * @param cap how its lines end
  * @param join how the pieces of its lines meet
- * @param fades the width at the far end of the depth pass as a share of the whole; the width is the same everywhere where
- *     left out
+ * @param fades the width of the farthest of all lines that fade as a share of the whole, which the nearest have; the width is the
+ *     same everywhere where left out
  */
 public record Pen(
         @Key("The stroke colour, in the line sheets, of the lines that it draws.")
@@ -50,8 +50,8 @@ public record Pen(
 
         @Key(
                 value =
-                        "The width at the far end of the depth pass, in percent of the whole; the same everywhere where left"
-                                + " out.",
+                        "The width of the farthest of all lines that fade, in percent of the whole, which the nearest have; the"
+                                + " same everywhere where left out.",
                 above = 0,
                 max = 100)
         Optional<Percent> fades) {

@@ -23,6 +23,8 @@ public sealed interface Veil permits Veil.ByLines, Veil.ByPoints, Veil.ByRegion 
      * @param lines the vector file that shows them; the sheet's own lines where left out
      * @param color their stroke colour
      * @param gap openings between the lines that are closed, up to this width
+     * @param stems true to cover the stems of trees too, false for the crowns alone; where left out, lines of planting and lines
+     *     without a pen are taken for trees, and their stems are left bare
      * @param fill the colour of the fill
      * @param opacity how much it covers
      * @param etch lines over it
@@ -40,6 +42,11 @@ public sealed interface Veil permits Veil.ByLines, Veil.ByPoints, Veil.ByRegion 
                     min = 0,
                     max = 100)
             Length gap,
+
+            @Key(
+                    "True covers the stems of trees too, false their crowns alone; where left out, false for lines of planting or"
+                            + " without a pen, and true for others.")
+            Optional<Boolean> stems,
 
             @Key(value = "The colour of the fill.", byDefault = "white")
             Srgb fill,

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.adumbrate.figure.depth.DepthMap;
+import org.adumbrate.figure.depth.DepthScale;
 import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.Extent;
 import org.adumbrate.geometry.PixelSize;
@@ -13,11 +15,15 @@ import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.perspective.View;
+import org.adumbrate.raster.StoredNumbers;
 import org.junit.jupiter.api.Test;
 
 class HidingTest {
     private static final View VIEW = new View(200, new SheetPoint(150, 80), 1.6, 0);
     private static final double PX_PER_MM = 6;
+    private static final DepthScale SCALE = new DepthScale(0, 1000);
+    private static final Affine<RasterPoint, SheetPoint> TO_SHEET =
+            Affine.scaling(Space.RASTER, Space.SHEET, 1 / PX_PER_MM, 1 / PX_PER_MM);
 
     /** The board stands 8 m away, 10 mm wide and 50 mm high, from (145, 70) to (155, 120). */
     private static final PlacedFigure FIGURE =
@@ -28,27 +34,18 @@ class HidingTest {
     }
 
     /** A floor up to the horizon, and before it what a surface says, in sheet mm; 0 stands for nothing. */
-    private static SceneDepth scene(Surface surface) {
-        return new SceneDepth() {
-            @Override
-            public PixelSize size() {
-                return new PixelSize((int) (300 * PX_PER_MM), (int) (200 * PX_PER_MM));
-            }
-
-            @Override
-            public double depthAt(int column, int row) {
-                SheetPoint seen = toSheet().at(column + 0.5, row + 0.5);
-                double before = surface.depthAt(seen.x(), seen.y());
-                return before > 0
-                        ? before
-                        : VIEW.onLevel(seen, 0).map(VIEW::depth).orElse(Double.POSITIVE_INFINITY);
-            }
-
-            @Override
-            public Affine<RasterPoint, SheetPoint> toSheet() {
-                return Affine.scaling(Space.RASTER, Space.SHEET, 1 / PX_PER_MM, 1 / PX_PER_MM);
-            }
-        };
+    private static DepthMap scene(Surface surface) {
+        PixelSize size = new PixelSize((int) (300 * PX_PER_MM), (int) (200 * PX_PER_MM));
+        float[] values = new float[Math.toIntExact(size.count())];
+        for (int k = 0; k < values.length; k++) {
+            SheetPoint seen = TO_SHEET.at(k % size.width() + 0.5, Math.floorDiv(k, size.width()) + 0.5);
+            double before = surface.depthAt(seen.x(), seen.y());
+            double depth =
+                    before > 0 ? before : VIEW.onLevel(seen, 0).map(VIEW::depth).orElse(Double.POSITIVE_INFINITY);
+            values[k] = (float) (depth / SCALE.far());
+        }
+        Affine<RasterPoint, RasterPoint> whole = Affine.scaling(Space.RASTER, Space.RASTER, 1, 1);
+        return DepthMap.of(new StoredNumbers(size, values, 0, whole), SCALE, TO_SHEET);
     }
 
     private static Region<SheetPoint> hidden(Surface surface) {

@@ -128,6 +128,24 @@ class DrawingKeysTest {
     }
 
     @Test
+    void aVeilCoversStemsOrLeavesThemBare() throws IOException {
+        String veil = "veils: { trees: { color: black%s } }\n";
+        assertThat(stems(veil.formatted(""))).isEmpty();
+        assertThat(stems(veil.formatted(", stems: true"))).contains(true);
+        assertThat(stems(veil.formatted(", stems: false"))).contains(false);
+        assertThat(desk.complaints(Desk.completed(veil.formatted(", stems: yes"))))
+                .singleElement()
+                .asString()
+                .contains("true or false");
+        assertThat(desk.complaints(Desk.completed("veils: { t: { points: [[1, 1], [2, 1], [2, 2]], stems: true } }\n")))
+                .isNotEmpty();
+    }
+
+    private Optional<Boolean> stems(String text) throws IOException {
+        return ((Veil.ByLines) read(text).veils().get("trees")).stems();
+    }
+
+    @Test
     void layersAreNamedInAnyOrder() throws IOException {
         assertThat(desk.read(Desk.fullSheet()).sheet().order()).containsExactly("entourage", "trees-fill", "profile");
         assertThat(read("order: [entourage, cut-hatch]\n").order()).containsExactly("entourage", "cut-hatch");

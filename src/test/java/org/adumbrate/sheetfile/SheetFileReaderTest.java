@@ -134,6 +134,7 @@ class SheetFileReaderTest {
                         Optional.of(folder.resolve("lines-trees.pdf")),
                         new Srgb(0, 0xa0, 0),
                         Length.ofMillimetres(2),
+                        Optional.of(true),
                         Srgb.WHITE,
                         new Percent(40),
                         Optional.of(new Hatch(

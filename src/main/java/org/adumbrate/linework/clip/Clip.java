@@ -19,13 +19,13 @@ public final class Clip<P extends PlanePoint> {
     private static final int MOST_EDGES = 400_000;
 
     private final Window window;
-    private final List<Region> regions;
+    private final List<Aperture> apertures;
     private final int edges;
     private final Effort effort;
 
-    private Clip(Window window, List<Region> regions, int edges, Effort effort) {
+    private Clip(Window window, List<Aperture> apertures, int edges, Effort effort) {
         this.window = window;
-        this.regions = regions;
+        this.apertures = apertures;
         this.edges = edges;
         this.effort = effort;
     }
@@ -50,24 +50,24 @@ public final class Clip<P extends PlanePoint> {
      * @throws TooIntricateException if an outline is too intricate to clip by
      */
     public Clip<P> withinAny(List<ClipShape<P>> shapes) {
-        List<Region> inner = new ArrayList<>();
+        List<Aperture> inner = new ArrayList<>();
         int all = edges;
         for (ClipShape<P> shape : shapes) {
             Optional<Window> rectangle = Window.drawnBy(shape.outline());
-            Region region =
+            Aperture aperture =
                     rectangle.isPresent() ? rectangle.get() : new Outline(shape.outline(), shape.rule(), effort);
-            inner.add(region);
-            all += region instanceof Outline outline ? outline.edges() : 0;
-            if (regions.size() >= DEEPEST || all > MOST_EDGES) {
+            inner.add(aperture);
+            all += aperture instanceof Outline outline ? outline.edges() : 0;
+            if (apertures.size() >= DEEPEST || all > MOST_EDGES) {
                 throw new TooIntricateException("has clips that lie within each other deeper than " + DEEPEST
                         + " or with more than " + MOST_EDGES + " edges");
             }
         }
         if (inner.size() == 1 && inner.get(0) instanceof Window rectangle) {
-            return new Clip<>(window.intersection(rectangle), regions, edges, effort);
+            return new Clip<>(window.intersection(rectangle), apertures, edges, effort);
         }
-        effort.spend(regions.size());
-        List<Region> more = new ArrayList<>(regions);
+        effort.spend(apertures.size());
+        List<Aperture> more = new ArrayList<>(apertures);
         more.add(inner.size() == 1 ? inner.get(0) : new Union(List.copyOf(inner)));
         return new Clip<>(window, List.copyOf(more), all, effort);
     }
@@ -77,20 +77,20 @@ public final class Clip<P extends PlanePoint> {
      * straight, and curves are split without changing their course.
      */
     public VectorPath<P> visible(VectorPath<P> path) {
-        effort.spend(regions.size());
+        effort.spend(apertures.size());
         Bounds box = Bounds.of(path);
-        List<Region> cutting = new ArrayList<>();
-        Region.Coverage coverage = window.coverage(box);
-        if (coverage == Region.Coverage.PART) {
+        List<Aperture> cutting = new ArrayList<>();
+        Aperture.Coverage coverage = window.coverage(box);
+        if (coverage == Aperture.Coverage.PART) {
             cutting.add(window);
         }
-        for (int k = 0; k < regions.size() && coverage != Region.Coverage.NOTHING; k++) {
-            coverage = regions.get(k).coverage(box);
-            if (coverage == Region.Coverage.PART) {
-                cutting.add(regions.get(k));
+        for (int k = 0; k < apertures.size() && coverage != Aperture.Coverage.NOTHING; k++) {
+            coverage = apertures.get(k).coverage(box);
+            if (coverage == Aperture.Coverage.PART) {
+                cutting.add(apertures.get(k));
             }
         }
-        if (coverage == Region.Coverage.NOTHING) {
+        if (coverage == Aperture.Coverage.NOTHING) {
             return VectorPath.in(path.space()).build();
         }
         return cutting.isEmpty() ? path : PathCutter.cut(path, cutting);

@@ -19,7 +19,7 @@ final class EdgeBands {
     /** @param edges x, y of one end and of the other, for each edge */
     EdgeBands(double[] edges, Bounds box, Effort effort) {
         this.effort = effort;
-        double height = Math.max(box.bottom() - box.top(), Region.TOLERANCE);
+        double height = Math.max(box.bottom() - box.top(), Aperture.TOLERANCE);
         double tall = 0;
         for (int k = 0; k < edges.length; k += 4) {
             tall += Math.abs(edges[k + 3] - edges[k + 1]) / height;
@@ -42,8 +42,8 @@ final class EdgeBands {
     /** Names every band that an edge comes near, for every edge. */
     private void forEachPlace(double[] edges, Place place) {
         for (int k = 0; k < edges.length; k += 4) {
-            int last = band(Math.max(edges[k + 1], edges[k + 3]) + Region.TOLERANCE);
-            for (int b = band(Math.min(edges[k + 1], edges[k + 3]) - Region.TOLERANCE); b <= last; b++) {
+            int last = band(Math.max(edges[k + 1], edges[k + 3]) + Aperture.TOLERANCE);
+            for (int b = band(Math.min(edges[k + 1], edges[k + 3]) - Aperture.TOLERANCE); b <= last; b++) {
                 place.at(b, k);
             }
         }

@@ -3,7 +3,7 @@ package org.adumbrate.linework.clip;
 import org.adumbrate.geometry.VectorPath;
 
 /** The inside of an outline of any shape, its curves taken as short chords. */
-final class Outline implements Region {
+final class Outline implements Aperture {
     private final double[] edges;
     private final Bounds box = new Bounds();
     private final EdgeBands bands;

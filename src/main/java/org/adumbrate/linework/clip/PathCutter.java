@@ -22,7 +22,7 @@ final class PathCutter<P extends PlanePoint> implements VectorPath.Visitor {
     /** A visible part; joined when it goes on from the one before. */
     private record Kept(Piece piece, boolean joined) {}
 
-    private final List<Region> regions;
+    private final List<Aperture> apertures;
     private final VectorPath.Builder<P> out;
     private final List<Kept> run = new ArrayList<>();
     private boolean cutAnywhere;
@@ -33,14 +33,14 @@ final class PathCutter<P extends PlanePoint> implements VectorPath.Visitor {
     private double x;
     private double y;
 
-    private PathCutter(List<Region> regions, VectorPath.Builder<P> out) {
-        this.regions = regions;
+    private PathCutter(List<Aperture> apertures, VectorPath.Builder<P> out) {
+        this.apertures = apertures;
         this.out = out;
     }
 
-    /** What of a path lies in all the regions; the path itself if all of it does. */
-    static <P extends PlanePoint> VectorPath<P> cut(VectorPath<P> path, List<Region> regions) {
-        PathCutter<P> cutter = new PathCutter<>(regions, VectorPath.in(path.space()));
+    /** What of a path lies in all the apertures; the path itself if all of it does. */
+    static <P extends PlanePoint> VectorPath<P> cut(VectorPath<P> path, List<Aperture> apertures) {
+        PathCutter<P> cutter = new PathCutter<>(apertures, VectorPath.in(path.space()));
         path.visit(cutter);
         cutter.endRun(Ending.OPEN);
         return cutter.cutAnywhere ? cutter.out.build() : path;
@@ -74,7 +74,7 @@ final class PathCutter<P extends PlanePoint> implements VectorPath.Visitor {
 
     private void add(Piece piece) {
         Splits splits = new Splits();
-        regions.forEach(region -> region.crossings(piece, splits));
+        apertures.forEach(aperture -> aperture.crossings(piece, splits));
         double[] places = splits.inOrder();
         double from = Double.NaN;
         for (int k = 1; k < places.length; k++) {
@@ -97,8 +97,8 @@ final class PathCutter<P extends PlanePoint> implements VectorPath.Visitor {
     private boolean visible(Piece piece, double t) {
         double px = piece.xAt(t);
         double py = piece.yAt(t);
-        for (Region region : regions) {
-            if (!region.holds(px, py)) {
+        for (Aperture aperture : apertures) {
+            if (!aperture.holds(px, py)) {
                 return false;
             }
         }

@@ -2,13 +2,13 @@ package org.adumbrate.linework.clip;
 
 import java.util.List;
 
-/** All that lies in any of several regions; nothing if there are none. */
-record Union(List<Region> regions) implements Region {
+/** All that lies in any of several apertures; nothing if there are none. */
+record Union(List<Aperture> apertures) implements Aperture {
     @Override
     public Coverage coverage(Bounds box) {
         boolean part = false;
-        for (Region region : regions) {
-            Coverage coverage = region.coverage(box);
+        for (Aperture aperture : apertures) {
+            Coverage coverage = aperture.coverage(box);
             if (coverage == Coverage.WHOLE) {
                 return coverage;
             }
@@ -19,11 +19,11 @@ record Union(List<Region> regions) implements Region {
 
     @Override
     public void crossings(Piece piece, Splits splits) {
-        regions.forEach(region -> region.crossings(piece, splits));
+        apertures.forEach(aperture -> aperture.crossings(piece, splits));
     }
 
     @Override
     public boolean holds(double x, double y) {
-        return regions.stream().anyMatch(region -> region.holds(x, y));
+        return apertures.stream().anyMatch(aperture -> aperture.holds(x, y));
     }
 }

@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.adumbrate.geometry.VectorPath;
 
 /** An upright rectangle; empty when a side has shrunk below zero. */
-record Window(double left, double top, double right, double bottom) implements Region {
+record Window(double left, double top, double right, double bottom) implements Aperture {
     /** The rectangle that a path draws, if it draws an upright one and nothing else. */
     static Optional<Window> drawnBy(VectorPath<?> path) {
         if (path.runs() != 1 || path.segments() < 3 || path.segments() > 5) {

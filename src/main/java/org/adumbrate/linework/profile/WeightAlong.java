@@ -2,7 +2,6 @@ package org.adumbrate.linework.profile;
 
 import java.util.Arrays;
 import java.util.List;
-import org.adumbrate.geometry.SheetPoint;
 
 /** The weights along a run. */
 final class WeightAlong {
@@ -12,15 +11,11 @@ final class WeightAlong {
     /** A weight stays until the depth is so far from its own, in steps of the scale: beyond half, so that it does not flicker. */
     private static final double HOLD = 0.65;
 
-    private static final double[][] PLACES = {
-        {0, 0}, {1, 0}, {-1, 0}, {0, 1}, {0, -1}, {.5, .5}, {-.5, .5}, {.5, -.5}, {-.5, -.5}
-    };
-
-    private final DepthField depth;
+    private final LineDepth depth;
     private final Fade fade;
 
     WeightAlong(DepthField depth, Fade fade) {
-        this.depth = depth;
+        this.depth = new LineDepth(depth, fade.reachMm());
         this.fade = fade;
     }
 
@@ -30,24 +25,12 @@ final class WeightAlong {
         double[] scale = new double[count];
         int n = 0;
         for (Piece piece : run) {
-            int steps = piece.steps();
-            for (int k = 0; k < steps; k++) {
-                double t = (k + 0.5) / steps;
-                scale[n++] = fade.scale(least(piece.at(t, 0), piece.at(t, 1)));
+            for (double depthM : depth.along(piece)) {
+                scale[n++] = fade.scale(depthM);
             }
         }
         fillUnknown(scale);
         return held(medians(scale));
-    }
-
-    /** The least depth around a place, not a number if none is known. */
-    private double least(double x, double y) {
-        double least = Double.NaN;
-        for (double[] place : PLACES) {
-            double found = depth.depthAt(new SheetPoint(x + place[0] * fade.reachMm(), y + place[1] * fade.reachMm()));
-            least = Double.isNaN(least) || found < least ? found : least;
-        }
-        return least;
     }
 
     private static void fillUnknown(double[] scale) {

@@ -21,15 +21,17 @@ public final class RegionTrace {
     private final Bits seen;
     private final PixelSize size;
     private final Smoothing smoothing;
+    private final int mostCorners;
     private final CrackRing ring = new CrackRing();
     private final VectorPath.Builder<RasterPoint> traced = VectorPath.in(Space.RASTER);
     private int corners;
 
-    private RegionTrace(PixelMask mask, PixelSize size, Smoothing smoothing) {
+    private RegionTrace(PixelMask mask, PixelSize size, Smoothing smoothing, int mostCorners) {
         this.inside = Bits.of(mask, size);
         this.seen = new Bits(size);
         this.size = size;
         this.smoothing = smoothing;
+        this.mostCorners = mostCorners;
     }
 
     /**
@@ -39,10 +41,19 @@ public final class RegionTrace {
      * @param mask asked once for every pixel, row by row
      * @param size of the raster; outside it nothing is covered
      * @return the region in continuous pixels
-     * @throws IllegalArgumentException if there are more corners than any drawn region has, as in noise
+     * @throws TooManyCornersException if there are more corners than any drawn region has, as in noise
      */
     public static Region<RasterPoint> trace(PixelMask mask, PixelSize size, Smoothing smoothing) {
-        return Region.nested(new RegionTrace(mask, size, smoothing).rings());
+        return trace(mask, size, smoothing, MOST_CORNERS);
+    }
+
+    /**
+     * As above, of a mask that is known to be simpler.
+     *
+     * @param mostCorners more than these are taken for noise
+     */
+    public static Region<RasterPoint> trace(PixelMask mask, PixelSize size, Smoothing smoothing, int mostCorners) {
+        return Region.nested(new RegionTrace(mask, size, smoothing, mostCorners).rings());
     }
 
     private VectorPath<RasterPoint> rings() {
@@ -61,8 +72,8 @@ public final class RegionTrace {
     }
 
     private void requireDrawn() {
-        if (corners > MOST_CORNERS) {
-            throw new IllegalArgumentException("the pixels have more than " + MOST_CORNERS + " corners");
+        if (corners > mostCorners) {
+            throw new TooManyCornersException(mostCorners);
         }
     }
 

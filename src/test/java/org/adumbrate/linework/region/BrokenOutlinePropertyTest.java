@@ -48,7 +48,7 @@ class BrokenOutlinePropertyTest {
             path.moveTo(ring.get(0).x(), ring.get(0).y());
             ring.forEach(corner -> path.lineTo(corner.x(), corner.y()));
             for (int k = 0; k < ring.size(); k++) {
-                breakUp(ring.get(k), ring.get((k + 1) % ring.size()), random, pieces);
+                Broken.breakUp(ring.get(k), ring.get((k + 1) % ring.size()), 0.3, random, pieces);
             }
         }
         Collections.shuffle(pieces, random);
@@ -71,38 +71,5 @@ class BrokenOutlinePropertyTest {
             ring.add(new SheetPoint(100 + r * Math.cos(angle), 75 + r * Math.sin(angle)));
         }
         return ring;
-    }
-
-    private static void breakUp(SheetPoint from, SheetPoint to, Random random, List<VectorPath<SheetPoint>> pieces) {
-        double length = from.distanceTo(to);
-        double start = random.nextBoolean() ? 0 : 0.02 + 0.28 * random.nextDouble();
-        double end = length - (random.nextBoolean() ? 0 : 0.02 + 0.28 * random.nextDouble());
-        while (start < end) {
-            double stop = Math.min(end, start + 1 + 30 * random.nextDouble());
-            if (end - stop < 1) {
-                stop = end;
-            }
-            pieces.add(piece(from, to, start / length, stop / length, random));
-            if (random.nextInt(20) == 0) {
-                double cut = start + (stop - start) * random.nextDouble() / 2;
-                pieces.add(
-                        piece(from, to, random.nextBoolean() ? cut / length : start / length, stop / length, random));
-            }
-            start = stop == end ? end : stop - (random.nextBoolean() ? 0 : 0.1 * random.nextDouble());
-        }
-    }
-
-    private static VectorPath<SheetPoint> piece(
-            SheetPoint from, SheetPoint to, double start, double stop, Random random) {
-        double a = random.nextBoolean() ? start : stop;
-        double b = a == start ? stop : start;
-        return Drawn.line(
-                from.x() + a * (to.x() - from.x()) + blur(random), from.y() + a * (to.y() - from.y()) + blur(random),
-                from.x() + b * (to.x() - from.x()) + blur(random), from.y() + b * (to.y() - from.y()) + blur(random));
-    }
-
-    /** Break points of exports are off by up to 0.002 mm. */
-    private static double blur(Random random) {
-        return 0.002 * (2 * random.nextDouble() - 1);
     }
 }

@@ -1,14 +1,14 @@
 package org.adumbrate.linework.clip;
 
-/** A closed part of the plane. */
-sealed interface Region permits Window, Outline, Union {
+/** A closed part of the plane that lines are seen through. */
+sealed interface Aperture permits Window, Outline, Union {
     /**
      * How near to a border still counts as on it, in mm. Files hold coordinates in single precision, which at the far
      * edge of an A0 sheet is no finer than this.
      */
     double TOLERANCE = 5e-4;
 
-    /** How much of a box lies in a region. */
+    /** How much of a box lies in an aperture. */
     enum Coverage {
         /** All of it. */
         WHOLE,
@@ -18,7 +18,7 @@ sealed interface Region permits Window, Outline, Union {
         NOTHING
     }
 
-    /** How much of the box lies in this region. */
+    /** How much of the box lies in this aperture. */
     Coverage coverage(Bounds box);
 
     /** Notes all places where a piece crosses the border, and perhaps some more. */
