@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Base64;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import javax.imageio.ImageIO;
@@ -59,12 +60,25 @@ public final class SvgPicture {
         }
     }
 
+    /** The titles of all groups that hold no other titled ones, in drawing order, each once. */
+    public Set<String> layers() {
+        Set<String> layers = new LinkedHashSet<>();
+        var titles = root.getElementsByTagName("title");
+        for (int k = 0; k < titles.getLength(); k++) {
+            Element group = (Element) titles.item(k).getParentNode();
+            if (group.getElementsByTagName("title").getLength() == 1) {
+                layers.add(titles.item(k).getTextContent());
+            }
+        }
+        return layers;
+    }
+
     /** The whole over white paper, so many pixels for a user unit. */
     public BufferedImage drawn(double pxPerUnit) throws IOException {
         return drawn(pxPerUnit, "");
     }
 
-    /** The same without the group of an id. */
+    /** The same without the groups of a title. */
     public BufferedImage drawn(double pxPerUnit, String without) throws IOException {
         double[] box = Arrays.stream(root.getAttribute("viewBox").split(" "))
                 .mapToDouble(Double::parseDouble)
@@ -93,7 +107,7 @@ public final class SvgPicture {
 
     private void draw(Element element, Map<String, String> look, String without, Graphics2D to) throws IOException {
         if (element.getAttribute("display").equals("none")
-                || (!without.isEmpty() && element.getAttribute("id").equals(without))) {
+                || (!without.isEmpty() && title(element).equals(without))) {
             return;
         }
         switch (element.getTagName()) {
@@ -103,6 +117,15 @@ public final class SvgPicture {
             case "title" -> {}
             default -> throw new AssertionError("unknown: " + element.getTagName());
         }
+    }
+
+    private static String title(Element element) {
+        for (Node node = element.getFirstChild(); node != null; node = node.getNextSibling()) {
+            if (node.getNodeName().equals("title")) {
+                return node.getTextContent();
+            }
+        }
+        return "";
     }
 
     private static Map<String, String> inherited(Element element, Map<String, String> look) {
