@@ -38,8 +38,8 @@ final class SvgPathData {
                     command = command == 'M' ? 'L' : 'l';
                 }
                 case 'L' -> path.lineTo(x + number(), y + number());
-                case 'C' -> path.curveTo(
-                        x + number(), y + number(), x + number(), y + number(), x + number(), y + number());
+                case 'C' ->
+                    path.curveTo(x + number(), y + number(), x + number(), y + number(), x + number(), y + number());
                 case 'Z' -> path.closePath();
                 default -> throw new AssertionError("unknown command: " + command);
             }

@@ -208,8 +208,7 @@ public final class SvgPicture {
 
     /** The levels as they are stored, past any profile. */
     private static BufferedImage stored(BufferedImage picture) {
-        BufferedImage plain =
-                new BufferedImage(picture.getWidth(), picture.getHeight(), BufferedImage.TYPE_INT_RGB);
+        BufferedImage plain = new BufferedImage(picture.getWidth(), picture.getHeight(), BufferedImage.TYPE_INT_RGB);
         int last = picture.getRaster().getNumBands() - 1;
         for (int y = 0; y < plain.getHeight(); y++) {
             for (int x = 0; x < plain.getWidth(); x++) {

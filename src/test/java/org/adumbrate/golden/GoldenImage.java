@@ -20,8 +20,8 @@ import javax.imageio.ImageIO;
 public final class GoldenImage {
     static final Path EXPECTED = Path.of("golden-images");
     static final Path GOT = Path.of("target", "golden-images");
-    static final String WHAT_NEXT = "; what was made is in " + GOT
-            + "; if it is right, run mvn -o test -Dtest=GoldenImagesTest -Drenew=true";
+    static final String WHAT_NEXT =
+            "; what was made is in " + GOT + "; if it is right, run mvn -o test -Dtest=GoldenImagesTest -Drenew=true";
 
     private GoldenImage() {}
 

@@ -86,7 +86,8 @@ class GoldenImagesTest {
                 .matcher(page);
         assertThat(matcher.find()).as(label).isTrue();
         String style = "<style>line,path,circle{fill:none;stroke:#000;stroke-width:%s}text{font-size:%dpx}"
-                .formatted(letters / 8.0, letters) + ".dot,.head{fill:#000}</style>";
+                        .formatted(letters / 8.0, letters)
+                + ".dot,.head{fill:#000}</style>";
         return matcher.group()
                 .replaceFirst("<svg ", "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"800\" ")
                 .replaceFirst(">", ">\n" + style + "\n")
