@@ -139,7 +139,7 @@ final class SheetStages {
     /** How far the lines of some pens reach in depth. */
     Optional<DepthSpan> span(List<String> pens, CleanUpSettings settings, Stages.Work<Optional<DepthSpan>> work)
             throws IOException {
-        return reuse.of("depth of pens", List.of(depth, pens, settings), work);
+        return reuse.of(Stage.DEPTH_OF_PENS, List.of(depth, pens, settings), work);
     }
 
     /** The lines of a pen by how far they fade. */

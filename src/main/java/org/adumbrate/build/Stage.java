@@ -11,6 +11,7 @@ enum Stage {
     CUT("cut", true),
     REGIONS("regions", true),
     CLEANED_PENS("cleaned pens", true),
+    DEPTH_OF_PENS("depth of pens", true),
     FADED_PENS("faded pens", true),
     PROFILE("profile", true),
     VEILS("veils", true),

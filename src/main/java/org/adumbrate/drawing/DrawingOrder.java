@@ -56,7 +56,10 @@ public record DrawingOrder(List<String> names, Set<String> fills) {
 
     /**
      * The order by default: the underlay; lines that no pen was given for; the pens' lines as the sheet file has them; the
-     * lines of veils that no pen draws; the profile; birds, planting and figures; the cut's backing, hatch and outline. A veil's fill lies directly under the veil's own lines: it covers what is behind them and leaves them black.
+     * lines of veils that no pen draws; birds, planting and figures; the cut's backing, hatch and outline. A veil's fill lies
+     * directly under the veil's own lines: it covers what is behind them and leaves them black. The profile lies over all
+     * lines but those of the veils that come last, such as trees before the building, which cover it as they cover the
+     * building's lines.
      *
      * @param strays layers of lines that no pen was given for
      * @param pens the pens in the order of the sheet file
@@ -67,9 +70,17 @@ public record DrawingOrder(List<String> names, Set<String> fills) {
         Set<String> lines = new LinkedHashSet<>(strays);
         lines.addAll(pens);
         lines.addAll(veils.values());
+        String solid = UNDERLAY;
+        for (String layer : lines) {
+            solid = veils.containsValue(layer) ? solid : layer;
+        }
         Set<String> names = new LinkedHashSet<>();
         names.add(UNDERLAY);
         for (String layer : lines) {
+            // over the last lines that belong to no veil
+            if (names.contains(solid)) {
+                names.add(PROFILE);
+            }
             for (String veil : veils.keySet()) {
                 if (veils.get(veil).equals(layer)) {
                     names.add(fillOf(veil));

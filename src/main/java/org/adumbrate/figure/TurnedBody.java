@@ -18,6 +18,12 @@ final class TurnedBody {
     /** The outline is followed in steps no higher than this share of the stature. */
     private static final double STEP = 1 / 320.0;
 
+    /**
+     * Where runs part, at an armpit or a crotch, the turned sides cross and enclose cracks, which a line would show as specks.
+     * Those narrower than this share of the stature are filled.
+     */
+    private static final double CRACK = 1 / 200.0;
+
     /** Where a side ends, its run is taken this little before, in shares of the side. */
     private static final double INWARD = 1e-6;
 
@@ -43,7 +49,10 @@ final class TurnedBody {
     static Region<SheetPoint> of(PlacedFigure figure, TurnedEye eye) {
         TurnedBody turned = new TurnedBody(figure, eye);
         turned.draw();
-        return Region.nonZero(turned.path.build(), PlacedFigure.PLAIN_MM).simplified(PlacedFigure.PLAIN_MM);
+        double crack = CRACK * figure.stance().statureM() * figure.spot().mmPerMetre();
+        return Region.nonZero(turned.path.build(), PlacedFigure.PLAIN_MM)
+                .withoutCracks(crack)
+                .simplified(PlacedFigure.PLAIN_MM);
     }
 
     private void draw() {

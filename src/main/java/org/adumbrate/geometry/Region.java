@@ -14,6 +14,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.LinearComponentExtracter;
@@ -221,6 +222,23 @@ public final class Region<P extends PlanePoint> {
     /** Grown all round by a distance, with round corners; shrunk if it is negative. */
     public Region<P> grown(double distance) {
         return new Region<>(space, polygons.buffer(distance));
+    }
+
+    /** With the holes filled that are narrower than a width all along; gaps that are open to the outside stay. */
+    public Region<P> withoutCracks(double width) {
+        List<Polygon> pieces = new ArrayList<>();
+        for (int k = 0; k < polygons.getNumGeometries(); k++) {
+            Polygon piece = (Polygon) polygons.getGeometryN(k);
+            List<LinearRing> holes = new ArrayList<>();
+            for (int n = 0; n < piece.getNumInteriorRing(); n++) {
+                LinearRing hole = piece.getInteriorRingN(n);
+                if (!MAKER.createPolygon(hole).buffer(-width / 2).isEmpty()) {
+                    holes.add(hole);
+                }
+            }
+            pieces.add(MAKER.createPolygon(piece.getExteriorRing(), holes.toArray(LinearRing[]::new)));
+        }
+        return new Region<>(space, MAKER.createMultiPolygon(pieces.toArray(Polygon[]::new)));
     }
 
     /** With fewer corners: its bounds move by no more than a tolerance, and pieces and holes stay apart. */

@@ -47,9 +47,9 @@ class LayerOrderTest {
                         "glass-fill",
                         "glazing",
                         "building",
+                        "profile",
                         "trees-fill",
                         "trees",
-                        "profile",
                         "entourage");
     }
 

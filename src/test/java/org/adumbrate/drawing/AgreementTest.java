@@ -7,6 +7,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.adumbrate.geometry.PixelSize;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -15,7 +16,10 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The flat drawing against the PDF of the same layers as PDFBox, a renderer for any PDF, shows it. */
+/**
+ * The flat drawing against the PDF of the same layers as PDFBox, a renderer for any PDF, shows it, and against the SVG. What
+ * a sheet makes of its kinds of layers is compared in {@code org.adumbrate.golden.WholeSheetTest}.
+ */
 class AgreementTest {
     private static final double MOST = 2;
 
@@ -52,9 +56,18 @@ class AgreementTest {
         assertThat(difference(veiled)).isLessThan(MOST / 2);
     }
 
+    /** The larger of PDF's and SVG's. */
     private double difference(List<Layer> layers) throws IOException {
         BufferedImage rendered = rendered(layers);
-        return Flat.meanDifference(rendered, flat(rendered, layers));
+        BufferedImage flat = flat(rendered, layers);
+        return Math.max(
+                Flat.meanDifference(rendered, flat), Flat.meanDifference(svg(layers, rendered.getWidth()), flat));
+    }
+
+    private BufferedImage svg(List<Layer> layers, int width) throws IOException {
+        Path file = folder.resolve("drawing.svg");
+        SvgDrawing.write(file, Sketches.SHEET, Optional.empty(), layers);
+        return SvgPicture.of(file).drawn(width / Sketches.SHEET.widthMm());
     }
 
     private static BufferedImage flat(BufferedImage like, List<Layer> layers) throws IOException {

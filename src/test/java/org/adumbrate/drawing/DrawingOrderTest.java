@@ -36,14 +36,23 @@ class DrawingOrderTest {
                         "glass-fill",
                         "glazing",
                         "building",
+                        "profile",
                         "trees-fill",
                         "trees",
-                        "profile",
                         "entourage",
                         "cut-backing",
                         "cut-hatch",
                         "cut-outline",
                         "heights");
+    }
+
+    @Test
+    void theProfileLiesOverAllLinesWhereNoVeilComesLast() {
+        assertThat(DrawingOrder.of(List.of("lines-123456"), List.of("trees", "glazing", "building"), veils())
+                        .names())
+                .containsSequence("building", "profile", "entourage");
+        assertThat(DrawingOrder.of(List.of(), List.of("trees"), veils()).names())
+                .startsWith("underlay", "profile", "trees-fill", "trees", "glass-fill", "glazing", "entourage");
     }
 
     @Test
@@ -61,9 +70,9 @@ class DrawingOrderTest {
                         "paving",
                         "glass-fill",
                         "glazing",
+                        "profile",
                         "trees-fill",
                         "trees",
-                        "profile",
                         "entourage",
                         "building",
                         "cut-backing",
@@ -71,15 +80,39 @@ class DrawingOrderTest {
                         "cut-outline",
                         "heights");
         assertThat(PLAIN.rearranged(List.of("cut-outline", "entourage")).names())
-                .endsWith("trees", "profile", "cut-backing", "cut-hatch", "cut-outline", "entourage", "heights");
+                .endsWith(
+                        "profile",
+                        "trees-fill",
+                        "trees",
+                        "cut-backing",
+                        "cut-hatch",
+                        "cut-outline",
+                        "entourage",
+                        "heights");
     }
 
     @Test
     void aFillGoesWithItsLinesUnlessItIsNamed() {
         assertThat(PLAIN.rearranged(List.of("building", "glazing")).names())
-                .startsWith("underlay", "lines-123456", "paving", "building", "glass-fill", "glazing", "trees-fill");
+                .startsWith(
+                        "underlay",
+                        "lines-123456",
+                        "paving",
+                        "building",
+                        "glass-fill",
+                        "glazing",
+                        "profile",
+                        "trees-fill");
         assertThat(PLAIN.rearranged(List.of("building", "glass-fill")).names())
-                .startsWith("underlay", "lines-123456", "paving", "glazing", "building", "glass-fill", "trees-fill");
+                .startsWith(
+                        "underlay",
+                        "lines-123456",
+                        "paving",
+                        "glazing",
+                        "building",
+                        "glass-fill",
+                        "profile",
+                        "trees-fill");
     }
 
     @Property(tries = 300, seed = "1")
@@ -121,6 +154,6 @@ class DrawingOrderTest {
     @Test
     void aPenMayHaveAnyName() {
         DrawingOrder order = DrawingOrder.of(List.of(), List.of("figures", "glass-fill"), veils());
-        assertThat(order.names()).startsWith("underlay", "figures", "glass-fill", "trees-fill", "trees");
+        assertThat(order.names()).startsWith("underlay", "figures", "glass-fill", "profile", "trees-fill", "trees");
     }
 }

@@ -8,6 +8,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.adumbrate.figure.outline.FigureOutline;
+import org.adumbrate.figure.outline.OutlineKind;
 import org.adumbrate.figure.outline.ShippedOutlines;
 import org.adumbrate.geometry.Extent;
 import org.adumbrate.geometry.ModelPoint;
@@ -118,6 +119,22 @@ class PlacedFigureTest {
                 Figures.on(VIEW, Figures.outline(arch), FOOT, 40, false).body(VIEW);
         assertThat(body.outline().runs()).isEqualTo(2);
         assertThat(body.contains(new SheetPoint(190, 95))).isFalse();
+    }
+
+    /** Such as would be drawn as specks at armpits; narrower than 4 mm at a stature of 1.75 m. */
+    @Test
+    void turnedPeopleHaveNoCracks() {
+        for (String name : ShippedOutlines.names(OutlineKind.PERSON)) {
+            FigureOutline outline = ShippedOutlines.named(name).orElseThrow();
+            for (double turn : new double[] {20, 40, 60, 80}) {
+                PlacedFigure figure = Figures.on(VIEW, outline, FOOT, turn, false);
+                double stature = figure.stance().statureM() * figure.spot().mmPerMetre();
+                Region<SheetPoint> body = figure.body(VIEW);
+                assertThat(body.withoutCracks(stature / 400).outline().runs())
+                        .as(name + " turned by " + turn)
+                        .isEqualTo(body.outline().runs());
+            }
+        }
     }
 
     @Test

@@ -117,6 +117,16 @@ class RegionTest {
         assertThat(Region.union(Space.SHEET, List.of()).isEmpty()).isTrue();
     }
 
+    @Test
+    void holesThatAreNarrowAllAlongAreFilledAndOpenGapsStay() {
+        Region<SheetPoint> crack = Region.rectangle(Space.SHEET, 1, 1, 1.1, 9);
+        Region<SheetPoint> gap = Region.rectangle(Space.SHEET, 8, 5, 8.1, 10);
+        Region<SheetPoint> body =
+                square(0, 0, 10).minus(crack).minus(square(3, 3, 2)).minus(gap);
+        assertThat(body.withoutCracks(0.2).area()).isCloseTo(100 - 4 - 0.5, within(1e-9));
+        assertThat(body.withoutCracks(0.05).area()).isCloseTo(body.area(), within(1e-9));
+    }
+
     @Property(tries = 200)
     void areasAddUp(
             @ForAll @DoubleRange(min = -20, max = 20) double left,

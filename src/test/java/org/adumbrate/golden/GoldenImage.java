@@ -1,10 +1,12 @@
 package org.adumbrate.golden;
 
+import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.Arrays;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 
@@ -13,12 +15,13 @@ import javax.imageio.ImageIO;
  * difference, the share of samples that stray by more than a level or two, and the most that any sample may differ.
  *
  * <p>{@code mvn -o test -Dtest=GoldenImagesTest -Drenew=true} puts the pictures of today in the place of the expected
- * ones; look at each before committing it. A failure leaves the picture it got and a picture of the difference in {@code
- * target/golden-images/}.
+ * ones; look at each before committing it. A failure leaves the picture it got in {@code target/golden-images/}.
  */
 public final class GoldenImage {
-    private static final Path EXPECTED = Path.of("golden-images");
-    private static final Path GOT = Path.of("target", "golden-images");
+    static final Path EXPECTED = Path.of("golden-images");
+    static final Path GOT = Path.of("target", "golden-images");
+    static final String WHAT_NEXT =
+            "; what was made is in " + GOT + "; if it is right, run mvn -o test -Dtest=GoldenImagesTest -Drenew=true";
 
     private GoldenImage() {}
 
@@ -44,9 +47,36 @@ public final class GoldenImage {
         if (complaint.isPresent()) {
             Files.createDirectories(GOT);
             Files.copy(picture, GOT.resolve(name + ".png"), StandardCopyOption.REPLACE_EXISTING);
-            throw new AssertionError(expected + ": " + complaint.get() + "; what was made is in " + GOT
-                    + "; if it is right, run mvn -o test -Dtest=GoldenImagesTest -Drenew=true");
+            throw new AssertionError(expected + ": " + complaint.get() + WHAT_NEXT);
         }
+    }
+
+    /**
+     * Writes a part of a picture beside it with 8 bits, each pixel the mean of a square of its pixels.
+     *
+     * @param part what part, in pixels; of its width and height what is over at the end is left out
+     * @param factor the side of the square
+     */
+    public static Path part(Path picture, Rectangle part, int factor) throws IOException {
+        BufferedImage whole = ImageIO.read(picture.toFile());
+        int bands = whole.getRaster().getNumBands();
+        int type = bands == 1 ? BufferedImage.TYPE_BYTE_GRAY : BufferedImage.TYPE_3BYTE_BGR;
+        BufferedImage small = new BufferedImage(part.width / factor, part.height / factor, type);
+        int[] square = new int[factor * factor];
+        double levels = (1 << whole.getSampleModel().getSampleSize(0)) - 1.0;
+        for (int y = 0; y < small.getHeight(); y++) {
+            for (int x = 0; x < small.getWidth(); x++) {
+                for (int band = 0; band < bands; band++) {
+                    whole.getRaster()
+                            .getSamples(part.x + x * factor, part.y + y * factor, factor, factor, band, square);
+                    double mean = Arrays.stream(square).average().orElseThrow();
+                    small.getRaster().setSample(x, y, band, (int) Math.round(255 / levels * mean));
+                }
+            }
+        }
+        Path file = picture.resolveSibling("part-of-" + picture.getFileName());
+        ImageIO.write(small, "png", file.toFile());
+        return file;
     }
 
     /** What is wrong with a picture, if anything is. */

@@ -24,6 +24,12 @@ final class DepthSteps {
      */
     private static final double CREASE = 0.001;
 
+    /**
+     * In mm: a wall stands less and less before the ground the nearer to its foot. Where so little of an edge is left, and no
+     * more than the stretch before it, the outline goes on to the foot rather than end in the open.
+     */
+    private static final double FOOT_MM = 3;
+
     private final DepthField depth;
     private final double reach;
     private final double jump;
@@ -36,20 +42,20 @@ final class DepthSteps {
 
     /** Adds the stretches of an edge of the outline where the surface breaks off or the depth pass does not see the edge. */
     void alongOutline(LineSegment edge, List<LineSegment> to) {
-        along(edge, (at, share) -> step(at, share) >= jump || !sees(at, share), to);
+        along(edge, FOOT_MM, (at, share) -> step(at, share) >= jump || !sees(at, share), to);
     }
 
     /** Adds the stretches of an edge that may be any where the surface breaks off by far. */
     void alongAny(LineSegment edge, List<LineSegment> to) {
         double far = 1 + FAR * (jump - 1);
-        along(edge, (at, share) -> step(at, share) >= far, to);
+        along(edge, 0, (at, share) -> step(at, share) >= far, to);
     }
 
     private interface Test {
         boolean holds(LineSegment edge, double share);
     }
 
-    private static void along(LineSegment edge, Test test, List<LineSegment> to) {
+    private static void along(LineSegment edge, double foot, Test test, List<LineSegment> to) {
         int places = Math.max(1, (int) Math.round(edge.getLength() / STEP_MM));
         boolean[] breaks = new boolean[places];
         for (int n = 0; n < places; n++) {
@@ -61,10 +67,17 @@ final class DepthSteps {
             if (on && from < 0) {
                 from = n;
             } else if (!on && from >= 0) {
-                to.add(new LineSegment(edge.pointAlong((double) from / places), edge.pointAlong((double) n / places)));
+                double start = goesOn(from, n - from, foot) ? 0 : from;
+                double end = goesOn(places - n, n - from, foot) ? places : n;
+                to.add(new LineSegment(edge.pointAlong(start / places), edge.pointAlong(end / places)));
                 from = -1;
             }
         }
+    }
+
+    /** True if what is left of an edge is short enough, beside a stretch and on the sheet, to be taken along. */
+    private static boolean goesOn(int rest, int stretch, double foot) {
+        return rest <= stretch && rest * STEP_MM <= foot;
     }
 
     private static boolean most(boolean[] breaks, int at) {

@@ -103,6 +103,25 @@ class ProfileTest {
                 .anyMatch(line -> (line[0] == 20 && line[1] == 18) || (line[2] == 20 && line[3] == 18));
     }
 
+    /** From y = 38.5 on the ground is less than 1.08 times as far away. */
+    @Test
+    void withDepthTheOutlineOfAWallGoesOnToItsFoot() {
+        List<VectorPath<SheetPoint>> profile = Profile.of(HOUSE, NO_CUT, ProfileTest::depth, STANDARD);
+        for (double wall : new double[] {10, 30}) {
+            assertThat(SheetPaths.segments(profile))
+                    .anyMatch(line -> line[0] == wall && line[2] == wall && Math.max(line[1], line[3]) > 39.99);
+        }
+    }
+
+    /** The ground falls back by 0.4 m for each mm, so it is 1.08 times as far away 4 mm above the foot. */
+    @Test
+    void withDepthTheOutlineEndsWhereMuchOfAWallHardlyStandsBeforeTheGround() {
+        DepthField low = point -> point.y() > 30.5 && depth(point) != 20 ? 20 + (40 - point.y()) * 0.4 : depth(point);
+        assertThat(SheetPaths.segments(Profile.of(HOUSE, NO_CUT, low, STANDARD)))
+                .isNotEmpty()
+                .noneMatch(line -> Math.max(line[1], line[3]) > 36.5);
+    }
+
     @Test
     void withDepthAWallWhoseFootIsHiddenHasAnOutlineToo() {
         List<VectorPath<SheetPoint>> open = SheetPaths.of("M 10 36 L 10 25 L 20 18 L 30 25 L 30 36");
