@@ -1,9 +1,12 @@
 package org.adumbrate.cli;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
@@ -41,9 +44,12 @@ public final class Adumbrate implements Runnable {
 
     /** Runs the program and ends the process with its exit code. */
     public static void main(String[] args) {
-        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        ResultStream results = new ResultStream(new FileOutputStream(FileDescriptor.out));
+        PrintWriter out = new PrintWriter(results, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-        System.exit(run(args, out, err));
+        int code = run(args, out, err);
+        out.flush();
+        System.exit(results.end(code, err));
     }
 
     /**
@@ -55,13 +61,20 @@ public final class Adumbrate implements Runnable {
      * @return the exit code
      */
     static int run(String[] args, PrintWriter out, PrintWriter err) {
-        return new CommandLine(new Adumbrate())
+        CommandLine program = new CommandLine(new Adumbrate())
                 .setOut(out)
                 .setErr(err)
+                .setColorScheme(Help.defaultColorScheme(Colors.here() ? Help.Ansi.ON : Help.Ansi.OFF))
                 .setUsageHelpWidth(112)
                 .setCaseInsensitiveEnumValuesAllowed(true)
-                .setExecutionExceptionHandler(new FaultHandler())
-                .execute(args);
+                .setExecutionExceptionHandler(new FaultHandler());
+        try {
+            return program.execute(args);
+        } catch (OutOfMemoryError e) {
+            err.println("out of memory (" + e.getMessage() + "); give the Java machine more, such as"
+                    + " ADUMBRATE_JAVA_OPTS=-Xmx2g");
+            return ExitCode.INPUT_OUTPUT;
+        }
     }
 
     @Override
