@@ -27,7 +27,8 @@ import picocli.CommandLine.Spec;
             HeightsCommand.class,
             SunCommand.class,
             SchemaCommand.class,
-            CompletionCommand.class
+            CompletionCommand.class,
+            HelpCommand.class
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
@@ -37,7 +38,12 @@ import picocli.CommandLine.Spec;
             "3:an input or output could not be read or written",
             "70:a defect in the program"
         },
-        footer = {"", "Example:", "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml"})
+        footer = {
+            "",
+            "Examples:",
+            "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml",
+            "  adumbrate help troubleshooting   # the other topics: adumbrate help"
+        })
 public final class Adumbrate implements Runnable {
     @Spec
     private CommandSpec spec;

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 
 class ResultStreamTest {
@@ -14,7 +15,7 @@ class ResultStreamTest {
 
     private int end(OutputStream out, int code) {
         ResultStream results = new ResultStream(out);
-        PrintWriter writer = new PrintWriter(results, true);
+        PrintWriter writer = new PrintWriter(results, true, StandardCharsets.UTF_8);
         writer.println("a result");
         return results.end(code, new PrintWriter(err, true));
     }
@@ -47,7 +48,7 @@ class ResultStreamTest {
     void whatIsWrittenArrives() {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         assertThat(end(bytes, ExitCode.REFUSED)).isEqualTo(ExitCode.REFUSED);
-        assertThat(bytes.toString()).startsWith("a result");
+        assertThat(bytes.toString(StandardCharsets.UTF_8)).startsWith("a result");
         assertThat(err.toString()).isEmpty();
     }
 }
