@@ -1,11 +1,9 @@
 package org.adumbrate.build;
 
 import java.awt.image.BufferedImage;
-import java.io.Closeable;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.adumbrate.drawing.FlatDrawing;
@@ -23,8 +21,11 @@ import org.adumbrate.underlay.PassLook;
 import org.adumbrate.underlay.PlacedPass;
 import org.adumbrate.underlay.Underlay;
 
-/** Pictures of a sheet for a page on a screen, kept in a temporary folder until they are closed. */
-final class SheetPictures implements Closeable {
+/**
+ * Pictures of a sheet for a page on a screen, as PNGs in memory: their sizes do not depend on the sheet, and a run that is
+ * killed leaves nothing of them.
+ */
+final class SheetPictures {
     /** Pixels of the longer side: the sheet is enlarged on the page, what lies under lines is looked at as it is. */
     private static final int SHEET_PX = 2400;
 
@@ -37,34 +38,31 @@ final class SheetPictures implements Closeable {
     private static final double SCREEN_DPI = 96;
 
     private final SheetSize sheet;
-    private final Path folder;
-    private final List<Path> files = new ArrayList<>();
 
-    SheetPictures(SheetSize sheet) throws IOException {
+    SheetPictures(SheetSize sheet) {
         this.sheet = sheet;
-        this.folder = Files.createTempDirectory("adumbrate-report");
     }
 
     /** The whole sheet. */
     Picture sheet(PassSet passes, List<Layer> layers) throws IOException {
         int under = passes.channels();
         PictureFormat format = format(SHEET_PX, FlatDrawing.channels(under, layers));
-        Path file = next();
-        try (StripEncoder flat = new FlatDrawing(sheet, under, layers, format, new PngEncoder(file, format))) {
+        ByteArrayOutputStream png = new ByteArrayOutputStream();
+        try (StripEncoder flat = new FlatDrawing(sheet, under, layers, format, PngEncoder.into(png, format))) {
             passes.blend(format.size(), under, List.of(flat), FlatDrawing.STRIP_ROWS, share -> {});
             flat.finish();
         }
-        return new Picture(file, format.size());
+        return picture(png, format.size());
     }
 
     /** The layers on bare paper. */
     Picture drawing(List<Layer> layers) throws IOException {
         PictureFormat format = format(DRAWING_PX, FlatDrawing.channels(1, layers));
-        Path file = next();
-        try (StripEncoder flat = new FlatDrawing(sheet, 1, layers, format, new PngEncoder(file, format))) {
+        ByteArrayOutputStream png = new ByteArrayOutputStream();
+        try (StripEncoder flat = new FlatDrawing(sheet, 1, layers, format, PngEncoder.into(png, format))) {
             render(List.of(), format.size(), 1, flat, FlatDrawing.STRIP_ROWS);
         }
-        return new Picture(file, format.size());
+        return picture(png, format.size());
     }
 
     /** A pass alone, in full: its white settled, its mask left aside. */
@@ -91,18 +89,17 @@ final class SheetPictures implements Closeable {
     /** Pixels as they are. */
     Picture pixels(BufferedImage image) throws IOException {
         PixelSize size = new PixelSize(image.getWidth(), image.getHeight());
-        Path file = next();
-        PixelWriting.png(
-                file, size, SCREEN_DPI, image.getRGB(0, 0, size.width(), size.height(), null, 0, size.width()));
-        return new Picture(file, size);
+        ByteArrayOutputStream png = new ByteArrayOutputStream();
+        PixelWriting.png(png, size, SCREEN_DPI, image.getRGB(0, 0, size.width(), size.height(), null, 0, size.width()));
+        return picture(png, size);
     }
 
     private Picture alone(PlacedPass pass, PictureFormat format) throws IOException {
-        Path file = next();
-        try (StripEncoder png = new PngEncoder(file, format)) {
-            render(List.of(pass), format.size(), format.channels(), png, FlatDrawing.STRIP_ROWS);
+        ByteArrayOutputStream png = new ByteArrayOutputStream();
+        try (StripEncoder encoder = PngEncoder.into(png, format)) {
+            render(List.of(pass), format.size(), format.channels(), encoder, FlatDrawing.STRIP_ROWS);
         }
-        return new Picture(file, format.size());
+        return picture(png, format.size());
     }
 
     private void render(List<PlacedPass> passes, PixelSize canvas, int channels, StripEncoder encoder, int stripRows)
@@ -121,17 +118,8 @@ final class SheetPictures implements Closeable {
         return new PictureFormat(sheet.pixelsAt(dpi), channels, 8, dpi, LEVEL, false);
     }
 
-    private Path next() {
-        Path file = folder.resolve(files.size() + ".png");
-        files.add(file);
-        return file;
-    }
-
-    @Override
-    public void close() throws IOException {
-        for (Path file : files) {
-            Files.deleteIfExists(file);
-        }
-        Files.deleteIfExists(folder);
+    private static Picture picture(ByteArrayOutputStream png, PixelSize size) {
+        byte[] bytes = png.toByteArray();
+        return new Picture(() -> new ByteArrayInputStream(bytes), size);
     }
 }

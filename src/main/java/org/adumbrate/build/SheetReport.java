@@ -48,24 +48,23 @@ record SheetReport(
      * @param findings what was found
      */
     Output write(Path file, List<Output> outputs, List<Finding> findings) throws IOException {
-        try (SheetPictures pictures = new SheetPictures(size)) {
-            Picture sheet = pictures.sheet(passes, layers);
-            Report report = new Report(
-                    title(),
-                    size,
-                    dpi,
-                    sheet,
-                    pictures.drawing(layers),
-                    new PassSheets(pictures, lines, this::name)
-                            .of(passes, drawing.scene().depth()),
-                    perspective(),
-                    sun(),
-                    new Legend(asked.sheet()).of(layers),
-                    findings.stream().map(this::remark).toList(),
-                    outputs.stream().map(this::written).toList());
-            double shown = dpi * sheet.size().width() / size.pixelsAt(dpi).width();
-            return new Output(file, "report", sheet.size(), shown, report.write(file));
-        }
+        SheetPictures pictures = new SheetPictures(size);
+        Picture sheet = pictures.sheet(passes, layers);
+        Report report = new Report(
+                title(),
+                size,
+                dpi,
+                sheet,
+                pictures.drawing(layers),
+                new PassSheets(pictures, lines, this::name)
+                        .of(passes, drawing.scene().depth()),
+                perspective(),
+                sun(),
+                new Legend(asked.sheet()).of(layers),
+                findings.stream().map(this::remark).toList(),
+                outputs.stream().map(this::written).toList());
+        double shown = dpi * sheet.size().width() / size.pixelsAt(dpi).width();
+        return new Output(file, "report", sheet.size(), shown, report.write(file));
     }
 
     private String title() {

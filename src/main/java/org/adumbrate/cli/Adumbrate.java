@@ -1,9 +1,12 @@
 package org.adumbrate.cli;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
@@ -24,7 +27,8 @@ import picocli.CommandLine.Spec;
             HeightsCommand.class,
             SunCommand.class,
             SchemaCommand.class,
-            CompletionCommand.class
+            CompletionCommand.class,
+            HelpCommand.class
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
@@ -34,16 +38,24 @@ import picocli.CommandLine.Spec;
             "3:an input or output could not be read or written",
             "70:a defect in the program"
         },
-        footer = {"", "Example:", "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml"})
+        footer = {
+            "",
+            "Examples:",
+            "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml",
+            "  adumbrate help troubleshooting   # the other topics: adumbrate help"
+        })
 public final class Adumbrate implements Runnable {
     @Spec
     private CommandSpec spec;
 
     /** Runs the program and ends the process with its exit code. */
     public static void main(String[] args) {
-        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        ResultStream results = new ResultStream(new FileOutputStream(FileDescriptor.out));
+        PrintWriter out = new PrintWriter(results, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-        System.exit(run(args, out, err));
+        int code = run(args, out, err);
+        out.flush();
+        System.exit(results.end(code, err));
     }
 
     /**
@@ -55,13 +67,20 @@ public final class Adumbrate implements Runnable {
      * @return the exit code
      */
     static int run(String[] args, PrintWriter out, PrintWriter err) {
-        return new CommandLine(new Adumbrate())
+        CommandLine program = new CommandLine(new Adumbrate())
                 .setOut(out)
                 .setErr(err)
+                .setColorScheme(Help.defaultColorScheme(Colors.here() ? Help.Ansi.ON : Help.Ansi.OFF))
                 .setUsageHelpWidth(112)
                 .setCaseInsensitiveEnumValuesAllowed(true)
-                .setExecutionExceptionHandler(new FaultHandler())
-                .execute(args);
+                .setExecutionExceptionHandler(new FaultHandler());
+        try {
+            return program.execute(args);
+        } catch (OutOfMemoryError e) {
+            err.println("out of memory (" + e.getMessage() + "); give the Java machine more, such as"
+                    + " ADUMBRATE_JAVA_OPTS=-Xmx2g");
+            return ExitCode.INPUT_OUTPUT;
+        }
     }
 
     @Override

@@ -109,19 +109,20 @@ public final class OutputFile implements Closeable {
         }
         return new OutputFault(
                 target,
-                "cannot be written (" + reason(cause).replaceAll("\\s+", " ") + ")",
+                "cannot be written (" + reason(cause) + ")",
                 "make room or choose another place; what stood there is unchanged",
                 cause);
     }
 
-    private static String reason(IOException cause) {
+    /** Why, in one line. */
+    static String reason(IOException cause) {
         if (cause instanceof FileAlreadyExistsException exists) {
             return exists.getFile() + " is not a folder";
         }
-        if (cause instanceof FileSystemException trouble && trouble.getReason() != null) {
-            return trouble.getReason();
-        }
-        return cause instanceof AccessDeniedException ? "access is denied" : String.valueOf(cause.getMessage());
+        String reason = cause instanceof FileSystemException trouble && trouble.getReason() != null
+                ? trouble.getReason()
+                : cause instanceof AccessDeniedException ? "access is denied" : String.valueOf(cause.getMessage());
+        return reason.replaceAll("\\s+", " ");
     }
 
     /** Removes the unfinished file unless it was committed. */

@@ -4,10 +4,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import org.adumbrate.geometry.PixelSize;
+import org.adumbrate.output.TemporaryFile;
 
 /** Keeps every row in a temporary file, for rasters that are needed whole and are larger than memory allows. */
 final class SpillStore implements RowStore {
@@ -20,9 +18,7 @@ final class SpillStore implements RowStore {
         this.channels = channels;
         this.type = type;
         this.rowBytes = (long) size.width() * channels * type.bytes();
-        Path path = Files.createTempFile("adumbrate-", ".rows");
-        this.file = FileChannel.open(
-                path, StandardOpenOption.READ, StandardOpenOption.WRITE, StandardOpenOption.DELETE_ON_CLOSE);
+        this.file = TemporaryFile.open();
     }
 
     @Override
@@ -43,7 +39,7 @@ final class SpillStore implements RowStore {
                 at += file.write(bytes, at);
             }
         } catch (IOException e) {
-            throw new UncheckedIOException("cannot keep decoded rows in the temporary folder", e);
+            throw new UncheckedIOException(TemporaryFile.fault(e));
         }
     }
 
@@ -56,11 +52,11 @@ final class SpillStore implements RowStore {
             while (bytes.hasRemaining()) {
                 int got = file.read(bytes, from + bytes.position());
                 if (got < 0) {
-                    throw new IOException("row " + y + " was never decoded");
+                    throw new UncheckedIOException(new IOException("row " + y + " was never decoded"));
                 }
             }
         } catch (IOException e) {
-            throw new UncheckedIOException("cannot read decoded rows back from the temporary folder", e);
+            throw new UncheckedIOException(TemporaryFile.fault(e));
         }
         bytes.flip();
         Samples samples = Samples.allocate(type, count);

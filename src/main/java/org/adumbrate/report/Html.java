@@ -5,8 +5,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Base64;
 import java.util.Deque;
@@ -74,9 +72,9 @@ final class Html {
     }
 
     /** A PNG as a URI that holds all of it (RFC 2397). */
-    Html data(Path png) throws IOException {
+    Html data(Picture.Png png) throws IOException {
         raw("data:image/png;base64,");
-        try (InputStream in = Files.newInputStream(png);
+        try (InputStream in = png.open();
                 OutputStream encoded = Base64.getEncoder().wrap(keptOpen())) {
             in.transferTo(encoded);
         }

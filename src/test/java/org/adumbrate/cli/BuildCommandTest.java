@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class BuildCommandTest {
-    private static final List<String> OUTPUTS = List.of("underlay.tif", "kiln-yard.pdf", "preview.png");
+    private static final List<String> OUTPUTS = List.of("underlay.tif", "kiln-yard.pdf", "preview.png", "report.html");
 
     @TempDir
     private Path folder;

@@ -12,6 +12,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every sample command of the README and of the help is run, on a copy of the demo and at a low resolution. */
 class SamplesTest {
@@ -61,7 +63,17 @@ class SamplesTest {
     void everyCommandsHelpHasSamplesThatRun() throws IOException {
         DemoCopy.kilnYard(folder);
         for (String command : List.of(
-                "start", "build", "check", "merge", "lines", "register", "heights", "sun", "schema", "completion")) {
+                "start",
+                "build",
+                "check",
+                "merge",
+                "lines",
+                "register",
+                "heights",
+                "sun",
+                "schema",
+                "completion",
+                "help")) {
             Cli help = Cli.run(command, "--help");
             assertThat(help.code()).isZero();
             List<String> samples = samples(help.out());
@@ -69,6 +81,17 @@ class SamplesTest {
             assertThat(samples).as(command).isNotEmpty();
             samples.forEach(this::run);
         }
+    }
+
+    static List<String> topics() {
+        return HelpTopics.NAMES;
+    }
+
+    @ParameterizedTest
+    @MethodSource("topics")
+    void samplesOfATopicRun(String topic) throws IOException {
+        DemoCopy.kilnYard(folder);
+        samples(HelpTopics.text(topic)).forEach(this::run);
     }
 
     @Test

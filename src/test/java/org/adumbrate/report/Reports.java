@@ -1,7 +1,8 @@
 package org.adumbrate.report;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -30,14 +31,6 @@ final class Reports {
     static final SheetSize SHEET = new SheetSize(400, 200);
     static final View VIEW = new View(250, new SheetPoint(190, 110), 1.6, 0.1);
 
-    private final Path folder;
-    private int pictures;
-    private Report full;
-
-    Reports(Path folder) {
-        this.folder = folder;
-    }
-
     Report bare() throws IOException {
         return new Report(
                 "bare",
@@ -54,11 +47,24 @@ final class Reports {
     }
 
     Report full() throws IOException {
-        full = new Report(
+        return full(picture());
+    }
+
+    /** A report whose picture cannot be read. */
+    Report failing() throws IOException {
+        return full(new Picture(
+                () -> {
+                    throw new IOException("gone");
+                },
+                new PixelSize(8, 4)));
+    }
+
+    private Report full(Picture sheet) throws IOException {
+        return new Report(
                 HOSTILE,
                 SHEET,
                 300,
-                picture(),
+                sheet,
                 picture(),
                 List.of(pass(Optional.of(placed())), pass(Optional.empty())),
                 Optional.of(new Perspective(Optional.of(VIEW), false, Optional.of(heights()), Map.of("yard", 0.0))),
@@ -69,12 +75,6 @@ final class Reports {
                         new Remark(Remark.Weight.WARNING, "a pen is missing"),
                         new Remark(Remark.Weight.NOTE, "good to know")),
                 List.of(new WrittenFile("out/" + HOSTILE + ".tif", "underlay", new PixelSize(40, 20), 300, 1_600_000)));
-        return full;
-    }
-
-    /** The report made last, its pictures perhaps gone since. */
-    Report lastFull() {
-        return full;
     }
 
     static Sunlight sun(View view, SunDirection direction) {
@@ -90,9 +90,9 @@ final class Reports {
         PixelSize size = new PixelSize(8, 4);
         int[] pixels = new int[32];
         Arrays.fill(pixels, 0x808080);
-        Path file = folder.resolve(pictures++ + ".png");
-        PixelWriting.png(file, size, 96, pixels);
-        return new Picture(file, size);
+        ByteArrayOutputStream png = new ByteArrayOutputStream();
+        PixelWriting.png(png, size, 96, pixels);
+        return new Picture(() -> new ByteArrayInputStream(png.toByteArray()), size);
     }
 
     private PassSheet pass(Optional<Placement> placement) throws IOException {

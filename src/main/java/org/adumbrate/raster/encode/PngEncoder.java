@@ -1,5 +1,7 @@
 package org.adumbrate.raster.encode;
 
+import java.io.ByteArrayOutputStream;
+import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.ByteBuffer;
@@ -14,8 +16,14 @@ import org.adumbrate.output.OutputFile;
 public final class PngEncoder implements StripEncoder {
     private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
 
-    private final OutputFile file;
+    /** Puts a whole PNG where it belongs. */
+    private interface Commit {
+        long run() throws IOException;
+    }
+
     private final OutputStream out;
+    private final Commit commit;
+    private final Closeable target;
     private final FlateRowsEncoder rows;
 
     /**
@@ -24,15 +32,29 @@ public final class PngEncoder implements StripEncoder {
      * @throws OutputFault if it cannot be written there
      */
     public PngEncoder(Path target, PictureFormat format) throws IOException {
-        this.file = OutputFile.begin(target);
-        this.out = file.stream();
+        this(OutputFile.begin(target), format);
+    }
+
+    private PngEncoder(OutputFile file, PictureFormat format) throws IOException {
+        this(file.stream(), file::commit, file, format);
+    }
+
+    private PngEncoder(OutputStream out, Commit commit, Closeable target, PictureFormat format) throws IOException {
+        this.out = out;
+        this.commit = commit;
+        this.target = target;
         this.rows = new FlateRowsEncoder(format, new DataChunks());
         try {
             writeHead(format);
         } catch (IOException e) {
-            file.close();
+            target.close();
             throw e;
         }
+    }
+
+    /** Begins a PNG in memory. */
+    public static PngEncoder into(ByteArrayOutputStream memory, PictureFormat format) throws IOException {
+        return new PngEncoder(memory, memory::size, memory, format);
     }
 
     private void writeHead(PictureFormat format) throws IOException {
@@ -125,11 +147,11 @@ public final class PngEncoder implements StripEncoder {
     public long finish() throws IOException {
         rows.finish();
         chunk("IEND", new byte[0], 0);
-        return file.commit();
+        return commit.run();
     }
 
     @Override
     public void close() throws IOException {
-        file.close();
+        target.close();
     }
 }
