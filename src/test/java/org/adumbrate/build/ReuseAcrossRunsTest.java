@@ -20,6 +20,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Each build here stands for a run of its own: it has what the folder beside the outputs holds and no more. */
 class ReuseAcrossRunsTest {
+    private static final Set<String> ITEMS = Set.of("underlay", "drawing", "preview");
+
     @TempDir
     private Path folder;
 
@@ -90,7 +92,7 @@ class ReuseAcrossRunsTest {
     }
 
     private BuildResult run(Reuse reuse) throws IOException, Refusal {
-        return SheetBuild.run(file, Set.of(), OptionalDouble.of(40), Stages.Listener.SILENT, reuse);
+        return SheetBuild.run(file, ITEMS, OptionalDouble.of(40), Stages.Listener.SILENT, reuse);
     }
 
     private static Map<String, String> contents(BuildResult result) throws IOException {

@@ -52,7 +52,7 @@ class PlacedFigureTest {
     }
 
     /** A thin post out on the outline's right is seen where the model has it after the turn. */
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "1")
     void aTurnedFigureStandsWhereTheModelHasIt(
             @ForAll @DoubleRange(min = -180, max = 180) double turnDeg,
             @ForAll @DoubleRange(min = -0.4, max = 0.4) double viewTurn) {
@@ -70,7 +70,7 @@ class PlacedFigureTest {
         assertThat(seen.top()).isCloseTo(high.y(), within(0.1));
     }
 
-    @Property(tries = 60)
+    @Property(tries = 60, seed = "1")
     void itIsNeverALine(@ForAll @DoubleRange(min = 0, max = 360) double turnDeg) {
         PlacedFigure figure = Figures.on(VIEW, Figures.board(-0.2, 0.2), FOOT, turnDeg, false);
         // seen from the side it is 0.62 of its 0.4 m deep

@@ -127,7 +127,7 @@ class RegionTest {
         assertThat(body.withoutCracks(0.05).area()).isCloseTo(body.area(), within(1e-9));
     }
 
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "1")
     void areasAddUp(
             @ForAll @DoubleRange(min = -20, max = 20) double left,
             @ForAll @DoubleRange(min = -20, max = 20) double top,

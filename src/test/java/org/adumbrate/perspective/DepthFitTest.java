@@ -45,7 +45,7 @@ class DepthFitTest {
     }
 
     /** Ends drawn 0.1 mm off, a fifth of the lines hidden in part: distances come out within 1 percent, strays are named. */
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "1")
     void roughAndHiddenLinesDoNotMatter(
             @ForAll long seed,
             @ForAll @DoubleRange(min = 0, max = 10) double near,

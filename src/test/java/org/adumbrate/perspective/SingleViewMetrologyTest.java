@@ -45,7 +45,7 @@ class SingleViewMetrologyTest {
     }
 
     /** Z = -|b x t| / ((l b) |v x t| alpha), with alpha from one reference and v = (0, 1, 0); the paper's equation 11. */
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "1")
     void agreesWithTheGeneralFormula(
             @ForAll @DoubleRange(min = 160, max = 270) double y,
             @ForAll @DoubleRange(min = 20, max = 400) double x,

@@ -44,7 +44,7 @@ class SunFitTest {
     }
 
     /** Any sun, any turn: the sun that cast one shadow is found again exactly. */
-    @Property
+    @Property(seed = "1")
     void findsTheSunThatCastAShadow(
             @ForAll @DoubleRange(min = 0, max = 359) double azimuth,
             @ForAll @DoubleRange(min = 8, max = 89.9) double altitude,
@@ -93,7 +93,7 @@ class SunFitTest {
     }
 
     /** No sun near by casts tips that are closer in the sense of least squares. */
-    @Property(tries = 50)
+    @Property(tries = 50, seed = "1")
     void theFitIsTheLeastOfSquares(@ForAll @DoubleRange(min = 0, max = 6.2) double around) throws Refusal {
         List<SunSample> samples = List.of(
                 sample(100, 230, 100, 200, 130.5, 212),
@@ -117,7 +117,7 @@ class SunFitTest {
     }
 
     /** A guess of the focal length and of the principal point's x tells a wrong sun that casts the right shadows. */
-    @Property
+    @Property(seed = "1")
     void shadowsOnFloorsAreRightForAnyFocalLength(
             @ForAll @DoubleRange(min = 50, max = 2000) double focal,
             @ForAll @DoubleRange(min = -100, max = 500) double principalX,

@@ -101,7 +101,7 @@ class VanishingPointsTest {
     }
 
     /** Construction in the picture and projection from space agree for any sun, any upright, any floor and any turn. */
-    @Property
+    @Property(seed = "1")
     void constructionIsProjection(
             @ForAll @DoubleRange(min = -180, max = 180) double azimuth,
             @ForAll @DoubleRange(min = 3, max = 90) double altitude,
@@ -135,7 +135,7 @@ class VanishingPointsTest {
     }
 
     /** Away from the sun's own plane through the eye it is the textbook's meeting of two lines. */
-    @Property
+    @Property(seed = "1")
     void constructionIsTheMeetingOfTwoLines(
             @ForAll @DoubleRange(min = -180, max = 180) double azimuth,
             @ForAll @DoubleRange(min = 5, max = 85) double altitude,

@@ -27,7 +27,7 @@ class ViewTest {
         assertThat(view.onLevel(new SheetPoint(214, 100), 0)).isEmpty();
     }
 
-    @Property
+    @Property(seed = "1")
     void findsAPointAgainOnItsLevel(
             @ForAll @DoubleRange(min = -10, max = 10) double x,
             @ForAll @DoubleRange(min = 15, max = 60) double y,

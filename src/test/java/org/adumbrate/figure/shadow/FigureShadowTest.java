@@ -77,7 +77,7 @@ class FigureShadowTest {
         assertThat(tip[0]).isCloseTo(0.5f, offset(0.1f));
     }
 
-    @Property(tries = 40)
+    @Property(tries = 40, seed = "1")
     void anyPartOfThePassIsThePass(
             @ForAll @IntRange(max = 198) int left,
             @ForAll @IntRange(max = 148) int top,
@@ -100,7 +100,7 @@ class FigureShadowTest {
         return figures;
     }
 
-    @Property(tries = 10)
+    @Property(tries = 10, seed = "1")
     void moreFiguresNeverMakeItLighter(
             @ForAll @DoubleRange(min = 0, max = 360) double azimuth,
             @ForAll @DoubleRange(min = 1, max = 90) double altitude) {
@@ -115,7 +115,7 @@ class FigureShadowTest {
     }
 
     /** Where a pixel's middle lies well in the shadow or well out of it, no bound may have passed it over. */
-    @Property(tries = 25)
+    @Property(tries = 25, seed = "1")
     void boundsLoseNothing(
             @ForAll @DoubleRange(min = 0, max = 360) double azimuth,
             @ForAll @DoubleRange(min = 0.5, max = 90) double altitude) {

@@ -17,7 +17,7 @@ class SolarDiscTest {
     }
 
     /** Best Gaussian edge 0.0295, smoothstep 0.0394, straight ramp 0.0577 off the true curve: 0.01 tells them all apart. */
-    @Property
+    @Property(seed = "1")
     void aStraightEdgeOfAnyDirectionHidesItsSegment(
             @ForAll @DoubleRange(min = -1.1, max = 1.1) double s,
             @ForAll @DoubleRange(min = 0, max = 6.3) double turn) {

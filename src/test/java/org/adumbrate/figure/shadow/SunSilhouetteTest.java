@@ -47,7 +47,7 @@ class SunSilhouetteTest {
     }
 
     /** Along the sun: light across the shadow of a level edge 3 m from it, by the circular segment's formula. */
-    @Property(tries = 60)
+    @Property(tries = 60, seed = "1")
     void theShadowOfALevelEdgeFadesAsTheDiscDoes(
             @ForAll @DoubleRange(min = -1.2, max = 1.2) double s,
             @ForAll @DoubleRange(min = 10, max = 80) double altitude) {
@@ -60,7 +60,7 @@ class SunSilhouetteTest {
     }
 
     /** Across the sun: the bound of a post, 3 m from it, seen from a place off to the side. */
-    @Property(tries = 60)
+    @Property(tries = 60, seed = "1")
     void theShadowOfAnUprightEdgeFadesAsTheDiscDoes(
             @ForAll @DoubleRange(min = -1.2, max = 1.2) double s,
             @ForAll @DoubleRange(min = 10, max = 80) double altitude) {
@@ -90,7 +90,7 @@ class SunSilhouetteTest {
     }
 
     /** A bar of width b has an umbra only up to 107.5 b behind it. */
-    @Property(tries = 20)
+    @Property(tries = 20, seed = "1")
     void aThinPostHasAnUmbraOnlyNearBy(@ForAll @DoubleRange(min = 5, max = 20) double millimetres) {
         double width = millimetres / 1000;
         SunDirection sun = SunDirection.of(0, 30, 0);
@@ -101,7 +101,7 @@ class SunSilhouetteTest {
     }
 
     /** Straight under a slab of several discs no light comes through the joints, and in front of a body it is bright. */
-    @Property(tries = 40)
+    @Property(tries = 40, seed = "1")
     void slicesHaveNoGaps(
             @ForAll @DoubleRange(min = 2, max = 88) double altitude,
             @ForAll @DoubleRange(min = 0.02, max = 1.7) double h) {

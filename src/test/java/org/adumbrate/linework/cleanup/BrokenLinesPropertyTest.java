@@ -18,7 +18,7 @@ class BrokenLinesPropertyTest {
     /** How far a point may lie from where it was: what breaking moved it, and what joining may. */
     private static final double NEAR_MM = 0.02;
 
-    @Property(tries = 60)
+    @Property(tries = 60, seed = "1")
     void brokenLinesComeBack(@ForAll long seed) {
         Random random = new Random(seed);
         List<double[]> lines = lines(random, 40);
@@ -34,7 +34,7 @@ class BrokenLinesPropertyTest {
         }
     }
 
-    @Property(tries = 60)
+    @Property(tries = 60, seed = "1")
     void theOrderOfPiecesDoesNotMatter(@ForAll long seed) {
         Random random = new Random(seed);
         List<VectorPath<SheetPoint>> pieces = new ArrayList<>();
@@ -46,7 +46,7 @@ class BrokenLinesPropertyTest {
         assertThat(length(pieces)).isCloseTo(length, org.assertj.core.api.Assertions.within(0.1));
     }
 
-    @Property(tries = 60)
+    @Property(tries = 60, seed = "1")
     void whatIsCleanStaysAsItIs(@ForAll long seed) {
         List<VectorPath<SheetPoint>> mess = new ArrayList<>();
         Random random = new Random(seed);

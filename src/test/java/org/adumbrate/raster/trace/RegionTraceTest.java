@@ -81,7 +81,7 @@ class RegionTraceTest {
     }
 
     /** A straight edge at any slope is one line, nowhere farther than 0.7 px from where it was. */
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "1")
     void aStraightEdgeStaysStraight(
             @ForAll @DoubleRange(min = 0, max = 180) double degrees,
             @ForAll @DoubleRange(min = -0.5, max = 0.5) double offset) {
@@ -107,7 +107,7 @@ class RegionTraceTest {
     }
 
     /** A polygon filled pixel by pixel comes back: what both cover is more than 98 % of what either covers. */
-    @Property(tries = 150)
+    @Property(tries = 150, seed = "1")
     void polygonsComeBack(@ForAll @Size(min = 3, max = 9) List<@DoubleRange(min = 60, max = 140) Double> radii) {
         VectorPath.Builder<RasterPoint> path = VectorPath.in(Space.RASTER);
         for (int k = 0; k < radii.size(); k++) {
@@ -137,7 +137,7 @@ class RegionTraceTest {
     }
 
     /** Whatever the pixels, the result is sound and as large as they are many, but for cut corners. */
-    @Property(tries = 60)
+    @Property(tries = 60, seed = "1")
     void anyPixelsGiveASoundRegion(@ForAll @IntRange(min = 0, max = 1_000_000) int seed) {
         Random random = new Random(seed);
         boolean[][] set = new boolean[40][40];
