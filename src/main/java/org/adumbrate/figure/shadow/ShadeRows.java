@@ -5,7 +5,7 @@ import java.util.List;
 
 /** The rows of a {@link SunSilhouette}, one after the other, and what can be said of each block of them. */
 final class ShadeRows {
-    private static final double PITCH = 0.0005;
+    private static final double PITCH = 0.001;
     private static final int MOST_ROWS = 16384;
 
     private final double lowest;

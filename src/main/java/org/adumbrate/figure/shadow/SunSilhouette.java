@@ -1,7 +1,7 @@
 package org.adumbrate.figure.shadow;
 
 /**
- * A figure as the sun sees it, in metres of the {@link SunFrame} from its foot: level rows half a millimetre apart, each with the
+ * A figure as the sun sees it, in metres of the {@link SunFrame} from its foot: level rows a millimetre apart, each with the
  * runs that are hidden at it and how far toward the sun their ends lie. From a place in the shadow the rows are seen in
  * perspective: what lies t metres nearer to the sun is seen from there at its distance across and up, divided by t.
  *
