@@ -1,83 +1,37 @@
 package org.adumbrate;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
-import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
 
 /** Holds the arrows between the rooms of the house. A package named here in vain fails the test. */
 @AnalyzeClasses(packages = "org.adumbrate", importOptions = ImportOption.DoNotIncludeTests.class)
 class HouseRulesTest {
     @ArchTest
-    static final ArchRule arrowsPointOneWay = layeredArchitecture()
-            .consideringOnlyDependenciesInLayers()
-            .layer("fault")
-            .definedBy("org.adumbrate.fault..")
-            .layer("geometry")
-            .definedBy("org.adumbrate.geometry..")
-            .layer("output")
-            .definedBy("org.adumbrate.output..")
-            .layer("linework")
-            .definedBy("org.adumbrate.linework..")
-            .layer("raster")
-            .definedBy("org.adumbrate.raster..")
-            .layer("registration")
-            .definedBy("org.adumbrate.registration..")
-            .layer("perspective")
-            .definedBy("org.adumbrate.perspective..")
-            .layer("figure")
-            .definedBy("org.adumbrate.figure..")
-            .layer("underlay")
-            .definedBy("org.adumbrate.underlay..")
-            .layer("drawing")
-            .definedBy("org.adumbrate.drawing..")
-            .layer("report")
-            .definedBy("org.adumbrate.report..")
-            .layer("sheetfile")
-            .definedBy("org.adumbrate.sheetfile..")
-            .layer("build")
-            .definedBy("org.adumbrate.build..")
-            .layer("cli")
-            .definedBy("org.adumbrate.cli..")
-            .whereLayer("cli")
-            .mayNotBeAccessedByAnyLayer()
-            .whereLayer("build")
-            .mayOnlyBeAccessedByLayers("cli")
-            .whereLayer("report")
-            .mayOnlyBeAccessedByLayers("build", "cli")
-            .whereLayer("report")
-            .mayOnlyAccessLayers(
-                    "drawing", "registration", "perspective", "raster", "linework", "geometry", "output", "fault")
-            .whereLayer("sheetfile")
-            .mayOnlyBeAccessedByLayers("build", "cli")
-            .whereLayer("sheetfile")
-            .mayOnlyAccessLayers("geometry", "fault")
-            .whereLayer("drawing")
-            .mayOnlyBeAccessedByLayers("report", "build", "cli")
-            .whereLayer("figure")
-            .mayOnlyBeAccessedByLayers("drawing", "build", "cli")
-            .whereLayer("perspective")
-            .mayOnlyBeAccessedByLayers("figure", "underlay", "drawing", "report", "build", "cli")
-            .whereLayer("perspective")
-            .mayOnlyAccessLayers("linework", "geometry", "fault")
-            .whereLayer("underlay")
-            .mayOnlyBeAccessedByLayers("drawing", "build", "cli")
-            .whereLayer("registration")
-            .mayOnlyBeAccessedByLayers("underlay", "drawing", "report", "build", "cli")
-            .whereLayer("linework")
-            .mayOnlyAccessLayers("geometry", "fault")
-            .whereLayer("raster")
-            .mayOnlyAccessLayers("geometry", "fault", "output")
-            .whereLayer("output")
-            .mayOnlyAccessLayers("fault")
-            .whereLayer("geometry")
-            .mayNotAccessAnyLayer()
-            .whereLayer("fault")
-            .mayNotAccessAnyLayer();
+    static void arrowsAreThoseOfTheTable(JavaClasses classes) {
+        assertThat(HouseArrows.real(classes))
+                .as("src/test/resources/org/adumbrate/house-arrows.txt states each arrow with its reason, and no other")
+                .containsExactlyInAnyOrderElementsOf(
+                        HouseArrows.stated().reasons().keySet());
+        assertThat(HouseArrows.stated().reasons().values()).noneMatch(String::isBlank);
+    }
+
+    @Test
+    void theGuideShowsTheArrowsOfTheTable() throws IOException {
+        assertThat(Files.readString(Path.of("DEVELOPERS.md")))
+                .as("renew the diagram in DEVELOPERS.md under 'The rooms'")
+                .contains(HouseArrows.stated().diagram());
+    }
 
     @ArchTest
     static final ArchRule noRings =

@@ -16,7 +16,7 @@ import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.geometry.VectorPath;
-import org.adumbrate.report.LegendEntry;
+import org.adumbrate.report.page.LegendEntry;
 import org.adumbrate.sheetfile.Hatch;
 import org.adumbrate.sheetfile.Sheet;
 import org.adumbrate.sheetfile.Veil;

@@ -15,7 +15,7 @@ import org.adumbrate.raster.encode.PictureFormat;
 import org.adumbrate.raster.encode.PixelWriting;
 import org.adumbrate.raster.encode.PngEncoder;
 import org.adumbrate.raster.encode.StripEncoder;
-import org.adumbrate.report.Picture;
+import org.adumbrate.report.page.Picture;
 import org.adumbrate.underlay.Blend;
 import org.adumbrate.underlay.PassLook;
 import org.adumbrate.underlay.PlacedPass;

@@ -1,9 +1,0 @@
-package org.adumbrate.build.check;
-
-import org.adumbrate.build.SheetProof;
-
-/** Looks at one thing. */
-interface Rule {
-    /** Tells what it finds. */
-    void look(SheetProof proof, Observations found);
-}

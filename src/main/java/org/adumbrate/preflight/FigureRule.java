@@ -1,0 +1,104 @@
+package org.adumbrate.preflight;
+
+import java.util.List;
+import java.util.Locale;
+import org.adumbrate.build.ProofFigure;
+import org.adumbrate.build.SheetProof;
+import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.preflight.Observation.Severity;
+import org.adumbrate.preflight.Observations.Advice;
+import org.adumbrate.sheetfile.Floor;
+import org.adumbrate.sheetfile.Polygon;
+
+/** Whether figures stand on their floors and pass through doors. */
+final class FigureRule implements Rule {
+    /** A door of common height, in metres: common practice; DIN 18101 has 1.985 to 2.11 m, ANSI/SDI A250.8 2.13 m. */
+    private static final double DOOR_M = 2.10;
+
+    /**
+     * What the depth pass shows at a foot may lie farther off by this share of its distance: feet are set by hand. What lies
+     * nearer hides the foot, as a wall or a bench may.
+     */
+    private static final double OFF_FLOOR = 0.06;
+
+    @Override
+    public void look(SheetProof proof, Observations found) {
+        for (ProofFigure figure : proof.figures()) {
+            List<SheetPoint> at = List.of(figure.foot());
+            if (figure.statureM() > DOOR_M) {
+                found.add(
+                        Severity.WARNING,
+                        figure.key(),
+                        at,
+                        String.format(
+                                Locale.ROOT,
+                                "'%s' is %.2f m tall, %.1f mm on the sheet: taller than a door of 2.10 m",
+                                figure.outline(),
+                                figure.statureM(),
+                                figure.heightMm()),
+                        new Advice("people give a drawing its scale", "set stature to 1.50 to 1.95 m"));
+            }
+            if (isOffSheet(figure.foot(), proof)) {
+                found.add(
+                        Severity.WARNING,
+                        figure.key(),
+                        at,
+                        "'" + figure.outline() + "' stands off the sheet",
+                        new Advice("it is drawn in part or not at all", "set foot within the sheet"));
+            } else {
+                floor(figure, proof, at, found);
+            }
+        }
+    }
+
+    private static boolean isOffSheet(SheetPoint foot, SheetProof proof) {
+        return foot.x() < 0
+                || foot.y() < 0
+                || foot.x() > proof.size().widthMm()
+                || foot.y() > proof.size().heightMm();
+    }
+
+    private static void floor(ProofFigure figure, SheetProof proof, List<SheetPoint> at, Observations found) {
+        Floor floor = proof.asked().sheet().floors().get(figure.floor());
+        boolean isOutside = floor != null
+                && !floor.outline().isEmpty()
+                && floor.outline().stream().noneMatch(polygon -> contains(polygon, figure.foot()));
+        double seen = figure.seenM().orElse(figure.depthM());
+        boolean isElsewhere = !(seen <= (1 + OFF_FLOOR) * figure.depthM());
+        if (!isOutside && !isElsewhere) {
+            return;
+        }
+        String what = isOutside
+                ? "'%s' stands outside the outline of floor '%s'".formatted(figure.outline(), figure.floor())
+                : String.format(
+                        Locale.ROOT,
+                        "'%s' stands %.1f m from the eye on floor '%s', where the depth pass shows something at %.1f m",
+                        figure.outline(),
+                        figure.depthM(),
+                        figure.floor(),
+                        seen);
+        found.add(
+                Severity.WARNING,
+                figure.key(),
+                at,
+                what,
+                new Advice(
+                        "it floats before what is seen there, and has the size of another place",
+                        "move foot onto the floor, or name the floor that is seen there"));
+    }
+
+    /** By the parity of crossings. */
+    private static boolean contains(Polygon polygon, SheetPoint point) {
+        boolean inside = false;
+        List<SheetPoint> corners = polygon.corners();
+        for (int k = 0, last = corners.size() - 1; k < corners.size(); last = k++) {
+            SheetPoint a = corners.get(k);
+            SheetPoint b = corners.get(last);
+            boolean spans = (a.y() > point.y()) != (b.y() > point.y());
+            if (spans && point.x() < (b.x() - a.x()) * (point.y() - a.y()) / (b.y() - a.y()) + a.x()) {
+                inside = !inside;
+            }
+        }
+        return inside;
+    }
+}

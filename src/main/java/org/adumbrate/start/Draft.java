@@ -1,0 +1,48 @@
+package org.adumbrate.start;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.perspective.FittedDepth;
+
+/**
+ * Everything that was found out about a folder.
+ *
+ * @param size the printed size
+ * @param roles what the line sheets are for
+ * @param seen how the drawing is seen
+ * @param passes the rasters, placed and looked at
+ * @param range of the depth pass, for a normal lens
+ * @param unused files that are not used
+ */
+record Draft(
+        SheetSize size,
+        SheetRoles roles,
+        Seen seen,
+        List<PassFile> passes,
+        Optional<FittedDepth> range,
+        List<Unused> unused) {
+
+    /** The passes of a kind, the best first: the one with the fewest drawn edges, then the one with most pixels. */
+    List<PassFile> all(PassKind kind) {
+        List<PassFile> all =
+                new ArrayList<>(passes.stream().filter(pass -> pass.is(kind)).toList());
+        all.sort(Comparator.comparingLong(
+                        (PassFile pass) -> Math.round(100 * pass.look().drawn()))
+                .thenComparingLong(pass -> -pass.placement().pass().count())
+                .thenComparing(pass -> pass.file().toString()));
+        return all;
+    }
+
+    /** The pass to use for a kind. */
+    Optional<PassFile> best(PassKind kind) {
+        return all(kind).stream().findFirst();
+    }
+
+    /** The focal length of a normal lens, the diagonal of the sheet, in mm. */
+    double normalLensMm() {
+        return Math.hypot(size.widthMm(), size.heightMm());
+    }
+}
