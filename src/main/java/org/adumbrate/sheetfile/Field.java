@@ -45,7 +45,7 @@ record Field(
 
     private static Object standard(Node node, Form form) {
         Notes notes = new Notes(Path.of("default"));
-        return form.read(node, Reading.top(notes))
+        return form.read(node, Cursor.top(notes))
                 .orElseThrow(() -> new IllegalStateException("a default is wrong: " + notes.complaints()));
     }
 
@@ -56,7 +56,7 @@ record Field(
     }
 
     /** The component's value; or nothing, after a complaint. */
-    Optional<?> read(Keys keys, Reading at) {
+    Optional<?> read(Keys keys, Cursor at) {
         NodeTuple entry = keys.entries().get(key);
         if (entry != null) {
             return wrapped(at.key(key, entry).read(form, entry.getValueNode()));
@@ -68,7 +68,7 @@ record Field(
     }
 
     /** As above, of a node that stands alone for the whole mapping. */
-    Optional<?> readAlone(Node node, Reading at) {
+    Optional<?> readAlone(Node node, Cursor at) {
         return wrapped(at.unsaid(key).read(form, node));
     }
 
@@ -81,7 +81,7 @@ record Field(
     }
 
     Map<String, Object> schema(Map<String, Object> shared) {
-        Map<String, Object> schema = Json.object("description", meaning);
+        Map<String, Object> schema = SchemaJson.object("description", meaning);
         schema.putAll(form.schema(shared));
         standardText
                 .filter(ScalarNode.class::isInstance)

@@ -26,7 +26,7 @@ record FirstAlone(Form whole, Mapping mapping) implements Form {
     }
 
     @Override
-    public Optional<?> read(Node node, Reading at) {
+    public Optional<?> read(Node node, Cursor at) {
         return whole.fits(node) ? whole.read(node, at) : mapping.readFirstAlone(node, at);
     }
 
@@ -41,6 +41,6 @@ record FirstAlone(Form whole, Mapping mapping) implements Form {
 
     @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
-        return Json.object("anyOf", List.of(first().schema(shared), whole.schema(shared)));
+        return SchemaJson.object("anyOf", List.of(first().schema(shared), whole.schema(shared)));
     }
 }

@@ -15,7 +15,7 @@ record Flag() implements Form {
     }
 
     @Override
-    public Optional<?> read(Node node, Reading at) {
+    public Optional<?> read(Node node, Cursor at) {
         if (node instanceof ScalarNode scalar) {
             return scalar.getTag().equals(Tag.BOOL)
                     ? Optional.of(Boolean.valueOf(scalar.getValue()))
@@ -31,6 +31,6 @@ record Flag() implements Form {
 
     @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
-        return Json.object("type", "boolean");
+        return SchemaJson.object("type", "boolean");
     }
 }

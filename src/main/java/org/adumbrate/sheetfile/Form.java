@@ -10,7 +10,7 @@ interface Form {
     boolean fits(Node node);
 
     /** The value; or nothing, after at least one complaint. */
-    Optional<?> read(Node node, Reading at);
+    Optional<?> read(Node node, Cursor at);
 
     /** What to write, as a phrase for complaints: {@code a length on the sheet such as 0.25 mm}. */
     String expected();

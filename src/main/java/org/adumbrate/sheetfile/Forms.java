@@ -26,7 +26,7 @@ final class Forms {
             SheetPoint.class, new Shared("point", Row.POINT),
             PassFrame.class, new Shared("frame", new FrameOrSheet()),
             Outline.class, new Shared("outline", new OutlineOrFile()),
-            Path.class, new Shared("file", new InputFile()));
+            Path.class, new Shared("file", new FileToRead()));
 
     private Forms() {}
 
@@ -72,13 +72,13 @@ final class Forms {
             return new Quantity(measure.get(), Range.of(key));
         }
         if (key.ends().length > 0) {
-            return new OutputFile(List.of(key.ends()));
+            return new FileToMake(List.of(key.ends()));
         }
         if (VALUES.containsKey(type)) {
             return VALUES.get(type);
         }
         if (type.isEnum()) {
-            return Words.of(type);
+            return Choice.of(type);
         }
         return key.innerDefault().isEmpty() ? of(type) : Mapping.of(type, key.innerDefault());
     }

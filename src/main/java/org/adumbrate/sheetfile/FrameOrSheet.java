@@ -17,11 +17,11 @@ record FrameOrSheet() implements Form {
     }
 
     @Override
-    public Optional<?> read(Node node, Reading at) {
+    public Optional<?> read(Node node, Cursor at) {
         if (Row.FRAME.fits(node)) {
             return Row.FRAME.read(node, at).map(frame -> new PassFrame(Optional.of((Frame) frame)));
         }
-        String word = Reading.text(node).orElse("");
+        String word = Cursor.text(node).orElse("");
         return word.equals(WHOLE)
                 ? Optional.of(new PassFrame(Optional.empty()))
                 : at.unexpected(node, expected() + Nearest.hint(word, List.of(WHOLE)));
@@ -34,6 +34,6 @@ record FrameOrSheet() implements Form {
 
     @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
-        return Json.object("anyOf", List.of(Json.object("const", WHOLE), Row.FRAME.schema(shared)));
+        return SchemaJson.object("anyOf", List.of(SchemaJson.object("const", WHOLE), Row.FRAME.schema(shared)));
     }
 }

@@ -18,7 +18,7 @@ final class Keys {
     private Keys() {}
 
     /** The keys of a mapping, with a complaint for each that is no word or is given twice. */
-    static Keys of(MappingNode mapping, Reading at) {
+    static Keys of(MappingNode mapping, Cursor at) {
         Keys keys = new Keys();
         for (NodeTuple entry : mapping.getValue()) {
             Place place = Place.of(entry.getKeyNode());
@@ -36,7 +36,7 @@ final class Keys {
     }
 
     /** Complains of each key that is not known, and forgets it. */
-    void refuseOthers(Collection<String> known, Reading at) {
+    void refuseOthers(Collection<String> known, Cursor at) {
         entries.entrySet().removeIf(entry -> {
             String key = entry.getKey();
             if (known.contains(key)) {

@@ -23,7 +23,7 @@ record Many(Form item, int atLeast, boolean oneAlone) implements Form {
     }
 
     @Override
-    public Optional<?> read(Node node, Reading at) {
+    public Optional<?> read(Node node, Cursor at) {
         if (oneAlone && item.fits(node)) {
             return at.alone().read(item, node).map(List::of);
         }
@@ -50,10 +50,10 @@ record Many(Form item, int atLeast, boolean oneAlone) implements Form {
 
     @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
-        Map<String, Object> list = Json.object("type", "array", "items", item.schema(shared));
+        Map<String, Object> list = SchemaJson.object("type", "array", "items", item.schema(shared));
         if (atLeast > 0) {
             list.put("minItems", atLeast);
         }
-        return oneAlone ? Json.object("anyOf", List.of(item.schema(shared), list)) : list;
+        return oneAlone ? SchemaJson.object("anyOf", List.of(item.schema(shared), list)) : list;
     }
 }

@@ -49,7 +49,7 @@ record Mapping(Class<?> type, List<Field> fields, int atLeast, List<String> toge
     }
 
     @Override
-    public Optional<?> read(Node node, Reading at) {
+    public Optional<?> read(Node node, Cursor at) {
         if (!(node instanceof MappingNode mapping)) {
             return at.unexpected(node, expected());
         }
@@ -59,7 +59,7 @@ record Mapping(Class<?> type, List<Field> fields, int atLeast, List<String> toge
     }
 
     /** The record for keys that are known already. */
-    Optional<?> read(Keys keys, Reading at) {
+    Optional<?> read(Keys keys, Cursor at) {
         List<Optional<?>> values = new ArrayList<>();
         for (Field field : fields) {
             values.add(field.read(keys, at));
@@ -80,14 +80,14 @@ record Mapping(Class<?> type, List<Field> fields, int atLeast, List<String> toge
     }
 
     /** The record for a node that stands for its first component; the others have defaults. */
-    Optional<?> readFirstAlone(Node node, Reading at) {
+    Optional<?> readFirstAlone(Node node, Cursor at) {
         List<Optional<?>> values = new ArrayList<>();
         values.add(fields.get(0).readAlone(node, at));
         fields.stream().skip(1).map(Field::standard).forEach(values::add);
         return made(values, at);
     }
 
-    private Optional<?> made(List<Optional<?>> values, Reading at) {
+    private Optional<?> made(List<Optional<?>> values, Cursor at) {
         return values.stream().allMatch(Optional::isPresent)
                 ? at.make(type, values.stream().map(Optional::get).toArray())
                 : Optional.empty();
@@ -112,7 +112,7 @@ record Mapping(Class<?> type, List<Field> fields, int atLeast, List<String> toge
 
     @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
-        Map<String, Object> schema = Json.object("type", "object");
+        Map<String, Object> schema = SchemaJson.object("type", "object");
         if (!requiredKeys().isEmpty()) {
             schema.put("required", requiredKeys());
         }
@@ -120,15 +120,15 @@ record Mapping(Class<?> type, List<Field> fields, int atLeast, List<String> toge
             schema.put("minProperties", atLeast);
         }
         if (!together.isEmpty()) {
-            Map<String, Object> needed = Json.object();
+            Map<String, Object> needed = SchemaJson.object();
             together.forEach(key -> needed.put(
                     key, together.stream().filter(other -> !other.equals(key)).toList()));
             schema.put("dependentRequired", needed);
         }
         if (!notTogether.isEmpty()) {
-            schema.put("not", Json.object("required", notTogether));
+            schema.put("not", SchemaJson.object("required", notTogether));
         }
-        Map<String, Object> properties = Json.object();
+        Map<String, Object> properties = SchemaJson.object();
         fields.forEach(field -> properties.put(field.key(), field.schema(shared)));
         schema.put("properties", properties);
         schema.put("additionalProperties", false);

@@ -41,7 +41,11 @@ record Measure(String expected, Class<?> type, DoubleFunction<Object> value, Lis
                     Degrees.class,
                     Degrees::new,
                     List.of(new Unit("deg", 1), new Unit("°", 1))),
-            new Measure("a resolution such as 300 dpi", Resolution.class, Resolution::new, List.of(new Unit("dpi", 1))),
+            new Measure(
+                    "a resolution such as 300 dpi",
+                    PrintResolution.class,
+                    PrintResolution::new,
+                    List.of(new Unit("dpi", 1))),
             new Measure(
                     "a whole number of pixels such as 1600 px", int.class, px -> (int) px, List.of(new Unit("px", 1))),
             new Measure("a whole number", int.class, count -> (int) count, List.of()));

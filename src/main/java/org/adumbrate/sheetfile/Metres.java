@@ -20,6 +20,6 @@ public record Metres(double m) {
         Notes notes = new Notes(Path.of("length"));
         ScalarNode node = new ScalarNode(Tag.STR, text.strip(), ScalarStyle.PLAIN);
         Quantity quantity = new Quantity(Measure.of(Metres.class, "m").orElseThrow(), ANY);
-        return quantity.read(node, Reading.top(notes)).map(Metres.class::cast);
+        return quantity.read(node, Cursor.top(notes)).map(Metres.class::cast);
     }
 }

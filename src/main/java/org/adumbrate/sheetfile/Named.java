@@ -19,7 +19,7 @@ record Named(Form item) implements Form {
     }
 
     @Override
-    public Optional<?> read(Node node, Reading at) {
+    public Optional<?> read(Node node, Cursor at) {
         if (!(node instanceof MappingNode mapping)) {
             return at.unexpected(node, expected());
         }
@@ -31,7 +31,7 @@ record Named(Form item) implements Form {
                         Place.of(entry.getKeyNode()),
                         Wording.quoted(name) + " is no name; expected " + Text.NAME.expected());
             }
-            Reading there = at.key(name, entry);
+            Cursor there = at.key(name, entry);
             there.read(item, entry.getValueNode()).ifPresent(value -> values.put(name, value));
         });
         return values.size() == mapping.getValue().size()
@@ -46,9 +46,10 @@ record Named(Form item) implements Form {
 
     @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
-        return Json.object(
+        return SchemaJson.object(
                 "type", "object",
-                "propertyNames", Json.object("pattern", Text.NAME.schema(shared).get("pattern")),
+                "propertyNames",
+                        SchemaJson.object("pattern", Text.NAME.schema(shared).get("pattern")),
                 "additionalProperties", item.schema(shared));
     }
 }

@@ -18,13 +18,13 @@ record OutlineOrFile() implements Form {
     }
 
     @Override
-    public Optional<?> read(Node node, Reading at) {
-        String text = node.getTag().equals(Tag.STR) ? Reading.text(node).orElse("") : "";
+    public Optional<?> read(Node node, Cursor at) {
+        String text = node.getTag().equals(Tag.STR) ? Cursor.text(node).orElse("") : "";
         if (Text.NAME.pattern().matcher(text).matches()) {
             return Optional.of(new Outline.Shipped(text));
         }
         return text.toLowerCase(Locale.ROOT).endsWith(ENDING)
-                ? new InputFile().read(node, at).map(file -> new Outline.Drawn((Path) file))
+                ? new FileToRead().read(node, at).map(file -> new Outline.Drawn((Path) file))
                 : at.unexpected(node, expected());
     }
 
@@ -35,6 +35,7 @@ record OutlineOrFile() implements Form {
 
     @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
-        return Json.object("type", "string", "pattern", "^(?:" + Text.NAME.pattern() + "|[^\\\\]*\\.[sS][vV][gG])$");
+        return SchemaJson.object(
+                "type", "string", "pattern", "^(?:" + Text.NAME.pattern() + "|[^\\\\]*\\.[sS][vV][gG])$");
     }
 }

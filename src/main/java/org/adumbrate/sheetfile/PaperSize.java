@@ -30,7 +30,7 @@ public final class PaperSize {
     public static Optional<SheetSize> parse(String text) {
         Notes notes = new Notes(Path.of("size"));
         ScalarNode node = new ScalarNode(Tag.STR, text, ScalarStyle.PLAIN);
-        Optional<?> size = new Size().read(node, Reading.top(notes));
+        Optional<?> size = new Size().read(node, Cursor.top(notes));
         return notes.complaints().isEmpty() ? size.map(SheetSize.class::cast) : Optional.empty();
     }
 }

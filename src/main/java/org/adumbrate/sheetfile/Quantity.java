@@ -32,9 +32,8 @@ record Quantity(Measure measure, Range range) implements Form {
     }
 
     @Override
-    public Optional<?> read(Node node, Reading at) {
-        String text =
-                Reading.text(node).filter(written -> isQuotedRightly(node)).orElse("");
+    public Optional<?> read(Node node, Cursor at) {
+        String text = Cursor.text(node).filter(written -> isQuotedRightly(node)).orElse("");
         Matcher parts = NUMBER_AND_UNIT.matcher(text);
         if (!parts.matches()) {
             return at.unexpected(node, expected() + commaHint(text));
@@ -53,7 +52,7 @@ record Quantity(Measure measure, Range range) implements Form {
         return !measure.units().isEmpty() || ((ScalarNode) node).isPlain();
     }
 
-    private Optional<?> checked(double number, String unit, Node node, Reading at) {
+    private Optional<?> checked(double number, String unit, Node node, Cursor at) {
         if (measure.isShare() && unit.isEmpty() && number > 0 && number <= 1) {
             return at.complain(unclear(number, at.name()));
         }
@@ -96,10 +95,10 @@ record Quantity(Measure measure, Range range) implements Form {
     public Map<String, Object> schema(Map<String, Object> shared) {
         String number = measure.isWhole() ? "integer" : "number";
         Map<String, Object> schema =
-                Json.object("type", measure.units().isEmpty() ? number : List.of(number, "string"));
+                SchemaJson.object("type", measure.units().isEmpty() ? number : List.of(number, "string"));
         range.describeIn(schema);
         if (measure.isShare()) {
-            schema.put("not", Json.object("type", "number", "exclusiveMinimum", 0, "maximum", 1));
+            schema.put("not", SchemaJson.object("type", "number", "exclusiveMinimum", 0, "maximum", 1));
         }
         if (!measure.units().isEmpty()) {
             String units = measure.unitWords().stream().collect(Collectors.joining("|"));

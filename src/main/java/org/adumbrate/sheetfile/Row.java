@@ -32,7 +32,7 @@ record Row(Class<?> type, List<Form> forms) implements Form {
     }
 
     @Override
-    public Optional<?> read(Node node, Reading at) {
+    public Optional<?> read(Node node, Cursor at) {
         if (!(node instanceof SequenceNode list)) {
             return at.unexpected(node, expected());
         }
@@ -61,7 +61,7 @@ record Row(Class<?> type, List<Form> forms) implements Form {
     public Map<String, Object> schema(Map<String, Object> shared) {
         List<Map<String, Object>> items =
                 forms.stream().map(form -> form.schema(shared)).toList();
-        Map<String, Object> schema = Json.object("type", "array");
+        Map<String, Object> schema = SchemaJson.object("type", "array");
         if (items.stream().distinct().count() == 1) {
             schema.put("items", items.get(0));
         } else {

@@ -17,7 +17,7 @@ record Shared(String name, Form form) implements Form {
     }
 
     @Override
-    public Optional<?> read(Node node, Reading at) {
+    public Optional<?> read(Node node, Cursor at) {
         return form.read(node, at);
     }
 
@@ -31,6 +31,6 @@ record Shared(String name, Form form) implements Form {
         if (!shared.containsKey(name)) {
             shared.put(name, form.schema(shared));
         }
-        return Json.object("$ref", "#/$defs/" + name);
+        return SchemaJson.object("$ref", "#/$defs/" + name);
     }
 }

@@ -28,7 +28,7 @@ public final class SheetFileReader {
     static SheetFile read(Path file, String text) throws SheetFileFault {
         Node node = SheetText.compose(file, text);
         Notes notes = new Notes(file);
-        Optional<?> sheet = SHEET.read(node, Reading.top(notes));
+        Optional<?> sheet = SHEET.read(node, Cursor.top(notes));
         new CrossChecks(notes).run();
         if (sheet.isEmpty() || !notes.complaints().isEmpty()) {
             throw new SheetFileFault(notes.complaints());

@@ -139,7 +139,7 @@ public final class SheetKeys {
     }
 
     private static String plain(Object value) {
-        return value instanceof Number ? Json.text(value) : value.toString();
+        return value instanceof Number ? SchemaJson.text(value) : value.toString();
     }
 
     private static Map<?, ?> map(Object value) {

@@ -12,13 +12,13 @@ public final class SheetSchema {
      * number with its unit written out is in range, or whether two keys agree; the reader checks these.
      */
     public static String text() {
-        Map<String, Object> schema = Json.object(
+        Map<String, Object> schema = SchemaJson.object(
                 "$schema", "https://json-schema.org/draft/2020-12/schema",
                 "title", "Adumbrate sheet file",
                 "description", "One sheet: the exports it is made from, how it is drawn, and the files to make.");
         Map<String, Object> shared = new TreeMap<>();
         schema.putAll(Forms.of(Sheet.class).schema(shared));
         schema.put("$defs", shared);
-        return Json.text(schema) + "\n";
+        return SchemaJson.text(schema) + "\n";
     }
 }

@@ -32,8 +32,8 @@ record Size() implements Form {
     }
 
     @Override
-    public Optional<?> read(Node node, Reading at) {
-        String text = Reading.text(node).orElse("");
+    public Optional<?> read(Node node, Cursor at) {
+        String text = Cursor.text(node).orElse("");
         Matcher parts = PARTS.matcher(text);
         if (parts.matches()) {
             return measured(parts, node, at);
@@ -42,7 +42,7 @@ record Size() implements Form {
         return paper.isPresent() ? paper : at.unexpected(node, expected() + paperHint(text));
     }
 
-    private Optional<?> measured(Matcher parts, Node node, Reading at) {
+    private Optional<?> measured(Matcher parts, Node node, Cursor at) {
         String heightUnit = parts.group(4);
         if (heightUnit.isEmpty()) {
             String bare = parts.group(1) + " x " + parts.group(3);
@@ -74,6 +74,6 @@ record Size() implements Form {
 
     @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
-        return Json.object("type", "string", "pattern", "^(?:" + MEASURED + "|" + Paper.PATTERN + ")$");
+        return SchemaJson.object("type", "string", "pattern", "^(?:" + MEASURED + "|" + Paper.PATTERN + ")$");
     }
 }

@@ -62,8 +62,8 @@ record Text(
     }
 
     @Override
-    public Optional<?> read(Node node, Reading at) {
-        String text = Reading.text(node).orElse("");
+    public Optional<?> read(Node node, Cursor at) {
+        String text = Cursor.text(node).orElse("");
         boolean isRight = types.contains(JSON_TYPES.getOrDefault(node.getTag(), ""))
                 && pattern.matcher(text).matches();
         Optional<?> found = isRight ? value.apply(text) : Optional.empty();
@@ -73,7 +73,7 @@ record Text(
     @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
         Map<String, Object> schema =
-                Json.object("type", types.size() == 1 ? types.get(0) : types, "pattern", "^(?:" + pattern + ")$");
+                SchemaJson.object("type", types.size() == 1 ? types.get(0) : types, "pattern", "^(?:" + pattern + ")$");
         if (types.contains("integer")) {
             schema.put("minimum", 0);
         }

@@ -23,7 +23,7 @@ record Ways(List<Mapping> ways) implements Form {
     }
 
     @Override
-    public Optional<?> read(Node node, Reading at) {
+    public Optional<?> read(Node node, Cursor at) {
         if (!(node instanceof MappingNode mapping)) {
             return at.unexpected(node, expected());
         }
@@ -77,6 +77,7 @@ record Ways(List<Mapping> ways) implements Form {
 
     @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
-        return Json.object("oneOf", ways.stream().map(way -> way.schema(shared)).toList());
+        return SchemaJson.object(
+                "oneOf", ways.stream().map(way -> way.schema(shared)).toList());
     }
 }

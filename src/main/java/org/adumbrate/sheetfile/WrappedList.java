@@ -17,7 +17,7 @@ record WrappedList(Class<?> type, Many list) implements Form {
     }
 
     @Override
-    public Optional<?> read(Node node, Reading at) {
+    public Optional<?> read(Node node, Cursor at) {
         return list.read(node, at).flatMap(items -> at.make(type, items));
     }
 

@@ -14,19 +14,19 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.Tag;
 
 /** A file to be read later: it must exist, and is not opened here. */
-record InputFile() implements Form {
+record FileToRead() implements Form {
     @Override
     public boolean fits(Node node) {
         return node instanceof ScalarNode;
     }
 
     @Override
-    public Optional<?> read(Node node, Reading at) {
+    public Optional<?> read(Node node, Cursor at) {
         return path(node, at, expected()).flatMap(path -> existing(path, at));
     }
 
     /** The path that a node names, from the folder of the sheet file; or nothing, after complaining. */
-    static Optional<Path> path(Node node, Reading at, String expected) {
+    static Optional<Path> path(Node node, Cursor at, String expected) {
         if (!(node instanceof ScalarNode scalar)
                 || !scalar.getTag().equals(Tag.STR)
                 || scalar.getValue().isBlank()) {
@@ -43,7 +43,7 @@ record InputFile() implements Form {
         }
     }
 
-    private static Optional<Path> existing(Path path, Reading at) {
+    private static Optional<Path> existing(Path path, Cursor at) {
         if (Files.isRegularFile(path)) {
             return Optional.of(path);
         }
@@ -82,6 +82,6 @@ record InputFile() implements Form {
 
     @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
-        return Json.object("type", "string", "pattern", "^[^\\\\]*[^\\\\\\s][^\\\\]*$");
+        return SchemaJson.object("type", "string", "pattern", "^[^\\\\]*[^\\\\\\s][^\\\\]*$");
     }
 }

@@ -14,15 +14,15 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
  *
  * @param endings how its name may end, such as {@code .pdf}
  */
-record OutputFile(List<String> endings) implements Form {
+record FileToMake(List<String> endings) implements Form {
     @Override
     public boolean fits(Node node) {
         return node instanceof ScalarNode;
     }
 
     @Override
-    public Optional<?> read(Node node, Reading at) {
-        return InputFile.path(node, at, expected()).flatMap(path -> {
+    public Optional<?> read(Node node, Cursor at) {
+        return FileToRead.path(node, at, expected()).flatMap(path -> {
             String name = String.valueOf(path.getFileName());
             int dot = name.lastIndexOf('.');
             String ending = dot < 0 ? "" : name.substring(dot);
@@ -47,6 +47,6 @@ record OutputFile(List<String> endings) implements Form {
     public Map<String, Object> schema(Map<String, Object> shared) {
         String endingPattern =
                 endings.stream().map(ending -> ending.substring(1)).collect(Collectors.joining("|"));
-        return Json.object("type", "string", "pattern", "^[^\\\\]*[^\\\\/]\\.(?:" + endingPattern + ")$");
+        return SchemaJson.object("type", "string", "pattern", "^[^\\\\]*[^\\\\/]\\.(?:" + endingPattern + ")$");
     }
 }

@@ -1,10 +1,10 @@
 package org.adumbrate.linework;
 
 /** A library's own words for a failure, fit to stand within one line. */
-final class Complaint {
+final class LibraryWords {
     private static final int LONGEST = 160;
 
-    private Complaint() {}
+    private LibraryWords() {}
 
     static String of(Throwable failure) {
         String message = failure.getMessage();

@@ -3,14 +3,14 @@ package org.adumbrate.linework.clip;
 import org.adumbrate.geometry.VectorPath;
 
 /** The inside of an outline of any shape, its curves taken as short chords. */
-final class Outline implements Aperture {
+final class OutlineAperture implements Aperture {
     private final double[] edges;
     private final Bounds box = new Bounds();
     private final EdgeBands bands;
     private final FillRule rule;
     private final Effort effort;
 
-    Outline(VectorPath<?> path, FillRule rule, Effort effort) {
+    OutlineAperture(VectorPath<?> path, FillRule rule, Effort effort) {
         this.edges = Flattener.edges(path);
         this.rule = rule;
         this.effort = effort;

@@ -20,7 +20,7 @@ import org.adumbrate.geometry.Srgb;
  * @param fades the width of the farthest of all lines that fade as a share of the whole, which the nearest have; the width is the
  *     same everywhere where left out
  */
-public record Pen(
+public record PenStyle(
         @Key("The stroke colour, in the line sheets, of the lines that it draws.")
         Srgb color,
 

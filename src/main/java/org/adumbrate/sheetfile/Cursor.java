@@ -19,33 +19,33 @@ import org.snakeyaml.engine.v2.nodes.Tag;
  * @param name what to call the value in a complaint
  * @param place where to complain of it
  */
-record Reading(Notes notes, String path, String name, Place place) {
+record Cursor(Notes notes, String path, String name, Place place) {
     /** The longest text that is looked at closely, in characters. */
     private static final int LONGEST = 200;
 
-    static Reading top(Notes notes) {
-        return new Reading(notes, "", "the sheet file", Place.START);
+    static Cursor top(Notes notes) {
+        return new Cursor(notes, "", "the sheet file", Place.START);
     }
 
     /** At the value of a key. Where the value begins on a line below its key, the key is the place. */
-    Reading key(String key, NodeTuple entry) {
+    Cursor key(String key, NodeTuple entry) {
         Place ofKey = Place.of(entry.getKeyNode());
         Place ofValue = Place.of(entry.getValueNode());
         return noted(pathTo(key), "'" + key + "'", ofKey.line() == ofValue.line() ? ofValue : ofKey);
     }
 
     /** At the value of a key that was left unsaid because its value stands alone. */
-    Reading unsaid(String key) {
+    Cursor unsaid(String key) {
         return noted(pathTo(key), name, place);
     }
 
     /** At the only item of a list whose brackets were left out. */
-    Reading alone() {
+    Cursor alone() {
         return noted(path + "[0]", name, place);
     }
 
     /** At an item of a list. */
-    Reading item(int index, Node item) {
+    Cursor item(int index, Node item) {
         String suffix = "[" + index + "]";
         return noted(path + suffix, name.replaceFirst("'$", "") + suffix + "'", Place.of(item));
     }
@@ -54,9 +54,9 @@ record Reading(Notes notes, String path, String name, Place place) {
         return path.isEmpty() ? key : path + "." + key;
     }
 
-    private Reading noted(String there, String called, Place where) {
+    private Cursor noted(String there, String called, Place where) {
         notes.place(there, where);
-        return new Reading(notes, there, called, where);
+        return new Cursor(notes, there, called, where);
     }
 
     /** Reads a value here and notes it. */

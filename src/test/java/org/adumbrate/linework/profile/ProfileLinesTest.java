@@ -16,7 +16,7 @@ import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.SheetPaths;
 import org.junit.jupiter.api.Test;
 
-class ProfileTest {
+class ProfileLinesTest {
     /** A gable 20 mm wide, 15 mm high at the eaves and 22 mm at the ridge, with a window and its middle bar. */
     private static final List<VectorPath<SheetPoint>> HOUSE = SheetPaths.of(
             "M 10 40 L 10 25",
@@ -31,7 +31,7 @@ class ProfileTest {
 
     @Test
     void theOutlineIsTheOuterOneAlone() {
-        assertThat(Profile.of(HOUSE, NO_CUT, STANDARD))
+        assertThat(ProfileLines.of(HOUSE, NO_CUT, STANDARD))
                 .singleElement()
                 .satisfies(path -> assertThat(path.toString()).endsWith("Z"))
                 .satisfies(path ->
@@ -42,7 +42,7 @@ class ProfileTest {
     void whereTheCutBoundsTheBuildingItsOwnPenIsHeavyEnough() {
         List<VectorPath<SheetPoint>> walls = SheetPaths.of("M 30 40 L 30 25", "M 10 25 L 20 18 L 30 25");
         List<VectorPath<SheetPoint>> cut = SheetPaths.of("M 30 40 L 10 40 L 10 25");
-        assertThat(Profile.of(walls, cut, STANDARD)).singleElement().satisfies(path -> assertThat(path.length())
+        assertThat(ProfileLines.of(walls, cut, STANDARD)).singleElement().satisfies(path -> assertThat(path.length())
                 .isCloseTo(15 + 2 * Math.hypot(10, 7), within(1e-6)));
     }
 
@@ -50,10 +50,10 @@ class ProfileTest {
     void smallGapsAtCornersAreBridgedButNotDrawn() {
         List<VectorPath<SheetPoint>> gaping =
                 SheetPaths.of("M 10 10 L 29.6 10", "M 30 10.3 L 30 20", "M 30 20 L 10.4 20", "M 10 19.8 L 10 10.2");
-        List<VectorPath<SheetPoint>> profile = Profile.of(gaping, NO_CUT, STANDARD);
+        List<VectorPath<SheetPoint>> profile = ProfileLines.of(gaping, NO_CUT, STANDARD);
         double drawn = gaping.stream().mapToDouble(VectorPath::length).sum();
         assertThat(profile.stream().mapToDouble(VectorPath::length).sum()).isCloseTo(drawn, within(1e-6));
-        assertThat(Profile.of(gaping, NO_CUT, new ProfileSettings(0.1, 0.8, 0.35, 1.1)))
+        assertThat(ProfileLines.of(gaping, NO_CUT, new ProfileSettings(0.1, 0.8, 0.35, 1.1)))
                 .isEmpty();
     }
 
@@ -61,7 +61,7 @@ class ProfileTest {
     void aLineThatSomethingInFrontInterruptsStillEncloses() {
         List<VectorPath<SheetPoint>> behindATree =
                 SheetPaths.of("M 10 10 L 16 10", "M 24 10 L 30 10 L 30 20 L 10 20 L 10 10");
-        List<VectorPath<SheetPoint>> profile = Profile.of(behindATree, NO_CUT, STANDARD);
+        List<VectorPath<SheetPoint>> profile = ProfileLines.of(behindATree, NO_CUT, STANDARD);
         assertThat(profile.stream().mapToDouble(VectorPath::length).sum()).isCloseTo(60 - 8, within(1e-6));
     }
 
@@ -69,7 +69,7 @@ class ProfileTest {
     void whatIsThinKeepsItsOwnPen() {
         List<VectorPath<SheetPoint>> withRail = new ArrayList<>(HOUSE);
         withRail.addAll(SheetPaths.of("M 30 30 L 50 30 L 50 30.4 L 30 30.4"));
-        double length = Profile.of(withRail, NO_CUT, STANDARD).stream()
+        double length = ProfileLines.of(withRail, NO_CUT, STANDARD).stream()
                 .mapToDouble(VectorPath::length)
                 .sum();
         assertThat(length).isCloseTo(50 + 2 * Math.hypot(10, 7), within(1.5));
@@ -77,9 +77,9 @@ class ProfileTest {
 
     @Test
     void linesThatEncloseNothingHaveNoOutline() {
-        assertThat(Profile.of(SheetPaths.of("M 0 0 L 9 9", "M 0 9 L 9 0"), NO_CUT, STANDARD))
+        assertThat(ProfileLines.of(SheetPaths.of("M 0 0 L 9 9", "M 0 9 L 9 0"), NO_CUT, STANDARD))
                 .isEmpty();
-        assertThat(Profile.of(List.of(), NO_CUT, STANDARD)).isEmpty();
+        assertThat(ProfileLines.of(List.of(), NO_CUT, STANDARD)).isEmpty();
     }
 
     /** The house 20 m away before the sky, on ground that reaches from 20 m at its foot into the distance. */
@@ -97,7 +97,7 @@ class ProfileTest {
 
     @Test
     void withDepthTheFootOnTheGroundIsNoOutline() {
-        List<VectorPath<SheetPoint>> profile = Profile.of(HOUSE, NO_CUT, ProfileTest::depth, STANDARD);
+        List<VectorPath<SheetPoint>> profile = ProfileLines.of(HOUSE, NO_CUT, ProfileLinesTest::depth, STANDARD);
         assertThat(SheetPaths.segments(profile))
                 .noneMatch(line -> line[1] > 39.9 && line[3] > 39.9)
                 .anyMatch(line -> (line[0] == 20 && line[1] == 18) || (line[2] == 20 && line[3] == 18));
@@ -106,7 +106,7 @@ class ProfileTest {
     /** From y = 38.5 on the ground is less than 1.08 times as far away. */
     @Test
     void withDepthTheOutlineOfAWallGoesOnToItsFoot() {
-        List<VectorPath<SheetPoint>> profile = Profile.of(HOUSE, NO_CUT, ProfileTest::depth, STANDARD);
+        List<VectorPath<SheetPoint>> profile = ProfileLines.of(HOUSE, NO_CUT, ProfileLinesTest::depth, STANDARD);
         for (double wall : new double[] {10, 30}) {
             assertThat(SheetPaths.segments(profile))
                     .anyMatch(line -> line[0] == wall && line[2] == wall && Math.max(line[1], line[3]) > 39.99);
@@ -117,7 +117,7 @@ class ProfileTest {
     @Test
     void withDepthTheOutlineEndsWhereMuchOfAWallHardlyStandsBeforeTheGround() {
         DepthField low = point -> point.y() > 30.5 && depth(point) != 20 ? 20 + (40 - point.y()) * 0.4 : depth(point);
-        assertThat(SheetPaths.segments(Profile.of(HOUSE, NO_CUT, low, STANDARD)))
+        assertThat(SheetPaths.segments(ProfileLines.of(HOUSE, NO_CUT, low, STANDARD)))
                 .isNotEmpty()
                 .noneMatch(line -> Math.max(line[1], line[3]) > 36.5);
     }
@@ -125,8 +125,8 @@ class ProfileTest {
     @Test
     void withDepthAWallWhoseFootIsHiddenHasAnOutlineToo() {
         List<VectorPath<SheetPoint>> open = SheetPaths.of("M 10 36 L 10 25 L 20 18 L 30 25 L 30 36");
-        assertThat(Profile.of(open, NO_CUT, STANDARD)).isEmpty();
-        double length = Profile.of(open, NO_CUT, ProfileTest::depth, STANDARD).stream()
+        assertThat(ProfileLines.of(open, NO_CUT, STANDARD)).isEmpty();
+        double length = ProfileLines.of(open, NO_CUT, ProfileLinesTest::depth, STANDARD).stream()
                 .mapToDouble(VectorPath::length)
                 .sum();
         // at the walls the ground behind is less than 1.32 times as far away from y = 35.2 on
@@ -135,10 +135,11 @@ class ProfileTest {
 
     @Test
     void whereDepthShowsSomethingElseBeforeTheLineOrNothingLinesDecide() {
-        List<VectorPath<SheetPoint>> byLines = Profile.of(HOUSE, NO_CUT, STANDARD);
-        assertThat(Profile.of(HOUSE, NO_CUT, point -> 12 + 0.01 * point.x(), STANDARD))
+        List<VectorPath<SheetPoint>> byLines = ProfileLines.of(HOUSE, NO_CUT, STANDARD);
+        assertThat(ProfileLines.of(HOUSE, NO_CUT, point -> 12 + 0.01 * point.x(), STANDARD))
                 .isEqualTo(byLines);
-        assertThat(Profile.of(HOUSE, NO_CUT, point -> Double.NaN, STANDARD)).isEqualTo(byLines);
+        assertThat(ProfileLines.of(HOUSE, NO_CUT, point -> Double.NaN, STANDARD))
+                .isEqualTo(byLines);
     }
 
     @Property(tries = 40, seed = "1")
@@ -157,7 +158,7 @@ class ProfileTest {
         }
         Collections.shuffle(boxes, random);
         List<double[]> lines = SheetPaths.segments(boxes);
-        List<double[]> profile = SheetPaths.segments(Profile.of(boxes, NO_CUT, STANDARD));
+        List<double[]> profile = SheetPaths.segments(ProfileLines.of(boxes, NO_CUT, STANDARD));
         assertThat(profile).isNotEmpty().allSatisfy(piece -> {
             double x = (piece[0] + piece[2]) / 2;
             double y = (piece[1] + piece[3]) / 2;

@@ -24,11 +24,11 @@ import org.locationtech.jts.geom.LineSegment;
  * much farther away, or the background. So a wall's foot on the ground is no outline, and lines that enclose nothing, as
  * those of a wall whose foot is hidden, can be.
  */
-public final class Profile {
+public final class ProfileLines {
     /** Joins what was split; what is left shorter than this is a remnant. */
     private static final CleanUpSettings JOINED = new CleanUpSettings(0.01, 0.1, 1.5, 0);
 
-    private Profile() {}
+    private ProfileLines() {}
 
     /**
      * The outline by lines alone.
@@ -75,7 +75,8 @@ public final class Profile {
             arrangement.outside(covered).forEach(edge -> steps.alongAny(edge, broken));
             outline = broken;
         }
-        return CleanUp.run(outline.stream().map(Profile::path).toList(), JOINED).paths();
+        return CleanUp.run(outline.stream().map(ProfileLines::path).toList(), JOINED)
+                .paths();
     }
 
     private static VectorPath<SheetPoint> path(LineSegment edge) {

@@ -12,13 +12,13 @@ import org.adumbrate.geometry.VectorPath;
  * are hatched in one sweep and a sheet built anew is hatched as before. What a region leaves of a line shorter than a tenth of
  * the spacing is dropped.
  */
-public final class Hatch {
+public final class HatchLines {
     /** The narrowest spacing, in mm; closer lines print as a solid. */
     public static final double LEAST_SPACING_MM = 0.05;
 
     private static final double LEAST_STROKE = 0.1;
 
-    private Hatch() {}
+    private HatchLines() {}
 
     /**
      * Hatching lines, the first direction before the second, each line one path with a run for every stretch of it.

@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /** Writes JSON (RFC 8259) of maps, lists, texts, numbers and truth values. */
-final class Json {
-    private Json() {}
+final class SchemaJson {
+    private SchemaJson() {}
 
     /** An object that keeps the order of its keys: {@code object("type", "string", "minLength", 1)}. */
     static Map<String, Object> object(Object... keysAndValues) {

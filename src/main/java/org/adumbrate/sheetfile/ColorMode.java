@@ -1,7 +1,7 @@
 package org.adumbrate.sheetfile;
 
 /** The samples of a delivered raster. */
-public enum Colors {
+public enum ColorMode {
     /** One sample. */
     GREY,
     /** Three samples. */

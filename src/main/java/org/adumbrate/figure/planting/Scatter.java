@@ -14,11 +14,11 @@ import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.perspective.View;
 
 /** Scatters plants over what is seen of a floor. */
-public final class Planting {
+public final class Scatter {
     /** A plant drawn lower than this is left out, in mm of the sheet. */
     private static final double LEAST_MM = 0.4;
 
-    private Planting() {}
+    private Scatter() {}
 
     /**
      * A view that stands in for one whose focal length is not known: horizon and eye height are as measured, so that sizes are

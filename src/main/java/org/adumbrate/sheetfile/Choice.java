@@ -13,14 +13,14 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
  *
  * @param values what each word stands for
  */
-record Words(Map<String, Object> values) implements Form {
+record Choice(Map<String, Object> values) implements Form {
     /** The words of an enum: its constants in lower case, with hyphens. */
-    static Words of(Class<?> type) {
+    static Choice of(Class<?> type) {
         Map<String, Object> values = new LinkedHashMap<>();
         for (Object constant : type.getEnumConstants()) {
             values.put(Wording.hyphened(((Enum<?>) constant).name()), constant);
         }
-        return new Words(values);
+        return new Choice(values);
     }
 
     @Override
@@ -29,8 +29,8 @@ record Words(Map<String, Object> values) implements Form {
     }
 
     @Override
-    public Optional<?> read(Node node, Reading at) {
-        String word = Reading.text(node).orElse("");
+    public Optional<?> read(Node node, Cursor at) {
+        String word = Cursor.text(node).orElse("");
         Object value = values.get(word);
         return value == null
                 ? at.unexpected(node, expected() + Nearest.hint(word, values.keySet()))
@@ -44,7 +44,7 @@ record Words(Map<String, Object> values) implements Form {
 
     @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
-        return Json.object("enum", words());
+        return SchemaJson.object("enum", words());
     }
 
     private List<String> words() {

@@ -13,7 +13,7 @@ import org.adumbrate.geometry.Length;
  * @param clutter lines are thinned out where they run closer together than this
  */
 @Written(orFirstAlone = true)
-public record CleanUp(
+public record CleanUpLimits(
         @Key(value = "False leaves the lines as they are.", byDefault = "true")
         boolean on,
 
@@ -47,7 +47,7 @@ public record CleanUp(
     private static final Length OFF = Length.ofMillimetres(0);
 
     /** Where the whole is switched off, so is each part. */
-    public CleanUp {
+    public CleanUpLimits {
         duplicates = on ? duplicates : OFF;
         join = on ? join : OFF;
         shortest = on ? shortest : OFF;

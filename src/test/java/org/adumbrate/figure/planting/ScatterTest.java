@@ -18,7 +18,7 @@ import org.adumbrate.geometry.Space;
 import org.adumbrate.perspective.View;
 import org.junit.jupiter.api.Test;
 
-class PlantingTest {
+class ScatterTest {
     private static final View VIEW = new View(200, new SheetPoint(150, 80), 1.6, 0.2);
     private static final List<FigureOutline> GRASS = List.of(
             ShippedOutlines.named("grass-tuft").orElseThrow(),
@@ -44,7 +44,7 @@ class PlantingTest {
 
     @Test
     void feetStandInTheRegionAndKeepTheirDistance() throws Refusal {
-        List<PlacedFigure> plants = Planting.plants(GRASS, BED, VIEW, 0, RULE);
+        List<PlacedFigure> plants = Scatter.plants(GRASS, BED, VIEW, 0, RULE);
         assertThat(plants).hasSizeGreaterThan(60);
         for (int k = 0; k < plants.size(); k++) {
             assertThat(BED.grown(1e-6).contains(plants.get(k).spot().foot())).isTrue();
@@ -56,7 +56,7 @@ class PlantingTest {
 
     @Test
     void noPlaceIsLeftBare() throws Refusal {
-        List<PlacedFigure> plants = Planting.plants(GRASS, BED, VIEW, 0, RULE);
+        List<PlacedFigure> plants = Scatter.plants(GRASS, BED, VIEW, 0, RULE);
         for (double x = 60; x < 260; x += 5) {
             for (double y = 100; y < 150; y += 2) {
                 if (BED.contains(point(x, y))) {
@@ -69,7 +69,7 @@ class PlantingTest {
 
     @Test
     void sizesVaryAroundTheNominalOnes() throws Refusal {
-        List<PlacedFigure> plants = Planting.plants(GRASS, BED, VIEW, 0, RULE);
+        List<PlacedFigure> plants = Scatter.plants(GRASS, BED, VIEW, 0, RULE);
         assertThat(plants).allSatisfy(plant -> {
             double nominal = plant.outline().nominalM().orElseThrow();
             assertThat(plant.stance().statureM()).isBetween(0.75 * nominal, 1.25 * nominal);
@@ -79,22 +79,22 @@ class PlantingTest {
         assertThat(plants).map(PlacedFigure::outline).contains(GRASS.get(0), GRASS.get(1));
         assertThat(plants).isSortedAccordingTo(PlacedFigure.BACK_TO_FRONT);
         PlantingRule told = new PlantingRule(0.4, OptionalDouble.of(0.8), 0, 7);
-        assertThat(Planting.plants(GRASS, BED, VIEW, 0, told))
+        assertThat(Scatter.plants(GRASS, BED, VIEW, 0, told))
                 .allMatch(plant -> plant.stance().statureM() == 0.8);
     }
 
     @Test
     void theSeedAloneTellsTheScatter() throws Refusal {
-        List<PlacedFigure> once = Planting.plants(GRASS, BED, VIEW, 0, RULE);
-        assertThat(Planting.plants(GRASS, BED, VIEW, 0, RULE)).isEqualTo(once);
+        List<PlacedFigure> once = Scatter.plants(GRASS, BED, VIEW, 0, RULE);
+        assertThat(Scatter.plants(GRASS, BED, VIEW, 0, RULE)).isEqualTo(once);
         PlantingRule other = new PlantingRule(0.4, OptionalDouble.empty(), 0.25, 8);
-        assertThat(Planting.plants(GRASS, BED, VIEW, 0, other)).isNotEqualTo(once);
+        assertThat(Scatter.plants(GRASS, BED, VIEW, 0, other)).isNotEqualTo(once);
     }
 
     @Test
     void tooManyAreRefusedAndARegionUpToTheHorizonEnds() {
         PlantingRule dense = new PlantingRule(0.02, OptionalDouble.empty(), 0, 1);
-        assertThatThrownBy(() -> Planting.plants(GRASS, BED, VIEW, 0, dense))
+        assertThatThrownBy(() -> Scatter.plants(GRASS, BED, VIEW, 0, dense))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("widen the spacing of 0.02 m");
         Region<SheetPoint> far = Region.rectangle(Space.SHEET, 100, 60, 110, 100);
@@ -106,7 +106,7 @@ class PlantingTest {
 
     private static List<PlacedFigure> catching(Region<SheetPoint> region, PlantingRule rule) {
         try {
-            return Planting.plants(GRASS, region, VIEW, 0, rule);
+            return Scatter.plants(GRASS, region, VIEW, 0, rule);
         } catch (Refusal e) {
             throw new AssertionError(e);
         }
@@ -115,7 +115,7 @@ class PlantingTest {
     /** With the horizon and the eye's height alone, sizes are as they must be. */
     @Test
     void aSupposedViewKeepsSizes() {
-        View view = Planting.supposedView(new SheetSize(300, 400), 80, 1.6);
+        View view = Scatter.supposedView(new SheetSize(300, 400), 80, 1.6);
         assertThat(view.focalMm()).isEqualTo(500);
         double depth = view.depth(view.onLevel(point(20, 120), 0).orElseThrow());
         assertThat(view.scaleAt(depth)).isCloseTo(40 / 1.6, within(1e-9));

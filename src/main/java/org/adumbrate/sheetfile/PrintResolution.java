@@ -5,4 +5,4 @@ package org.adumbrate.sheetfile;
  *
  * @param dpi pixels per inch
  */
-public record Resolution(double dpi) {}
+public record PrintResolution(double dpi) {}
