@@ -80,6 +80,34 @@ class HouseRulesTest {
             .mayNotAccessAnyLayer();
 
     @ArchTest
+    static final ArchRule arrowsPointOneWayWithinTheSheetFile = layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("complaint")
+            .definedBy("org.adumbrate.sheetfile.complaint")
+            .layer("yaml")
+            .definedBy("org.adumbrate.sheetfile.yaml")
+            .layer("grammar")
+            .definedBy("org.adumbrate.sheetfile")
+            .layer("form")
+            .definedBy("org.adumbrate.sheetfile.form")
+            .layer("reading")
+            .definedBy("org.adumbrate.sheetfile.reading")
+            .layer("schema")
+            .definedBy("org.adumbrate.sheetfile.schema")
+            .whereLayer("schema")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("reading")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("form")
+            .mayOnlyBeAccessedByLayers("reading", "schema")
+            .whereLayer("grammar")
+            .mayOnlyAccessLayers("complaint")
+            .whereLayer("yaml")
+            .mayOnlyAccessLayers("complaint")
+            .whereLayer("complaint")
+            .mayNotAccessAnyLayer();
+
+    @ArchTest
     static final ArchRule noRings =
             slices().matching("org.adumbrate.(**)").should().beFreeOfCycles();
 

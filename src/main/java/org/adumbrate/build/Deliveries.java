@@ -9,7 +9,7 @@ import java.util.TreeSet;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.sheetfile.ColorMode;
 import org.adumbrate.sheetfile.Deliver;
-import org.adumbrate.sheetfile.SheetFile;
+import org.adumbrate.sheetfile.reading.SheetFile;
 
 /**
  * The items of a sheet file that are to be delivered.

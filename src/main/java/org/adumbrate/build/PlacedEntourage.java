@@ -24,8 +24,8 @@ import org.adumbrate.sheetfile.Metres;
 import org.adumbrate.sheetfile.Outline;
 import org.adumbrate.sheetfile.Planting;
 import org.adumbrate.sheetfile.Sheet;
-import org.adumbrate.sheetfile.SheetFile;
-import org.adumbrate.sheetfile.SheetFileFault;
+import org.adumbrate.sheetfile.complaint.SheetFileFault;
+import org.adumbrate.sheetfile.reading.SheetFile;
 
 /** Places the figures, the planting and the birds of a sheet in its scene. */
 final class PlacedEntourage {

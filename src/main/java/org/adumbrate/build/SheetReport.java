@@ -18,8 +18,8 @@ import org.adumbrate.report.Report;
 import org.adumbrate.report.Sunlight;
 import org.adumbrate.report.WrittenFile;
 import org.adumbrate.sheetfile.Degrees;
-import org.adumbrate.sheetfile.SheetFile;
 import org.adumbrate.sheetfile.Sun;
+import org.adumbrate.sheetfile.reading.SheetFile;
 
 /**
  * Gathers what the report of a sheet shows.

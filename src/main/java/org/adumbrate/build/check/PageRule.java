@@ -3,7 +3,7 @@ package org.adumbrate.build.check;
 import org.adumbrate.build.SheetProof;
 import org.adumbrate.build.check.Observation.Severity;
 import org.adumbrate.build.check.Observations.Advice;
-import org.adumbrate.sheetfile.PaperSize;
+import org.adumbrate.sheetfile.form.PaperSize;
 
 /** Whether printers know the sheet. */
 final class PageRule implements Rule {

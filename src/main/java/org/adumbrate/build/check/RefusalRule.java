@@ -3,7 +3,7 @@ package org.adumbrate.build.check;
 import java.util.List;
 import org.adumbrate.build.SheetProof;
 import org.adumbrate.build.check.Observation.Severity;
-import org.adumbrate.sheetfile.Place;
+import org.adumbrate.sheetfile.complaint.Place;
 
 /** What a build would refuse. */
 final class RefusalRule implements Rule {
