@@ -17,8 +17,8 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * The arrows between the rooms of the house: which package knows which. Rooms are the packages right under the project's own;
- * what lies in a room counts as the room.
+ * The arrows between the rooms of the house: which package knows which. Rooms are the packages right under the project's own.
+ * Seen from another room, all that lies in a room counts as the room; within it, its inner rooms have arrows of their own.
  *
  * @param reasons by arrow, such as {@code "drawing -> underlay"}, why it is there
  */
@@ -52,17 +52,21 @@ record HouseArrows(Map<String, String> reasons) {
         for (JavaClass from : classes) {
             for (Dependency dependency : from.getDirectDependenciesFromSelf()) {
                 JavaClass to = dependency.getTargetClass().getBaseComponentType();
-                if (to.getPackageName().startsWith(HOUSE) && !room(from).equals(room(to))) {
-                    arrows.add(room(from) + ARROW + room(to));
+                if (to.getPackageName().startsWith(HOUSE) && !inner(from).equals(inner(to))) {
+                    boolean within = room(from).equals(room(to));
+                    arrows.add(within ? inner(from) + ARROW + inner(to) : room(from) + ARROW + room(to));
                 }
             }
         }
         return arrows;
     }
 
-    /** The room of a class. */
     private static String room(JavaClass type) {
-        return type.getPackageName().substring(HOUSE.length()).split("\\.")[0];
+        return inner(type).split("\\.")[0];
+    }
+
+    private static String inner(JavaClass type) {
+        return type.getPackageName().substring(HOUSE.length());
     }
 
     /**
@@ -71,7 +75,7 @@ record HouseArrows(Map<String, String> reasons) {
      */
     String diagram() {
         Map<String, Set<String>> known = new TreeMap<>();
-        reasons.keySet().forEach(arrow -> {
+        reasons.keySet().stream().filter(arrow -> !arrow.contains(".")).forEach(arrow -> {
             String[] ends = arrow.split(ARROW);
             known.computeIfAbsent(ends[0], room -> new TreeSet<>()).add(ends[1]);
             known.computeIfAbsent(ends[1], room -> new TreeSet<>());

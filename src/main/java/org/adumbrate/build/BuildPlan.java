@@ -17,9 +17,9 @@ import org.adumbrate.raster.RasterReader;
 import org.adumbrate.raster.decode.RasterFiles;
 import org.adumbrate.sheetfile.Outline;
 import org.adumbrate.sheetfile.Sheet;
-import org.adumbrate.sheetfile.SheetFile;
-import org.adumbrate.sheetfile.SheetFileReader;
 import org.adumbrate.sheetfile.SheetRegion;
+import org.adumbrate.sheetfile.reading.SheetFile;
+import org.adumbrate.sheetfile.reading.SheetFileReader;
 
 /**
  * What a build would read and write.

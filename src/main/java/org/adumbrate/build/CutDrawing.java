@@ -18,10 +18,11 @@ import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.region.ClosedRegions;
-import org.adumbrate.linework.region.Hatch;
+import org.adumbrate.linework.region.HatchLines;
 import org.adumbrate.linework.region.LooseEnd;
 import org.adumbrate.linework.region.ThinParts;
 import org.adumbrate.sheetfile.Cut;
+import org.adumbrate.sheetfile.Hatch;
 
 /**
  * The section cut as it is drawn: its backing, which covers what lies behind, its hatch, and its outline.
@@ -74,11 +75,12 @@ record CutDrawing(Region<SheetPoint> region, List<Layer> layers, List<Finding> f
     }
 
     /** The hatch of a region, clipped to it. */
-    static Mark hatching(org.adumbrate.sheetfile.Hatch hatch, Region<SheetPoint> region) {
+    static Mark hatching(Hatch hatch, Region<SheetPoint> region) {
         Pen pen = new Pen(hatch.width().mm(), Srgb.BLACK, Dash.NONE, LineCap.BUTT, LineJoin.ROUND);
         return new Mark.Lines(
                 pen,
-                Hatch.lines(region, hatch.angle().degrees(), hatch.spacing().mm(), hatch.crossing()));
+                HatchLines.lines(
+                        region, hatch.angle().degrees(), hatch.spacing().mm(), hatch.crossing()));
     }
 
     private static VectorPath<SheetPoint> withinSheet(Region<SheetPoint> region, SheetSize sheet) {

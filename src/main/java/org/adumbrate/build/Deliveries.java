@@ -7,9 +7,9 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import org.adumbrate.fault.Refusal;
-import org.adumbrate.sheetfile.Colors;
+import org.adumbrate.sheetfile.ColorMode;
 import org.adumbrate.sheetfile.Deliver;
-import org.adumbrate.sheetfile.SheetFile;
+import org.adumbrate.sheetfile.reading.SheetFile;
 
 /**
  * The items of a sheet file that are to be delivered.
@@ -81,9 +81,9 @@ record Deliveries(
         OptionalInt level = underlay.compression().isPresent()
                 ? OptionalInt.of(underlay.compression().get())
                 : OptionalInt.empty();
-        OptionalInt channels = underlay.colors() == Colors.AUTO
+        OptionalInt channels = underlay.colors() == ColorMode.AUTO
                 ? OptionalInt.empty()
-                : OptionalInt.of(underlay.colors() == Colors.GREY ? 1 : 3);
+                : OptionalInt.of(underlay.colors() == ColorMode.GREY ? 1 : 3);
         return new PictureRequest(underlay.file(), underlay.bits(), level, underlay.dither(), channels);
     }
 }

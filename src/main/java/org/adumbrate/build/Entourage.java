@@ -21,8 +21,8 @@ import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.Space;
 import org.adumbrate.raster.trace.TooManyCornersException;
 import org.adumbrate.sheetfile.Look;
-import org.adumbrate.sheetfile.SheetFile;
-import org.adumbrate.sheetfile.SheetFileFault;
+import org.adumbrate.sheetfile.complaint.SheetFileFault;
+import org.adumbrate.sheetfile.reading.SheetFile;
 
 /**
  * Birds, planting and figures as they are drawn, the farthest first, each without what something hides of it.

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.adumbrate.sheetfile.Deliver;
 import org.adumbrate.sheetfile.Sheet;
-import org.adumbrate.sheetfile.SheetFile;
+import org.adumbrate.sheetfile.reading.SheetFile;
 
 /** The files that a sheet is made from: the sheet file, and every file that it names anywhere but under {@code deliver}. */
 final class Inputs {

@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Map;
 import org.adumbrate.drawing.DrawingOrder;
 import org.adumbrate.drawing.Layer;
-import org.adumbrate.sheetfile.Complaint;
 import org.adumbrate.sheetfile.Sheet;
-import org.adumbrate.sheetfile.SheetFile;
-import org.adumbrate.sheetfile.SheetFileFault;
 import org.adumbrate.sheetfile.Veil;
+import org.adumbrate.sheetfile.complaint.Complaint;
+import org.adumbrate.sheetfile.complaint.SheetFileFault;
+import org.adumbrate.sheetfile.reading.SheetFile;
 
 /** The order in which the layers of a sheet are drawn: the default, with what the sheet file wishes otherwise. */
 final class LayerOrder {

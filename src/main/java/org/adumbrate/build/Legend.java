@@ -17,6 +17,7 @@ import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.report.page.LegendEntry;
+import org.adumbrate.sheetfile.Cut;
 import org.adumbrate.sheetfile.Hatch;
 import org.adumbrate.sheetfile.Sheet;
 import org.adumbrate.sheetfile.Veil;
@@ -111,7 +112,7 @@ final class Legend {
 
     private Optional<Hatch> hatch(String name) {
         if (name.equals(DrawingOrder.CUT_HATCH)) {
-            return sheet.cut().flatMap(org.adumbrate.sheetfile.Cut::hatch);
+            return sheet.cut().flatMap(Cut::hatch);
         }
         return veil(name).flatMap(veil -> sheet.veils().get(veil).etch());
     }

@@ -8,8 +8,8 @@ import org.adumbrate.figure.outline.FigureOutline;
 import org.adumbrate.figure.outline.OutlineFiles;
 import org.adumbrate.figure.outline.ShippedOutlines;
 import org.adumbrate.sheetfile.Outline;
-import org.adumbrate.sheetfile.SheetFile;
-import org.adumbrate.sheetfile.SheetFileFault;
+import org.adumbrate.sheetfile.complaint.SheetFileFault;
+import org.adumbrate.sheetfile.reading.SheetFile;
 
 /** The outlines that a sheet file names; each is read once. */
 final class Outlines {

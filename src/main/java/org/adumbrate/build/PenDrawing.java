@@ -24,7 +24,9 @@ import org.adumbrate.linework.cleanup.Cleaned;
 import org.adumbrate.linework.profile.DepthSpan;
 import org.adumbrate.linework.profile.DepthWeight;
 import org.adumbrate.linework.profile.Fade;
+import org.adumbrate.sheetfile.CleanUpLimits;
 import org.adumbrate.sheetfile.PenRole;
+import org.adumbrate.sheetfile.PenStyle;
 import org.adumbrate.sheetfile.Percent;
 import org.adumbrate.sheetfile.Sheet;
 
@@ -99,7 +101,7 @@ record PenDrawing(List<Layer> layers, Map<String, List<VectorPath<SheetPoint>>> 
     }
 
     private static Optional<Percent> least(Sheet sheet, String name) {
-        return Optional.ofNullable(sheet.pens().get(name)).flatMap(org.adumbrate.sheetfile.Pen::fades);
+        return Optional.ofNullable(sheet.pens().get(name)).flatMap(PenStyle::fades);
     }
 
     private static Optional<Fade> fade(Sheet sheet, String name, DepthSpan span) {
@@ -122,7 +124,7 @@ record PenDrawing(List<Layer> layers, Map<String, List<VectorPath<SheetPoint>>> 
     }
 
     /** What is cleaned, in mm. */
-    static CleanUpSettings settings(org.adumbrate.sheetfile.CleanUp asked) {
+    static CleanUpSettings settings(CleanUpLimits asked) {
         return asked.on()
                 ? new CleanUpSettings(
                         asked.duplicates().mm(),
@@ -138,7 +140,7 @@ record PenDrawing(List<Layer> layers, Map<String, List<VectorPath<SheetPoint>>> 
 
     /** The pen of a name; lines of a veil that no pen draws are drawn as planting is. */
     private static Pen pen(Sheet sheet, String name) {
-        org.adumbrate.sheetfile.Pen asked = sheet.pens().get(name);
+        PenStyle asked = sheet.pens().get(name);
         if (asked == null) {
             return Pen.round(PenRole.PLANTING.width().mm(), Srgb.BLACK);
         }

@@ -14,17 +14,18 @@ import org.adumbrate.figure.Stance;
 import org.adumbrate.figure.outline.FigureOutline;
 import org.adumbrate.figure.planting.Flock;
 import org.adumbrate.figure.planting.FlockRule;
-import org.adumbrate.figure.planting.Planting;
 import org.adumbrate.figure.planting.PlantingRule;
+import org.adumbrate.figure.planting.Scatter;
 import org.adumbrate.geometry.Region;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.sheetfile.Birds;
 import org.adumbrate.sheetfile.Figure;
 import org.adumbrate.sheetfile.Metres;
 import org.adumbrate.sheetfile.Outline;
+import org.adumbrate.sheetfile.Planting;
 import org.adumbrate.sheetfile.Sheet;
-import org.adumbrate.sheetfile.SheetFile;
-import org.adumbrate.sheetfile.SheetFileFault;
+import org.adumbrate.sheetfile.complaint.SheetFileFault;
+import org.adumbrate.sheetfile.reading.SheetFile;
 
 /** Places the figures, the planting and the birds of a sheet in its scene. */
 final class PlacedEntourage {
@@ -81,9 +82,8 @@ final class PlacedEntourage {
     /** The plants of all beds. */
     List<Standing> plants() throws IOException, Refusal {
         List<Standing> standing = new ArrayList<>();
-        for (Map.Entry<String, org.adumbrate.sheetfile.Planting> entry :
-                sheet.planting().entrySet()) {
-            org.adumbrate.sheetfile.Planting asked = entry.getValue();
+        for (Map.Entry<String, Planting> entry : sheet.planting().entrySet()) {
+            Planting asked = entry.getValue();
             String key = "planting." + entry.getKey();
             String floor = floor(asked.floor(), key);
             PlantingRule rule = new PlantingRule(
@@ -98,7 +98,7 @@ final class PlacedEntourage {
                     && shown.stream().anyMatch(outline -> outline.nominalM().isEmpty())) {
                 throw fault(key, "'" + key + "' needs 'height': one of its outlines does not say how tall it is");
             }
-            for (PlacedFigure plant : Planting.plants(
+            for (PlacedFigure plant : Scatter.plants(
                     shown,
                     scene.regions().get(asked.region()),
                     scene.view(),

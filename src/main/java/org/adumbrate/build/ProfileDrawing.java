@@ -13,6 +13,7 @@ import org.adumbrate.figure.depth.DepthMap;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.profile.DepthField;
+import org.adumbrate.linework.profile.ProfileLines;
 import org.adumbrate.linework.profile.ProfileSettings;
 import org.adumbrate.sheetfile.Profile;
 import org.adumbrate.sheetfile.Sheet;
@@ -46,8 +47,8 @@ final class ProfileDrawing {
                 drawn,
                 PenDrawing.settings(sheet.cleanUp()),
                 () -> depth.isPresent()
-                        ? org.adumbrate.linework.profile.Profile.of(building, cut, field(depth.get()), usual)
-                        : org.adumbrate.linework.profile.Profile.of(building, cut, usual));
+                        ? ProfileLines.of(building, cut, field(depth.get()), usual)
+                        : ProfileLines.of(building, cut, usual));
         Pen pen = Pen.round(asked.width().mm(), asked.ink());
         return Layer.of(DrawingOrder.PROFILE, List.of(new Mark.Lines(pen, outline)));
     }

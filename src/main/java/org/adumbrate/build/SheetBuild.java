@@ -15,8 +15,8 @@ import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.registration.LinePattern;
 import org.adumbrate.sheetfile.Sheet;
-import org.adumbrate.sheetfile.SheetFile;
-import org.adumbrate.sheetfile.SheetFileReader;
+import org.adumbrate.sheetfile.reading.SheetFile;
+import org.adumbrate.sheetfile.reading.SheetFileReader;
 
 /** Builds everything that a sheet file asks to have delivered. */
 public final class SheetBuild {

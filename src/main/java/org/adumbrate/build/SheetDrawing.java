@@ -8,7 +8,7 @@ import org.adumbrate.drawing.Layer;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.registration.LinePattern;
 import org.adumbrate.sheetfile.Sheet;
-import org.adumbrate.sheetfile.SheetFile;
+import org.adumbrate.sheetfile.reading.SheetFile;
 
 /**
  * Everything that is drawn over the underlay.

@@ -19,12 +19,12 @@ import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.registration.LinePattern;
 import org.adumbrate.sheetfile.Camera;
-import org.adumbrate.sheetfile.Complaint;
 import org.adumbrate.sheetfile.Degrees;
 import org.adumbrate.sheetfile.Sheet;
-import org.adumbrate.sheetfile.SheetFile;
-import org.adumbrate.sheetfile.SheetFileFault;
-import org.adumbrate.sheetfile.SheetFileReader;
+import org.adumbrate.sheetfile.complaint.Complaint;
+import org.adumbrate.sheetfile.complaint.SheetFileFault;
+import org.adumbrate.sheetfile.reading.SheetFile;
+import org.adumbrate.sheetfile.reading.SheetFileReader;
 
 /**
  * A sheet made ready for delivery and not delivered: what will be printed, to be looked at before it is.

@@ -21,9 +21,9 @@ import org.adumbrate.raster.trace.TooManyCornersException;
 import org.adumbrate.registration.FramePlacement;
 import org.adumbrate.registration.Placement;
 import org.adumbrate.sheetfile.Polygon;
-import org.adumbrate.sheetfile.SheetFile;
-import org.adumbrate.sheetfile.SheetFileFault;
 import org.adumbrate.sheetfile.SheetRegion;
+import org.adumbrate.sheetfile.complaint.SheetFileFault;
+import org.adumbrate.sheetfile.reading.SheetFile;
 
 /**
  * The named regions of a sheet.

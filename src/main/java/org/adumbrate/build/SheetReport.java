@@ -18,8 +18,8 @@ import org.adumbrate.report.page.Report;
 import org.adumbrate.report.page.Sunlight;
 import org.adumbrate.report.page.WrittenFile;
 import org.adumbrate.sheetfile.Degrees;
-import org.adumbrate.sheetfile.SheetFile;
 import org.adumbrate.sheetfile.Sun;
+import org.adumbrate.sheetfile.reading.SheetFile;
 
 /**
  * Gathers what the report of a sheet shows.

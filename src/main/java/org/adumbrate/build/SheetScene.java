@@ -14,7 +14,7 @@ import org.adumbrate.perspective.View;
 import org.adumbrate.registration.LinePattern;
 import org.adumbrate.sheetfile.DepthPass;
 import org.adumbrate.sheetfile.Sheet;
-import org.adumbrate.sheetfile.SheetFile;
+import org.adumbrate.sheetfile.reading.SheetFile;
 
 /**
  * The people of a sheet, and what they stand in.

@@ -14,8 +14,8 @@ import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.ColorSort;
 import org.adumbrate.linework.Stroke;
 import org.adumbrate.linework.region.Veils;
-import org.adumbrate.sheetfile.Pen;
 import org.adumbrate.sheetfile.PenRole;
+import org.adumbrate.sheetfile.PenStyle;
 import org.adumbrate.sheetfile.Sheet;
 import org.adumbrate.sheetfile.Veil;
 
@@ -103,7 +103,7 @@ record VeilDrawing(List<Layer> layers, List<Finding> findings) {
         if (sheet.heights().filter(heights -> isNear(stroke, heights.color())).isPresent()) {
             return false;
         }
-        for (Pen pen : sheet.pens().values()) {
+        for (PenStyle pen : sheet.pens().values()) {
             boolean seenThrough = pen.role() == PenRole.GLASS || pen.role() == PenRole.NEIGHBOUR;
             if (seenThrough && isNear(stroke, pen.color())) {
                 return false;

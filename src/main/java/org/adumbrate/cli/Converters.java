@@ -8,6 +8,7 @@ import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.perspective.SunSample;
 import org.adumbrate.sheetfile.Metres;
+import org.adumbrate.sheetfile.form.MetresText;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -101,7 +102,7 @@ final class Converters {
     static final class ModelLength implements ITypeConverter<Metres> {
         @Override
         public Metres convert(String text) {
-            return Metres.parse(text)
+            return MetresText.parse(text)
                     .orElseThrow(() ->
                             new TypeConversionException("'" + text + "' is no length; write 1.65m, 165cm or 5.5ft"));
         }

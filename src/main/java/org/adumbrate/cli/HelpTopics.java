@@ -6,7 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Iterator;
 import java.util.List;
-import org.adumbrate.sheetfile.SheetKeys;
+import org.adumbrate.sheetfile.schema.SheetKeys;
 
 /** What the program explains beside its commands, in texts of at most 80 columns; the first line of each is its title. */
 final class HelpTopics implements Iterable<String> {

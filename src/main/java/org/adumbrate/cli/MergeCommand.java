@@ -15,7 +15,7 @@ import org.adumbrate.build.PassRequest;
 import org.adumbrate.build.PictureRequest;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.SheetSize;
-import org.adumbrate.sheetfile.PaperSize;
+import org.adumbrate.sheetfile.form.PaperSize;
 import org.adumbrate.underlay.PassLook;
 import org.adumbrate.underlay.PassRole;
 import picocli.CommandLine.Command;

@@ -1,7 +1,7 @@
 package org.adumbrate.cli;
 
 import java.util.concurrent.Callable;
-import org.adumbrate.sheetfile.SheetSchema;
+import org.adumbrate.sheetfile.schema.SheetSchema;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 

@@ -63,7 +63,7 @@ public final class LineSheets {
         try (InputStream in = Files.newInputStream(file)) {
             return in.readNBytes(HEAD);
         } catch (IOException e) {
-            throw new InputFault(file, "cannot be read (" + Complaint.of(e) + ")", "check who may read it", e);
+            throw new InputFault(file, "cannot be read (" + LibraryWords.of(e) + ")", "check who may read it", e);
         }
     }
 }

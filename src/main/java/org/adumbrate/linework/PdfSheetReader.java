@@ -40,7 +40,7 @@ final class PdfSheetReader {
             // the library's own parsing is bounded by the file alone; what it held is free again by now
             throw new InputFault(file, "needs more memory than there is", "export fewer objects at a time", e);
         } catch (IOException | RuntimeException | NoClassDefFoundError e) {
-            throw new InputFault(file, "cannot be read as a PDF (" + Complaint.of(e) + ")", AGAIN, e);
+            throw new InputFault(file, "cannot be read as a PDF (" + LibraryWords.of(e) + ")", AGAIN, e);
         }
     }
 

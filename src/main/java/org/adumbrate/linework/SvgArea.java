@@ -57,7 +57,7 @@ public final class SvgArea {
         } catch (TooIntricateException e) {
             throw new InputFault(file, e.getMessage(), "simplify its paths first", e);
         } catch (RuntimeException e) {
-            throw new InputFault(file, "cannot be read as SVG (" + Complaint.of(e) + ")", REMEDY, e);
+            throw new InputFault(file, "cannot be read as SVG (" + LibraryWords.of(e) + ")", REMEDY, e);
         }
     }
 }

@@ -63,7 +63,8 @@ final class SvgDocument {
         } catch (InputFault e) {
             throw e;
         } catch (IOException e) {
-            throw new InputFault(file, "cannot be read (" + Complaint.of(e) + ")", "check the name and the folder", e);
+            throw new InputFault(
+                    file, "cannot be read (" + LibraryWords.of(e) + ")", "check the name and the folder", e);
         }
     }
 
@@ -93,9 +94,9 @@ final class SvgDocument {
             throw new InputFault(file, e.getMessage(), "export fewer objects at a time", e);
         } catch (SAXParseException e) {
             String place = "line " + e.getLineNumber() + ", column " + e.getColumnNumber();
-            throw new InputFault(file, "is not well-formed XML (" + place + ": " + Complaint.of(e) + ")", REMEDY, e);
+            throw new InputFault(file, "is not well-formed XML (" + place + ": " + LibraryWords.of(e) + ")", REMEDY, e);
         } catch (IOException | SAXException | ParserConfigurationException | RuntimeException e) {
-            throw new InputFault(file, "cannot be read as SVG (" + Complaint.of(e) + ")", REMEDY, e);
+            throw new InputFault(file, "cannot be read as SVG (" + LibraryWords.of(e) + ")", REMEDY, e);
         }
     }
 

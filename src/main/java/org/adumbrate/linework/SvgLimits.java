@@ -42,7 +42,8 @@ final class SvgLimits extends DefaultHandler {
         } catch (InputFault e) {
             throw e;
         } catch (IOException e) {
-            throw new InputFault(file, "cannot be read (" + Complaint.of(e) + ")", "check the name and the folder", e);
+            throw new InputFault(
+                    file, "cannot be read (" + LibraryWords.of(e) + ")", "check the name and the folder", e);
         }
         try (InputStream in = Files.newInputStream(file)) {
             SvgParsers.passing().parse(in, new SvgLimits());

@@ -30,7 +30,7 @@ final class SvgSheetReader {
             throw new InputFault(file, e.getMessage(), "export fewer objects at a time", e);
         } catch (RuntimeException e) {
             throw new InputFault(
-                    file, "cannot be read as SVG (" + Complaint.of(e) + ")", "export it again as plain SVG", e);
+                    file, "cannot be read as SVG (" + LibraryWords.of(e) + ")", "export it again as plain SVG", e);
         }
     }
 }

@@ -2,7 +2,7 @@ package org.adumbrate.preflight;
 
 import java.util.List;
 import org.adumbrate.geometry.SheetPoint;
-import org.adumbrate.sheetfile.Place;
+import org.adumbrate.sheetfile.complaint.Place;
 
 /**
  * Something that was found before printing.

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.preflight.Observation.Severity;
-import org.adumbrate.sheetfile.SheetFile;
+import org.adumbrate.sheetfile.reading.SheetFile;
 
 /** Collects what rules observe about a sheet file. */
 final class Observations {

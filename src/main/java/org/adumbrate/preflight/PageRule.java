@@ -3,7 +3,7 @@ package org.adumbrate.preflight;
 import org.adumbrate.build.SheetProof;
 import org.adumbrate.preflight.Observation.Severity;
 import org.adumbrate.preflight.Observations.Advice;
-import org.adumbrate.sheetfile.PaperSize;
+import org.adumbrate.sheetfile.form.PaperSize;
 
 /** Whether printers know the sheet. */
 final class PageRule implements Rule {

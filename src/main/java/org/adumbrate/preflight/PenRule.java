@@ -6,7 +6,8 @@ import org.adumbrate.build.SheetProof;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.preflight.Observation.Severity;
 import org.adumbrate.preflight.Observations.Advice;
-import org.adumbrate.sheetfile.Pen;
+import org.adumbrate.drawing.Pen;
+import org.adumbrate.sheetfile.PenStyle;
 import org.adumbrate.sheetfile.Sheet;
 import org.adumbrate.sheetfile.Veil;
 
@@ -26,8 +27,8 @@ final class PenRule implements Rule {
     @Override
     public void look(SheetProof proof, Observations found) {
         Sheet sheet = proof.asked().sheet();
-        for (Map.Entry<String, Pen> entry : sheet.pens().entrySet()) {
-            Pen pen = entry.getValue();
+        for (Map.Entry<String, PenStyle> entry : sheet.pens().entrySet()) {
+            PenStyle pen = entry.getValue();
             if (!pen.hidden()) {
                 String key = "pens." + entry.getKey();
                 thin(key, pen.weight().mm(), found);
@@ -84,7 +85,7 @@ final class PenRule implements Rule {
         }
     }
 
-    private static void screened(String key, Pen pen, Observations found) {
+    private static void screened(String key, PenStyle pen, Observations found) {
         Srgb ink = pen.ink();
         boolean grey = Math.max(ink.red(), Math.max(ink.green(), ink.blue())) > NEARLY_BLACK;
         if (grey && pen.weight().mm() <= THINNEST_MM + ROUNDING) {

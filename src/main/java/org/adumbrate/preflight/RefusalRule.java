@@ -3,7 +3,7 @@ package org.adumbrate.preflight;
 import java.util.List;
 import org.adumbrate.build.SheetProof;
 import org.adumbrate.preflight.Observation.Severity;
-import org.adumbrate.sheetfile.Place;
+import org.adumbrate.sheetfile.complaint.Place;
 
 /** What a build would refuse. */
 final class RefusalRule implements Rule {

@@ -81,7 +81,7 @@ public record Deliver(
             boolean dither,
 
             @Key(value = "Grey or colour; auto writes grey where no pass has a tint.", byDefault = "auto")
-            Colors colors) {}
+            ColorMode colors) {}
 
     /**
      * The figures' shadows as a raster.

@@ -2,6 +2,7 @@ package org.adumbrate.sheetfile;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import org.adumbrate.sheetfile.complaint.Wording;
 
 /**
  * A depth render: how far along the viewing direction each visible surface lies from the eye.

@@ -1,5 +1,7 @@
 package org.adumbrate.sheetfile;
 
+import org.adumbrate.sheetfile.complaint.Wording;
+
 /**
  * From how far to how far along the viewing direction.
  *

@@ -11,7 +11,7 @@ import java.lang.annotation.Target;
  */
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.RECORD_COMPONENT)
-@interface Key {
+public @interface Key {
     /** What it means, for whoever writes the key; a sentence. */
     String value();
 

@@ -33,7 +33,7 @@ public record Profile(
      *
      * @param all the pens of the sheet
      */
-    public List<String> pensOf(Map<String, Pen> all) {
+    public List<String> pensOf(Map<String, PenStyle> all) {
         return pens.isEmpty()
                 ? all.entrySet().stream()
                         .filter(pen -> pen.getValue().role() == PenRole.BUILDING)

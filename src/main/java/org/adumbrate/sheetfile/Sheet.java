@@ -34,7 +34,7 @@ public record Sheet(
         Optional<SheetSize> size,
 
         @Key(value = "Pixels per inch of the underlay.", byDefault = "300", min = 36, max = 2400)
-        Resolution resolution,
+        PrintResolution resolution,
 
         @Key(value = "The line sheets: one vector file (PDF or SVG) or a list of them.", atLeast = 1, oneOrMany = true)
         List<LineFile> lines,
@@ -58,10 +58,10 @@ public record Sheet(
         Optional<Heights> heights,
 
         @Key("The pens by name, each for one stroke colour of the line sheets; drawn in this order.")
-        Map<String, Pen> pens,
+        Map<String, PenStyle> pens,
 
         @Key(value = "What is tidied in the lines before they are drawn; false for nothing.", byDefault = "{}")
-        CleanUp cleanUp,
+        CleanUpLimits cleanUp,
 
         @Key("How the cut is drawn.") Optional<Cut> cut,
 

@@ -8,7 +8,7 @@ import java.lang.annotation.Target;
 /** How a record is written, where it is not just a mapping of its keys. */
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.TYPE)
-@interface Written {
+public @interface Written {
     /** As a list: of its components in their order or, where its only component is a list, as that list. */
     boolean asList() default false;
 

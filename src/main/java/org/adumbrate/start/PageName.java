@@ -2,7 +2,7 @@ package org.adumbrate.start;
 
 import java.util.Locale;
 import org.adumbrate.geometry.SheetSize;
-import org.adumbrate.sheetfile.PaperSize;
+import org.adumbrate.sheetfile.form.PaperSize;
 
 /**
  * A page by the words of the trade.

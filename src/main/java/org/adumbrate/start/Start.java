@@ -18,7 +18,7 @@ import org.adumbrate.linework.PageFit;
 import org.adumbrate.output.OutputFile;
 import org.adumbrate.perspective.FittedDepth;
 import org.adumbrate.registration.LinePattern;
-import org.adumbrate.sheetfile.SheetFileReader;
+import org.adumbrate.sheetfile.reading.SheetFileReader;
 
 /** Writes the first sheet file of a folder of exports. */
 public final class Start {

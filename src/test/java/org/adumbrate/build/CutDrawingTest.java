@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import org.adumbrate.build.Finding.Severity;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.linework.SheetPaths;
-import org.adumbrate.sheetfile.SheetFileReader;
+import org.adumbrate.sheetfile.reading.SheetFileReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

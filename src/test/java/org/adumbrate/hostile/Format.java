@@ -3,7 +3,7 @@ package org.adumbrate.hostile;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.adumbrate.figure.outline.OutlineFiles;
-import org.adumbrate.sheetfile.SheetFileReader;
+import org.adumbrate.sheetfile.reading.SheetFileReader;
 
 /** Everything that the program reads, and the reader of each. */
 @SuppressWarnings("ImmutableEnumChecker") // its readers hold nothing

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.adumbrate.fault.InputFault;
-import org.adumbrate.sheetfile.SheetFileFault;
+import org.adumbrate.sheetfile.complaint.SheetFileFault;
 
 /**
  * Reads a file in a thread of its own, and watches over time and memory. Time is the processor's, for the machine may be busy

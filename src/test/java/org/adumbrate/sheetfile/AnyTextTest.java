@@ -10,6 +10,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
+import org.adumbrate.sheetfile.complaint.SheetFileFault;
+import org.adumbrate.sheetfile.reading.SheetFileReader;
 
 /** Whatever is done to a sheet file, it reads well or is complained of; nothing else comes out. */
 class AnyTextTest {

@@ -6,6 +6,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.adumbrate.sheetfile.complaint.SheetFileFault;
+import org.adumbrate.sheetfile.reading.SheetFile;
+import org.adumbrate.sheetfile.reading.SheetFileReader;
 
 /** A folder with the exports that the test sheets name; all of them empty, for the reader opens none. */
 final class Desk {

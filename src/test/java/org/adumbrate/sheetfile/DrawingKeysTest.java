@@ -51,11 +51,11 @@ class DrawingKeysTest {
         "other, 0.25",
     })
     void aRoleGivesItsPenAWidth(String role, double widthMm) throws IOException {
-        Pen pen = read("pens: { p: { color: black, role: " + role + " } }\n")
+        PenStyle pen = read("pens: { p: { color: black, role: " + role + " } }\n")
                 .pens()
                 .get("p");
         assertThat(pen.weight()).isEqualTo(mm(widthMm));
-        Pen stated = read("pens: { p: { color: black, role: " + role + ", width: 0.35 } }\n")
+        PenStyle stated = read("pens: { p: { color: black, role: " + role + ", width: 0.35 } }\n")
                 .pens()
                 .get("p");
         assertThat(stated.weight()).isEqualTo(mm(0.35));
@@ -71,12 +71,12 @@ class DrawingKeysTest {
 
     @Test
     void aPenHasCapsJoinsAndFading() throws IOException {
-        Pen pen = desk.read(Desk.fullSheet()).sheet().pens().get("furniture");
+        PenStyle pen = desk.read(Desk.fullSheet()).sheet().pens().get("furniture");
         assertThat(pen.role()).isEqualTo(PenRole.FURNITURE);
         assertThat(pen.cap().line()).isEqualTo(LineCap.BUTT);
         assertThat(pen.join()).isEqualTo(LineJoin.MITER);
         assertThat(pen.fades()).contains(new Percent(50));
-        Pen square = read("pens: { p: { color: black, cap: square, join: bevel } }\n")
+        PenStyle square = read("pens: { p: { color: black, cap: square, join: bevel } }\n")
                 .pens()
                 .get("p");
         assertThat(square.cap().line()).isEqualTo(LineCap.PROJECTING);
@@ -85,13 +85,13 @@ class DrawingKeysTest {
 
     @Test
     void linesAreCleanedUpUnlessSwitchedOff() throws IOException {
-        CleanUp usual = new CleanUp(true, mm(0.05), mm(0.1), mm(0.2), mm(0.1));
+        CleanUpLimits usual = new CleanUpLimits(true, mm(0.05), mm(0.1), mm(0.2), mm(0.1));
         assertThat(read("resolution: 300\n").cleanUp()).isEqualTo(usual);
         assertThat(read("clean-up: true\n").cleanUp()).isEqualTo(usual);
         assertThat(read("clean-up: { shortest: 0, join: 0.3 }\n").cleanUp())
-                .isEqualTo(new CleanUp(true, mm(0.05), mm(0.3), mm(0), mm(0.1)));
-        CleanUp off = read("clean-up: false\n").cleanUp();
-        assertThat(off).isEqualTo(new CleanUp(false, mm(0), mm(0), mm(0), mm(0)));
+                .isEqualTo(new CleanUpLimits(true, mm(0.05), mm(0.3), mm(0), mm(0.1)));
+        CleanUpLimits off = read("clean-up: false\n").cleanUp();
+        assertThat(off).isEqualTo(new CleanUpLimits(false, mm(0), mm(0), mm(0), mm(0)));
         assertThat(read("clean-up: { on: false, clutter: 1 }\n").cleanUp()).isEqualTo(off);
     }
 

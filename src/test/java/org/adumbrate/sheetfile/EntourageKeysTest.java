@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.adumbrate.geometry.Length;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Srgb;
+import org.adumbrate.sheetfile.reading.SheetFile;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

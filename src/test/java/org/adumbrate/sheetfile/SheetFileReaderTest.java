@@ -17,6 +17,9 @@ import org.adumbrate.geometry.LineJoin;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.Srgb;
+import org.adumbrate.sheetfile.complaint.Place;
+import org.adumbrate.sheetfile.reading.SheetFile;
+import org.adumbrate.sheetfile.reading.SheetFileReader;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,7 +43,7 @@ class SheetFileReaderTest {
     void theSmallestSheetFileHasAllDefaults() throws IOException {
         Sheet sheet = desk.read(SMALLEST).sheet();
         assertThat(sheet.size()).isEmpty();
-        assertThat(sheet.resolution()).isEqualTo(new Resolution(300));
+        assertThat(sheet.resolution()).isEqualTo(new PrintResolution(300));
         assertThat(sheet.lines()).containsExactly(new LineFile(folder.resolve("lines.pdf"), Fit.SCALE));
         assertThat(sheet.passes())
                 .isEqualTo(new Passes(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()));
@@ -108,7 +111,7 @@ class SheetFileReaderTest {
         Sheet sheet = full();
         assertThat(sheet.pens().keySet()).containsExactly("section", "building", "furniture", "alignment");
         assertThat(sheet.pens().get("building"))
-                .isEqualTo(new Pen(
+                .isEqualTo(new PenStyle(
                         new Srgb(10, 100, 200),
                         Optional.empty(),
                         Srgb.BLACK,
@@ -119,7 +122,7 @@ class SheetFileReaderTest {
                         LineJoin.ROUND,
                         Optional.empty()));
         assertThat(sheet.pens().get("building").weight()).isEqualTo(Length.ofMillimetres(0.25));
-        Pen furniture = sheet.pens().get("furniture");
+        PenStyle furniture = sheet.pens().get("furniture");
         assertThat(furniture.weight()).isEqualTo(Length.ofPoints(0.5));
         assertThat(furniture.ink()).isEqualTo(new Srgb(0x33, 0x33, 0x33));
         assertThat(furniture.dash()).extracting(Length::mm).containsExactly(3.0, 1.0, 0.5, 1.0);
@@ -186,14 +189,14 @@ class SheetFileReaderTest {
         Deliver full = full().deliver();
         assertThat(full.underlay())
                 .contains(new Deliver.Underlay(
-                        folder.resolve("out/underlay.tif"), 16, Optional.of(6), false, Colors.GREY));
+                        folder.resolve("out/underlay.tif"), 16, Optional.of(6), false, ColorMode.GREY));
         assertThat(full.svg().orElseThrow().embedUnderlay()).isTrue();
         assertThat(full.preview().orElseThrow().width()).isEqualTo(1200);
         Deliver plain = desk.read("lines: lines.pdf\ndeliver: { underlay: u.tiff, preview: p.png }\n")
                 .sheet()
                 .deliver();
         assertThat(plain.underlay())
-                .contains(new Deliver.Underlay(folder.resolve("u.tiff"), 8, Optional.empty(), true, Colors.AUTO));
+                .contains(new Deliver.Underlay(folder.resolve("u.tiff"), 8, Optional.empty(), true, ColorMode.AUTO));
         assertThat(plain.preview()).contains(new Deliver.Preview(folder.resolve("p.png"), 1600));
     }
 

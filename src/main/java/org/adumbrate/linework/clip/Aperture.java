@@ -1,7 +1,7 @@
 package org.adumbrate.linework.clip;
 
 /** A closed part of the plane that lines are seen through. */
-sealed interface Aperture permits Window, Outline, Union {
+sealed interface Aperture permits Window, OutlineAperture, Union {
     /**
      * How near to a border still counts as on it, in mm. Files hold coordinates in single precision, which at the far
      * edge of an A0 sheet is no finer than this.

@@ -54,10 +54,11 @@ public final class Clip<P extends PlanePoint> {
         int all = edges;
         for (ClipShape<P> shape : shapes) {
             Optional<Window> rectangle = Window.drawnBy(shape.outline());
-            Aperture aperture =
-                    rectangle.isPresent() ? rectangle.get() : new Outline(shape.outline(), shape.rule(), effort);
+            Aperture aperture = rectangle.isPresent()
+                    ? rectangle.get()
+                    : new OutlineAperture(shape.outline(), shape.rule(), effort);
             inner.add(aperture);
-            all += aperture instanceof Outline outline ? outline.edges() : 0;
+            all += aperture instanceof OutlineAperture outline ? outline.edges() : 0;
             if (apertures.size() >= DEEPEST || all > MOST_EDGES) {
                 throw new TooIntricateException("has clips that lie within each other deeper than " + DEEPEST
                         + " or with more than " + MOST_EDGES + " edges");

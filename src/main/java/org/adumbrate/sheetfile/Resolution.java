@@ -1,8 +1,0 @@
-package org.adumbrate.sheetfile;
-
-/**
- * How finely a sheet is printed.
- *
- * @param dpi pixels per inch
- */
-public record Resolution(double dpi) {}

@@ -1,0 +1,51 @@
+package org.adumbrate.sheetfile.reading;
+
+import java.util.List;
+import org.adumbrate.sheetfile.PenRole;
+import org.adumbrate.sheetfile.complaint.Nearest;
+import org.adumbrate.sheetfile.complaint.Wording;
+import org.adumbrate.sheetfile.form.Notes;
+
+/**
+ * That every name which a value refers to is given somewhere in the sheet file.
+ *
+ * @param notes what the reading found
+ */
+record NameChecks(Notes notes) {
+    void run() {
+        floors();
+        all("region", "(veils|planting|birds)\\.[^.]+\\.region|.*\\.behind\\[\\d+\\]", notes.namesIn("regions"));
+        all("pen", "profile\\.pens\\[\\d+\\]", notes.namesIn("pens"));
+        profileGoesAroundSomething();
+    }
+
+    private void floors() {
+        List<String> floors = notes.namesIn("floors");
+        if (floors.isEmpty()) {
+            return; // the floors are then fitted, and named by whoever fits them
+        }
+        all("floor", "(figures\\[\\d+\\]|planting\\.[^.]+)\\.floor", floors);
+        if (floors.size() > 1) {
+            notes.values("figures\\[\\d+\\]|planting\\.[^.]+")
+                    .filter(item -> !notes.has(item.getKey() + ".floor"))
+                    .forEach(item -> notes.complain(
+                            item.getKey(), "'" + item.getKey() + "' needs 'floor': " + Wording.choice(floors)));
+        }
+    }
+
+    private void all(String kind, String path, List<String> known) {
+        notes.values(path)
+                .filter(name -> !known.contains(name.getValue()))
+                .forEach(name -> notes.complain(name.getKey(), Nearest.unknown(kind, (String) name.getValue(), known)));
+    }
+
+    private void profileGoesAroundSomething() {
+        boolean isAround = notes.has("profile.pens[0]")
+                || notes.values("pens\\.[^.]+\\.role").anyMatch(role -> role.getValue() == PenRole.BUILDING);
+        if (!isAround) {
+            notes.values("profile")
+                    .forEach(profile -> notes.complain(
+                            profile.getKey(), "'profile' needs 'pens': names of pens, or a pen with role: building"));
+        }
+    }
+}
