@@ -10,6 +10,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.ModelPoint;
 import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.Region;
@@ -33,7 +34,7 @@ class FigureShadowTest {
     private static final float[] WHOLE_EVENING = all(EVENING);
 
     private static FigureShadow shadow(SunDirection sun, Receiver receiver, List<StandingSolid> figures) {
-        return FigureShadow.of(VIEW, sun, SHEET, CANVAS, List.of(new Casting(receiver, figures)));
+        return FigureShadow.of(VIEW, sun, Canvas.whole(SHEET, CANVAS), List.of(new Casting(receiver, figures)));
     }
 
     private static float[] all(FigureShadow shadow) {
@@ -69,8 +70,7 @@ class FigureShadowTest {
         FigureShadow shadow = FigureShadow.of(
                 view,
                 SunDirection.of(around, altitude, 0),
-                new SheetSize(1600, 1600),
-                new PixelSize(16000, 16000),
+                Canvas.whole(new SheetSize(1600, 1600), new PixelSize(16000, 16000)),
                 List.of(new Casting(GROUND, List.of(board))));
         float[] tip = new float[1];
         shadow.read((int) (tipX * 10), (int) (tipY * 10), 1, 1, tip);
@@ -157,15 +157,13 @@ class FigureShadowTest {
         float[] one = all(FigureShadow.of(
                 straight,
                 SunDirection.of(160, 40, 0),
-                SHEET,
-                CANVAS,
+                Canvas.whole(SHEET, CANVAS),
                 List.of(new Casting(
                         GROUND, List.of(new StandingSolid(new ModelPoint(0.7, 9, 0), 0.5, false, person()))))));
         float[] other = all(FigureShadow.of(
                 straight,
                 SunDirection.of(-160, 40, 0),
-                SHEET,
-                CANVAS,
+                Canvas.whole(SHEET, CANVAS),
                 List.of(new Casting(
                         GROUND, List.of(new StandingSolid(new ModelPoint(-0.7, 9, 0), -0.5, true, person()))))));
         double off = 0;

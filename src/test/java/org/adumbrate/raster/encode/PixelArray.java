@@ -20,7 +20,7 @@ public final class PixelArray implements StripEncoder {
     }
 
     @Override
-    public Packer packer() {
+    public Filler filler() {
         return new StripPacker(format, 0) {
             @Override
             void filter(byte[] row, byte[] strip, int at) {
@@ -35,7 +35,7 @@ public final class PixelArray implements StripEncoder {
     }
 
     @Override
-    public void append(Packed strip) {
+    public void take(Strip strip) {
         byte[] samples = ((PackedStrip) strip).data();
         int channels = format.channels();
         for (int k = 0; k < samples.length; k += channels) {
