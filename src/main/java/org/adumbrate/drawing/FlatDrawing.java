@@ -2,6 +2,7 @@ package org.adumbrate.drawing;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.function.Supplier;
 import org.adumbrate.geometry.Canvas;
 import org.adumbrate.raster.LightSink;
 
@@ -19,7 +20,7 @@ public final class FlatDrawing implements LightSink {
     private final int underlayChannels;
     private final int channels;
     private final LightSink picture;
-    private final Inks inks;
+    private final Supplier<InkSource> ink;
 
     /**
      * @param canvas what is drawn on
@@ -33,7 +34,26 @@ public final class FlatDrawing implements LightSink {
         this.underlayChannels = underlayChannels;
         this.channels = channels;
         this.picture = picture;
-        this.inks = new Inks(canvas, layers, channels == 1);
+        Inks inks = new Inks(canvas, layers, channels == 1);
+        this.ink = () -> new StreamedInk(inks);
+    }
+
+    /**
+     * Lays layers that are held over what comes.
+     *
+     * @param underlayChannels channels of the strips that will come: 1 or 3
+     * @param layers what is laid over them
+     * @param picture takes the strips with the layers on them, with the layers' channels
+     */
+    public FlatDrawing(int underlayChannels, InkedLayers layers, LightSink picture) {
+        this.canvas = layers.canvas();
+        this.underlayChannels = underlayChannels;
+        this.channels = layers.channels();
+        this.picture = picture;
+        this.ink = () -> (column, row) -> {
+            InkTile tile = layers.tile(column, row);
+            return tile == null ? null : tile.pixels();
+        };
     }
 
     /** The channels that show an underlay of so many and layers over it truly: 1 if all are grey, else 3. */
@@ -47,7 +67,7 @@ public final class FlatDrawing implements LightSink {
 
     @Override
     public Filler filler() {
-        return new InkOver(canvas.window(), underlayChannels, channels, new StreamedInk(inks), picture.filler());
+        return new InkOver(canvas.window(), underlayChannels, channels, ink.get(), picture.filler());
     }
 
     @Override

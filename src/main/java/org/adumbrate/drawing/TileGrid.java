@@ -1,6 +1,7 @@
 package org.adumbrate.drawing;
 
 import org.adumbrate.geometry.Canvas;
+import org.adumbrate.geometry.PixelBox;
 
 /**
  * The tiles in which Java2D draws, and those of them that a window of a canvas needs. Tiles lie at fixed places of the whole grid and
@@ -34,6 +35,16 @@ record TileGrid(Canvas canvas) {
     /** How many rows of tiles there are. */
     int rows() {
         return (canvas.window().bottom() - 1) / ROWS - firstRow() + 1;
+    }
+
+    /** The part of a tile that lies in the window. */
+    PixelBox inWindow(int column, int row) {
+        PixelBox window = canvas.window();
+        int left = Math.max(window.left(), column * COLUMNS);
+        int top = Math.max(window.top(), row * ROWS);
+        int right = Math.min(window.right(), (column + 1) * COLUMNS);
+        int bottom = Math.min(window.bottom(), (row + 1) * ROWS);
+        return new PixelBox(left, top, right - left, bottom - top);
     }
 
     /** Where a column of tiles begins on the sheet, in mm. */
