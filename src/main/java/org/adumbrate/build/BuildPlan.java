@@ -10,7 +10,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.adumbrate.fault.Refusal;
-import org.adumbrate.geometry.Length;
+import org.adumbrate.geometry.Canvas;
+import org.adumbrate.geometry.Frame;
 import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.raster.RasterReader;
@@ -55,10 +56,12 @@ public record BuildPlan(SheetSize size, List<Read> reads, List<Write> writes) {
      * @param file the sheet file
      * @param only the items to deliver, by the sheet file's words; all if empty
      * @param dpi the underlay's resolution; the sheet file's if absent
+     * @param window the part of the sheet that would be delivered alone; the whole if absent
      * @throws Refusal if a page does not fit the sheet, or an item is not known
      * @throws IOException if an input cannot be used
      */
-    public static BuildPlan of(Path file, Set<String> only, OptionalDouble dpi) throws IOException, Refusal {
+    public static BuildPlan of(Path file, Set<String> only, OptionalDouble dpi, Optional<Frame> window)
+            throws IOException, Refusal {
         SheetFile asked = SheetFileReader.read(file);
         Deliveries deliveries = Deliveries.of(asked, only);
         Sheet sheet = asked.sheet();
@@ -78,10 +81,27 @@ public record BuildPlan(SheetSize size, List<Read> reads, List<Write> writes) {
             reads.add(read(outline));
         }
         boolean passes = !SheetRequests.of(sheet.passes(), size).isEmpty();
-        return new BuildPlan(
-                size,
-                reads,
-                writes(deliveries, size, dpi.orElse(sheet.resolution().dpi()), passes));
+        double resolution = dpi.orElse(sheet.resolution().dpi());
+        if (window.isPresent()) {
+            Detail detail = new Detail(window.get(), dpi);
+            detail.check(asked, deliveries, size);
+            return new BuildPlan(size, reads, writes(deliveries, size, resolution, detail));
+        }
+        return new BuildPlan(size, reads, writes(deliveries, size, resolution, passes));
+    }
+
+    private static List<Write> writes(Deliveries wanted, SheetSize sheet, double dpi, Detail detail) {
+        List<Write> writes = new ArrayList<>();
+        wanted.preview().ifPresent(preview -> {
+            double at = detail.previewDpi(preview, sheet);
+            Canvas canvas = detail.on(Canvas.whole(sheet, at)).orElseThrow();
+            writes.add(write(Detail.file(preview.file()), "preview-window", canvas.size(), at));
+        });
+        wanted.flat().ifPresent(flat -> {
+            Canvas canvas = detail.on(Canvas.whole(sheet, dpi)).orElseThrow();
+            writes.add(write(Detail.file(flat.file()), "flat-window", canvas.size(), dpi));
+        });
+        return writes;
     }
 
     private static Read read(Path file) throws IOException {
@@ -119,7 +139,7 @@ public record BuildPlan(SheetSize size, List<Read> reads, List<Write> writes) {
         List<Write> writes = new ArrayList<>();
         wanted.figureShadow().ifPresent(file -> writes.add(write(file, "figure-shadow", size, dpi)));
         wanted.preview().ifPresent(preview -> {
-            double screen = preview.width() * Length.MM_PER_INCH / sheet.widthMm();
+            double screen = Delivery.previewDpi(preview, sheet);
             writes.add(write(preview.file(), "preview", sheet.pixelsAt(screen), screen));
         });
         wanted.underlay()

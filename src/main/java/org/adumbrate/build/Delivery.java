@@ -12,16 +12,18 @@ import org.adumbrate.drawing.Layer;
 import org.adumbrate.drawing.PdfDrawing;
 import org.adumbrate.drawing.SvgDrawing;
 import org.adumbrate.drawing.UnderlayPicture;
+import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.Length;
 import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.raster.LightSink;
 import org.adumbrate.raster.encode.PictureFormat;
-import org.adumbrate.raster.encode.PngEncoder;
 import org.adumbrate.raster.encode.StripEncoder;
 import org.adumbrate.raster.encode.Transfer;
 import org.adumbrate.sheetfile.Deliver;
 import org.adumbrate.underlay.Blend;
-import org.adumbrate.underlay.PlacedPass;
+import org.adumbrate.underlay.PassLook;
+import org.adumbrate.underlay.ShownPass;
 import org.adumbrate.underlay.Underlay;
 
 /** Makes the items of a sheet: the underlay is blended once, and each of its strips goes to every item that shows it. */
@@ -66,14 +68,17 @@ final class Delivery {
     /** As a measure, not as a picture: shares of light in proportion, in 16 bits. */
     private Output figureShadow(Path file) throws IOException {
         PixelSize size = sheet.pixelsAt(dpi);
-        PictureFormat format = new PictureFormat(size, 1, 16, dpi, PictureFormat.DEFAULT_LEVEL, false, Transfer.LINEAR);
+        Canvas canvas = Canvas.whole(sheet, size);
+        PictureFormat format =
+                new PictureFormat(canvas.window(), 1, 16, dpi, PictureFormat.DEFAULT_LEVEL, false, Transfer.LINEAR);
         int rows = format.stripRows();
         try (StripEncoder picture = Pictures.begin(file, format, rows)) {
-            List<PlacedPass> light = passes.figureLight()
-                    .map(cast -> List.of(PassSet.covering(sheet, size, cast.on(size))))
+            List<ShownPass> light = passes.figureLight()
+                    .map(cast ->
+                            List.of(PassSet.covering(canvas, cast.on(canvas)).as(PassLook.plain(1))))
                     .orElse(List.of());
             Underlay.render(
-                    new Blend(sheet, size, light, 1, 0),
+                    new Blend(canvas, light, 1, 0),
                     List.of(picture),
                     rows,
                     Runtime.getRuntime().availableProcessors(),
@@ -99,11 +104,11 @@ final class Delivery {
             if (wanted.flat().isPresent()) {
                 Item flat = flat(wanted.flat().get(), format, rows);
                 items.add(flat);
-                strips.add(flat.encoder());
+                strips.add(flat.sink());
             }
             if (!strips.wanting().isEmpty()) {
                 passes.blend(
-                        format.size(),
+                        Canvas.whole(sheet, format.size()),
                         format.channels(),
                         strips.wanting(),
                         rows,
@@ -129,18 +134,18 @@ final class Delivery {
             Path file = wanted.underlay().get().file();
             Item item = Item.picture("underlay", file, format, Pictures.begin(file, format, rows));
             items.add(item);
-            strips.add(Pictures.packing(file), format, rows, item.encoder());
+            strips.add(Pictures.packing(file), format, rows, item.sink());
         }
         if (wanted.drawing().isPresent()) {
             Item item = Item.drawing(wanted.drawing().get(), eight, sheet, layers);
             items.add(item);
-            strips.add("pdf", eight, rows, item.encoder());
+            strips.add("pdf", eight, rows, item.sink());
         }
         if (wanted.svg().isPresent() && ownPicture(wanted).isPresent()) {
             Path file = ownPicture(wanted).get();
             Item item = Item.picture("svg-underlay", file, eight, Pictures.begin(file, eight, rows));
             items.add(item);
-            strips.add(Pictures.packing(file), eight, rows, item.encoder());
+            strips.add(Pictures.packing(file), eight, rows, item.sink());
         }
     }
 
@@ -149,8 +154,9 @@ final class Delivery {
         int channels = FlatDrawing.channels(underlay.channels(), layers);
         PictureFormat format = Pictures.format(request, underlay.size(), dpi, channels);
         StripEncoder picture = Pictures.begin(request.file(), format, rows);
-        return Item.picture(
-                "flat", request.file(), format, new FlatDrawing(sheet, underlay.channels(), layers, format, picture));
+        LightSink drawing = new FlatDrawing(
+                Canvas.whole(sheet, format.size()), underlay.channels(), layers, format.channels(), picture);
+        return Item.picture("flat", request.file(), format, drawing, picture);
     }
 
     private Output linesAlone(Path file) throws IOException {
@@ -188,15 +194,48 @@ final class Delivery {
     }
 
     private Output preview(Deliver.Preview preview) throws IOException {
-        double previewDpi = preview.width() * Length.MM_PER_INCH / sheet.widthMm();
-        PixelSize size = sheet.pixelsAt(previewDpi);
+        double own = previewDpi(preview, sheet);
+        return drawn("preview", preview.file(), Canvas.whole(sheet, own), previewFormat(own));
+    }
+
+    /** The resolution of a preview. */
+    static double previewDpi(Deliver.Preview preview, SheetSize sheet) {
+        return preview.width() * Length.MM_PER_INCH / sheet.widthMm();
+    }
+
+    private PictureFormat previewFormat(double at) {
+        int channels = FlatDrawing.channels(passes.channels(), layers);
+        return new PictureFormat(sheet.pixelsAt(at), channels, 8, at, PREVIEW_LEVEL, true);
+    }
+
+    /** Makes a window of the pictures that are wanted, without making the rest. */
+    List<Output> deliver(Deliveries wanted, Detail detail) throws IOException {
+        List<Output> outputs = new ArrayList<>();
+        if (wanted.preview().isPresent()) {
+            Path file = wanted.preview().get().file();
+            double at = detail.previewDpi(wanted.preview().get(), sheet);
+            Canvas canvas = detail.on(Canvas.whole(sheet, at)).orElseThrow();
+            PictureFormat format = previewFormat(at).in(canvas.window());
+            outputs.add(stages.run("preview", () -> drawn("preview-window", Detail.file(file), canvas, format)));
+        }
+        if (wanted.flat().isPresent()) {
+            PictureRequest request = wanted.flat().get();
+            Canvas canvas = detail.on(Canvas.whole(sheet, dpi)).orElseThrow();
+            int channels = FlatDrawing.channels(passes.channels(), layers);
+            PictureFormat format =
+                    Pictures.format(request, canvas.whole(), dpi, channels).in(canvas.window());
+            outputs.add(stages.run("flat", () -> drawn("flat-window", Detail.file(request.file()), canvas, format)));
+        }
+        return outputs;
+    }
+
+    private Output drawn(String kind, Path file, Canvas canvas, PictureFormat format) throws IOException {
+        int rows = FlatDrawing.STRIP_ROWS;
         int channels = passes.channels();
-        PictureFormat format =
-                new PictureFormat(size, FlatDrawing.channels(channels, layers), 8, previewDpi, PREVIEW_LEVEL, true);
-        StripEncoder png = new PngEncoder(preview.file(), format);
-        try (StripEncoder flat = new FlatDrawing(sheet, channels, layers, format, png)) {
-            passes.blend(size, channels, List.of(flat), FlatDrawing.STRIP_ROWS, share -> {});
-            return new Output(preview.file(), "preview", size, previewDpi, flat.finish());
+        try (StripEncoder picture = Pictures.begin(file, format, rows)) {
+            LightSink drawing = new FlatDrawing(canvas, channels, layers, format.channels(), picture);
+            passes.blend(canvas, channels, List.of(drawing), rows, share -> {});
+            return new Output(file, kind, format.size(), format.dpi(), picture.finish());
         }
     }
 }

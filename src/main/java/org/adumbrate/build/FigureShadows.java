@@ -8,11 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 import org.adumbrate.figure.outline.FigureOutline;
 import org.adumbrate.figure.shadow.Casting;
-import org.adumbrate.figure.shadow.FigureShadow;
 import org.adumbrate.figure.shadow.Receiver;
 import org.adumbrate.figure.shadow.SliceSolid;
 import org.adumbrate.figure.shadow.StandingSolid;
-import org.adumbrate.geometry.PixelSize;
+import org.adumbrate.figure.shadow.SunlitFigures;
+import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.Region;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.perspective.SunDirection;
@@ -21,16 +21,12 @@ import org.adumbrate.sheetfile.Floor;
 
 /** The shadows of a sheet's figures: on everything that a depth pass shows, or each on its own floor. */
 final class FigureShadows implements FigureLight {
-    private final Scene scene;
-    private final SunDirection sun;
-    private final List<Casting> castings;
+    private final SunlitFigures lit;
 
     /** @param floors for where the floors end, if the sheet file says that */
     FigureShadows(Scene scene, SunDirection sun, List<Standing> figures, Map<String, Floor> floors) {
-        this.scene = scene;
-        this.sun = sun;
         Map<String, List<StandingSolid>> byFloor = solids(figures);
-        this.castings = new ArrayList<>();
+        List<Casting> castings = new ArrayList<>();
         if (scene.depth().isPresent()) {
             List<StandingSolid> all =
                     byFloor.values().stream().flatMap(List::stream).toList();
@@ -39,6 +35,7 @@ final class FigureShadows implements FigureLight {
             byFloor.forEach((floor, solids) -> castings.add(new Casting(
                     new Receiver.Floor(scene.elevations().get(floor), outline(floors.get(floor))), solids)));
         }
+        this.lit = SunlitFigures.of(scene.view(), sun, castings);
     }
 
     private static Map<String, List<StandingSolid>> solids(List<Standing> figures) {
@@ -67,7 +64,7 @@ final class FigureShadows implements FigureLight {
     }
 
     @Override
-    public LightRows on(PixelSize canvas) {
-        return FigureShadow.of(scene.view(), sun, scene.sheet(), canvas, castings);
+    public LightRows on(Canvas canvas) {
+        return lit.on(canvas);
     }
 }

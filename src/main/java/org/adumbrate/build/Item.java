@@ -8,6 +8,7 @@ import java.util.List;
 import org.adumbrate.drawing.Layer;
 import org.adumbrate.drawing.PdfDrawing;
 import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.raster.LightSink;
 import org.adumbrate.raster.encode.FlateRowsEncoder;
 import org.adumbrate.raster.encode.OutputProfile;
 import org.adumbrate.raster.encode.PictureFormat;
@@ -16,17 +17,22 @@ import org.adumbrate.raster.encode.StripEncoder;
 /** An item in the making that takes the strips of the underlay. */
 interface Item extends Closeable {
     /** Takes the strips. */
-    StripEncoder encoder();
+    LightSink sink();
 
     /** Completes the item and puts it in its place. */
     Output finish() throws IOException;
 
     /** A picture that an encoder writes. */
     static Item picture(String kind, Path file, PictureFormat format, StripEncoder encoder) {
+        return picture(kind, file, format, encoder, encoder);
+    }
+
+    /** A picture that an encoder writes of what a sink makes of the strips. */
+    static Item picture(String kind, Path file, PictureFormat format, LightSink sink, StripEncoder encoder) {
         return new Item() {
             @Override
-            public StripEncoder encoder() {
-                return encoder;
+            public LightSink sink() {
+                return sink;
             }
 
             @Override
@@ -48,7 +54,7 @@ interface Item extends Closeable {
                 format, drawing.underlay(format.size(), format.channels(), OutputProfile.of(format.channels())));
         return new Item() {
             @Override
-            public StripEncoder encoder() {
+            public LightSink sink() {
                 return rows;
             }
 

@@ -6,14 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.adumbrate.raster.LightSink;
 import org.adumbrate.raster.encode.PictureFormat;
-import org.adumbrate.raster.encode.StripEncoder;
 import org.adumbrate.raster.encode.StripEncoder.Packed;
 
 /** Sorts items into those whose strips are kept, which are filled at once, and those that are still to be blended. */
 final class ItemStrips {
     private final SheetStages made;
-    private final List<StripEncoder> wanting = new ArrayList<>();
+    private final List<LightSink> wanting = new ArrayList<>();
     private final Map<List<Object>, KeptStrips> keeping = new LinkedHashMap<>();
 
     ItemStrips(SheetStages made) {
@@ -26,31 +26,31 @@ final class ItemStrips {
      * @param kind how its strips are packed
      * @param rows of a strip
      */
-    void add(String kind, PictureFormat format, int rows, StripEncoder encoder) throws IOException {
+    void add(String kind, PictureFormat format, int rows, LightSink sink) throws IOException {
         if (!KeptStrips.keeps(format)) {
-            wanting.add(encoder);
+            wanting.add(sink);
             return;
         }
         List<Object> as = List.of(kind, format, rows);
         Optional<List<Packed>> kept = made.strips(as);
         if (kept.isPresent()) {
             for (Packed strip : kept.get()) {
-                encoder.append(strip);
+                sink.take(strip);
             }
             return;
         }
-        KeptStrips keeper = new KeptStrips(encoder);
+        KeptStrips keeper = new KeptStrips(sink);
         keeping.put(as, keeper);
         wanting.add(keeper);
     }
 
     /** Adds an item that shows more than the underlay. */
-    void add(StripEncoder encoder) {
-        wanting.add(encoder);
+    void add(LightSink sink) {
+        wanting.add(sink);
     }
 
     /** Those that are still to be blended. */
-    List<StripEncoder> wanting() {
+    List<LightSink> wanting() {
         return wanting;
     }
 

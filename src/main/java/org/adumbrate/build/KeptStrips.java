@@ -3,19 +3,20 @@ package org.adumbrate.build;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import org.adumbrate.raster.LightSink;
 import org.adumbrate.raster.encode.PictureFormat;
-import org.adumbrate.raster.encode.StripEncoder;
+import org.adumbrate.raster.encode.StripEncoder.Packed;
 
 /** Hands strips on to a picture and keeps them as they were packed, to make the same picture of them again. */
-final class KeptStrips implements StripEncoder {
+final class KeptStrips implements LightSink {
     /** Of a picture with more bytes than this, packing aside, nothing is kept. */
     private static final long MOST_BYTES = 256L << 20;
 
-    private final StripEncoder picture;
+    private final LightSink picture;
     private final List<Packed> strips = new ArrayList<>();
 
     /** @param picture takes the strips; finishing and closing it is left to whoever began it */
-    KeptStrips(StripEncoder picture) {
+    KeptStrips(LightSink picture) {
         this.picture = picture;
     }
 
@@ -30,23 +31,18 @@ final class KeptStrips implements StripEncoder {
     }
 
     @Override
-    public Packer packer() {
-        return picture.packer();
+    public Filler filler() {
+        return picture.filler();
     }
 
     @Override
-    public void append(Packed strip) throws IOException {
-        strips.add(strip);
-        picture.append(strip);
+    public void take(Strip strip) throws IOException {
+        strips.add((Packed) strip);
+        picture.take(strip);
     }
 
     @Override
-    public long finish() throws IOException {
-        return picture.finish();
-    }
-
-    @Override
-    public void close() throws IOException {
-        picture.close();
+    public boolean wantsEvenStrips() {
+        return picture.wantsEvenStrips();
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.adumbrate.fault.Refusal;
+import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.linework.LineSheet;
@@ -58,7 +59,12 @@ public final class Merge {
         Path file = request.picture().file();
         int stripRows = format.stripRows();
         try (StripEncoder encoder = Pictures.begin(file, format, stripRows)) {
-            passes.blend(canvas, format.channels(), List.of(encoder), stripRows, share -> stages.at("underlay", share));
+            passes.blend(
+                    Canvas.whole(sheet, canvas),
+                    format.channels(),
+                    List.of(encoder),
+                    stripRows,
+                    share -> stages.at("underlay", share));
             return new Output(file, "underlay", canvas, request.dpi(), encoder.finish());
         }
     }

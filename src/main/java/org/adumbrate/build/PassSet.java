@@ -9,19 +9,17 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.DoubleConsumer;
 import org.adumbrate.fault.Refusal;
-import org.adumbrate.geometry.Affine;
-import org.adumbrate.geometry.PixelSize;
-import org.adumbrate.geometry.RasterPoint;
-import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.SheetSize;
-import org.adumbrate.geometry.Space;
 import org.adumbrate.raster.LightRows;
-import org.adumbrate.raster.encode.StripEncoder;
+import org.adumbrate.raster.LightSink;
 import org.adumbrate.registration.LinePattern;
 import org.adumbrate.underlay.Blend;
+import org.adumbrate.underlay.LaidPass;
 import org.adumbrate.underlay.PassLook;
 import org.adumbrate.underlay.PassRole;
 import org.adumbrate.underlay.PlacedPass;
+import org.adumbrate.underlay.ShownPass;
 import org.adumbrate.underlay.ToneCurve;
 import org.adumbrate.underlay.Underlay;
 import org.adumbrate.underlay.WhitePoint;
@@ -158,32 +156,28 @@ final class PassSet implements Closeable {
     }
 
     /**
-     * Blends the passes into pictures of one size.
+     * Blends the passes into what takes them.
      *
-     * @param canvas the pictures' size
-     * @param channels their channels
-     * @param encoders the pictures; finishing them is left to the caller
+     * @param canvas what is blended
+     * @param channels 1 or 3
+     * @param sinks take it; finishing them is left to the caller
      * @param stripRows rows of a strip
      */
-    void blend(
-            PixelSize canvas,
-            int channels,
-            List<? extends StripEncoder> encoders,
-            int stripRows,
-            DoubleConsumer progress)
+    void blend(Canvas canvas, int channels, List<? extends LightSink> sinks, int stripRows, DoubleConsumer progress)
             throws IOException {
         int threads = Runtime.getRuntime().availableProcessors();
         List<PassSource.Rows> loans = new ArrayList<>();
         try {
-            List<PlacedPass> placed = new ArrayList<>();
+            List<ShownPass> shown = new ArrayList<>();
             for (PreparedPass pass : prepared) {
-                PassSource.Rows rows = pass.rows(sheet, canvas, stripRows, threads);
+                PassSource.Rows rows = pass.rows(canvas, stripRows, threads);
                 loans.add(rows);
-                placed.add(pass.placed(rows, pass.look()));
+                shown.add(pass.placed(rows).on(canvas).as(pass.look()));
             }
-            figureLight.ifPresent(light -> placed.add(figures(light, canvas)));
-            Blend blend = new Blend(sheet, canvas, placed, channels, shadowTone());
-            Underlay.render(blend, encoders, stripRows, threads, progress);
+            figureLight.ifPresent(
+                    light -> shown.add(covering(canvas, light.on(canvas)).as(figureLook())));
+            Blend blend = new Blend(canvas, shown, channels, shadowTone());
+            Underlay.render(blend, sinks, stripRows, threads, progress);
         } finally {
             for (PassSource.Rows rows : loans) {
                 rows.close();
@@ -192,26 +186,19 @@ final class PassSet implements Closeable {
     }
 
     /** Printed as the building's shadow is: both are the same sun's. */
-    private PlacedPass figures(FigureLight light, PixelSize canvas) {
-        PassLook look = shadow().map(pass -> new PassLook(
+    private PassLook figureLook() {
+        return shadow().map(pass -> new PassLook(
                         pass.look().opacity(),
                         WhitePoint.ONE,
                         ToneCurve.STRAIGHT,
                         pass.look().tint(),
                         Optional.empty()))
                 .orElse(PassLook.plain(OPACITY_ALONE));
-        return covering(sheet, canvas, light.on(canvas), look);
     }
 
-    /** Figures' light that covers the sheet pixel by pixel of a canvas, as it is. */
-    static PlacedPass covering(SheetSize sheet, PixelSize canvas, LightRows light) {
-        return covering(sheet, canvas, light, PassLook.plain(1));
-    }
-
-    private static PlacedPass covering(SheetSize sheet, PixelSize canvas, LightRows light, PassLook look) {
-        Affine<RasterPoint, SheetPoint> placement = Affine.scaling(
-                Space.RASTER, Space.SHEET, sheet.widthMm() / canvas.width(), sheet.heightMm() / canvas.height());
-        return new PlacedPass(PassRole.FIGURE_SHADOW, light, placement, look);
+    /** Figures' light that covers the sheet pixel by pixel of a canvas's grid. */
+    static LaidPass covering(Canvas canvas, LightRows light) {
+        return new PlacedPass(PassRole.FIGURE_SHADOW, light, canvas.toSheet()).on(canvas);
     }
 
     private Optional<PreparedPass> shadow() {

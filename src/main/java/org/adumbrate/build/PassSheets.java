@@ -15,7 +15,6 @@ import org.adumbrate.registration.Placement;
 import org.adumbrate.registration.RegistrationPicture;
 import org.adumbrate.report.page.PassSheet;
 import org.adumbrate.report.page.Picture;
-import org.adumbrate.underlay.PassLook;
 import org.adumbrate.underlay.PassRole;
 import org.adumbrate.underlay.PlacedPass;
 
@@ -79,8 +78,7 @@ final class PassSheets {
         PlacedPass placed = new PlacedPass(
                 PassRole.OCCLUSION,
                 new GreyRows(image.grey()),
-                blocks.then(depth.placement().passToSheet()),
-                PassLook.plain(1));
+                blocks.then(depth.placement().passToSheet()));
         return new PassSheet(
                 names.apply(depth.file()),
                 "Depth: how far everything is, from near (dark) to far (light). It does not print; figures and lines are measured by it.",

@@ -3,8 +3,8 @@ package org.adumbrate.build;
 import java.io.IOException;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.Frame;
-import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.raster.GreyReduction;
 import org.adumbrate.registration.FramePlacement;
@@ -70,14 +70,14 @@ record PreparedPass(
     }
 
     /** Its rows on loan, to be laid onto a canvas in strips of so many rows by so many threads. */
-    PassSource.Rows rows(SheetSize sheet, PixelSize canvas, int stripRows, int threads) throws IOException {
-        return source.blend(Blend.window(
-                sheet, canvas, placement.passToSheet(), source.info().size(), stripRows, threads));
+    PassSource.Rows rows(Canvas canvas, int stripRows, int threads) throws IOException {
+        return source.blend(
+                Blend.window(canvas, placement.passToSheet(), source.info().size(), stripRows, threads));
     }
 
-    /** The same where it lies, ready to be blended. */
-    PlacedPass placed(PassSource.Rows rows, PassLook as) {
-        return new PlacedPass(source.request().role(), rows.rows(), placement.passToSheet(), as);
+    /** The same where it lies. */
+    PlacedPass placed(PassSource.Rows rows) {
+        return new PlacedPass(source.request().role(), rows.rows(), placement.passToSheet());
     }
 
     private static PassTones tones(PassSource source) throws IOException {

@@ -5,8 +5,8 @@ import java.util.List;
 import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.raster.LightSink;
 import org.adumbrate.raster.Luminance;
-import org.adumbrate.raster.encode.StripEncoder;
 
 /** The underlay as it will be printed, small and in memory. */
 public final class ProofPicture {
@@ -22,7 +22,7 @@ public final class ProofPicture {
         this.light = new float[Math.toIntExact(size.count() * channels)];
     }
 
-    /** A picture that is filled by the encoder. */
+    /** A picture that is filled by its sink. */
     static ProofPicture blank(SheetSize sheet, PixelSize size, int channels) {
         return new ProofPicture(sheet, size, channels);
     }
@@ -60,16 +60,16 @@ public final class ProofPicture {
     }
 
     /** Takes the strips of a blend. */
-    StripEncoder encoder() {
+    LightSink sink() {
         return new Keeping();
     }
 
-    private record Rows(int y, List<float[]> rows) implements StripEncoder.Packed {}
+    private record Rows(int y, List<float[]> rows) implements LightSink.Strip {}
 
-    private final class Keeping implements StripEncoder {
+    private final class Keeping implements LightSink {
         @Override
-        public Packer packer() {
-            return new Packer() {
+        public Filler filler() {
+            return new Filler() {
                 private Rows strip = new Rows(0, List.of());
 
                 @Override
@@ -83,29 +83,19 @@ public final class ProofPicture {
                 }
 
                 @Override
-                public Packed pack() {
+                public Strip end() {
                     return strip;
                 }
             };
         }
 
         @Override
-        public void append(Packed packed) {
-            Rows strip = (Rows) packed;
+        public void take(Strip filled) {
+            Rows strip = (Rows) filled;
             int width = size.width() * channels;
             for (int k = 0; k < strip.rows().size(); k++) {
                 System.arraycopy(strip.rows().get(k), 0, light, (strip.y() + k) * width, width);
             }
-        }
-
-        @Override
-        public long finish() {
-            return 0;
-        }
-
-        @Override
-        public void close() {
-            // nothing is open
         }
     }
 }

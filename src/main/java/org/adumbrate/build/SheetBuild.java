@@ -10,6 +10,7 @@ import java.util.Set;
 import org.adumbrate.drawing.DrawingOrder;
 import org.adumbrate.drawing.Layer;
 import org.adumbrate.fault.Refusal;
+import org.adumbrate.geometry.Frame;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.VectorPath;
@@ -33,7 +34,7 @@ public final class SheetBuild {
      */
     public static BuildResult run(Path file, Set<String> only, OptionalDouble dpi, Stages.Listener listener)
             throws IOException, Refusal {
-        return run(file, only, dpi, listener, Reuse.none());
+        return run(file, only, dpi, Optional.empty(), listener, Reuse.none());
     }
 
     /**
@@ -42,22 +43,29 @@ public final class SheetBuild {
      * @param file the sheet file
      * @param only the items to deliver, by the sheet file's words; all if empty
      * @param dpi the underlay's resolution; the sheet file's if absent
+     * @param window the part of the sheet that is delivered alone, as {@code NAME-window}; the whole if absent
      * @param reuse what earlier builds made, and this one will have made
      * @throws Refusal if a pass does not belong to the sheet, a page does not fit it, or an item is not known
      * @throws IOException if an input cannot be used or an output cannot be written
      */
     public static BuildResult run(
-            Path file, Set<String> only, OptionalDouble dpi, Stages.Listener listener, Reuse reuse)
+            Path file,
+            Set<String> only,
+            OptionalDouble dpi,
+            Optional<Frame> window,
+            Stages.Listener listener,
+            Reuse reuse)
             throws IOException, Refusal {
         reuse.begin();
         try {
-            return build(file, only, dpi, new Stages(listener), reuse);
+            return build(file, only, dpi, window.map(frame -> new Detail(frame, dpi)), new Stages(listener), reuse);
         } finally {
             reuse.end();
         }
     }
 
-    private static BuildResult build(Path file, Set<String> only, OptionalDouble dpi, Stages stages, Reuse reuse)
+    private static BuildResult build(
+            Path file, Set<String> only, OptionalDouble dpi, Optional<Detail> detail, Stages stages, Reuse reuse)
             throws IOException, Refusal {
         SheetFile asked = stages.run("sheet file", () -> SheetFileReader.read(file));
         Deliveries deliveries = Deliveries.of(asked, only);
@@ -66,6 +74,9 @@ public final class SheetBuild {
         Stages.Timer timer = stages.begin("lines");
         LineFiles files = LineFiles.read(sheet, reuse);
         SheetSize size = files.sheet();
+        if (detail.isPresent()) {
+            detail.get().check(asked, deliveries, size);
+        }
         SheetStages made = SheetStages.of(sheet, size, reuse);
         SortedLines sorted = made.sorted(() -> SortedLines.of(sheet, files));
         DrawingOrder order = LayerOrder.of(asked, sorted.strays(), sheet.order());
@@ -88,10 +99,12 @@ public final class SheetBuild {
             double resolution = dpi.orElse(sheet.resolution().dpi());
             List<Layer> layers = order.sort(drawing.layers());
             Delivery delivery = new Delivery(size, resolution, passes, layers, stages, made);
-            List<Output> outputs = new ArrayList<>(delivery.deliver(deliveries));
+            List<Output> outputs = new ArrayList<>(
+                    detail.isPresent() ? delivery.deliver(deliveries, detail.get()) : delivery.deliver(deliveries));
             List<Finding> findings = new ArrayList<>(sorted.findings());
             findings.addAll(drawing.findings());
             findings.addAll(passes.findings(resolution));
+            detail.flatMap(part -> part.cut(size)).ifPresent(findings::add);
             if (deliveries.report().isPresent()) {
                 SheetReport report = new SheetReport(asked, size, resolution, passes, drawing, layers, pattern);
                 outputs.add(stages.run(

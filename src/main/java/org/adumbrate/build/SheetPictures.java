@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import org.adumbrate.drawing.FlatDrawing;
 import org.adumbrate.drawing.Layer;
+import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.Length;
 import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.raster.LightSink;
 import org.adumbrate.raster.encode.PictureFormat;
 import org.adumbrate.raster.encode.PixelWriting;
 import org.adumbrate.raster.encode.PngEncoder;
@@ -19,6 +21,7 @@ import org.adumbrate.report.page.Picture;
 import org.adumbrate.underlay.Blend;
 import org.adumbrate.underlay.PassLook;
 import org.adumbrate.underlay.PlacedPass;
+import org.adumbrate.underlay.ShownPass;
 import org.adumbrate.underlay.Underlay;
 
 /**
@@ -48,9 +51,11 @@ final class SheetPictures {
         int under = passes.channels();
         PictureFormat format = format(SHEET_PX, FlatDrawing.channels(under, layers));
         ByteArrayOutputStream png = new ByteArrayOutputStream();
-        try (StripEncoder flat = new FlatDrawing(sheet, under, layers, format, PngEncoder.into(png, format))) {
-            passes.blend(format.size(), under, List.of(flat), FlatDrawing.STRIP_ROWS, share -> {});
-            flat.finish();
+        Canvas canvas = canvas(format);
+        try (StripEncoder encoder = PngEncoder.into(png, format)) {
+            LightSink flat = new FlatDrawing(canvas, under, layers, format.channels(), encoder);
+            passes.blend(canvas, under, List.of(flat), FlatDrawing.STRIP_ROWS, share -> {});
+            encoder.finish();
         }
         return picture(png, format.size());
     }
@@ -59,8 +64,10 @@ final class SheetPictures {
     Picture drawing(List<Layer> layers) throws IOException {
         PictureFormat format = format(DRAWING_PX, FlatDrawing.channels(1, layers));
         ByteArrayOutputStream png = new ByteArrayOutputStream();
-        try (StripEncoder flat = new FlatDrawing(sheet, 1, layers, format, PngEncoder.into(png, format))) {
-            render(List.of(), format.size(), 1, flat, FlatDrawing.STRIP_ROWS);
+        Canvas canvas = canvas(format);
+        try (StripEncoder encoder = PngEncoder.into(png, format)) {
+            render(List.of(), canvas, 1, new FlatDrawing(canvas, 1, layers, format.channels(), encoder));
+            encoder.finish();
         }
         return picture(png, format.size());
     }
@@ -70,20 +77,23 @@ final class SheetPictures {
         PassLook look = new PassLook(
                 1, pass.look().white(), pass.look().tone(), pass.look().tint(), Optional.empty());
         PictureFormat format = format(PASS_PX, pass.grey() && look.tint().isEmpty() ? 1 : 3);
-        try (PassSource.Rows rows = pass.rows(sheet, format.size(), FlatDrawing.STRIP_ROWS, threads())) {
-            return alone(pass.placed(rows, look), format);
+        Canvas canvas = canvas(format);
+        try (PassSource.Rows rows = pass.rows(canvas, FlatDrawing.STRIP_ROWS, threads())) {
+            return alone(pass.placed(rows).on(canvas).as(look), format);
         }
     }
 
     /** Figures' light. */
     Picture light(FigureLight light) throws IOException {
         PictureFormat format = format(PASS_PX, 1);
-        return alone(PassSet.covering(sheet, format.size(), light.on(format.size())), format);
+        Canvas canvas = canvas(format);
+        return alone(PassSet.covering(canvas, light.on(canvas)).as(PassLook.plain(1)), format);
     }
 
     /** A grey pass that is in memory. */
     Picture grey(PlacedPass pass) throws IOException {
-        return alone(pass, format(PASS_PX, 1));
+        PictureFormat format = format(PASS_PX, 1);
+        return alone(pass.on(canvas(format)).as(PassLook.plain(1)), format);
     }
 
     /** Pixels as they are. */
@@ -94,19 +104,22 @@ final class SheetPictures {
         return picture(png, size);
     }
 
-    private Picture alone(PlacedPass pass, PictureFormat format) throws IOException {
+    private Picture alone(ShownPass pass, PictureFormat format) throws IOException {
         ByteArrayOutputStream png = new ByteArrayOutputStream();
         try (StripEncoder encoder = PngEncoder.into(png, format)) {
-            render(List.of(pass), format.size(), format.channels(), encoder, FlatDrawing.STRIP_ROWS);
+            render(List.of(pass), canvas(format), format.channels(), encoder);
+            encoder.finish();
         }
         return picture(png, format.size());
     }
 
-    private void render(List<PlacedPass> passes, PixelSize canvas, int channels, StripEncoder encoder, int stripRows)
-            throws IOException {
-        Blend blend = new Blend(sheet, canvas, passes, channels, 0);
-        Underlay.render(blend, List.of(encoder), stripRows, threads(), share -> {});
-        encoder.finish();
+    private static void render(List<ShownPass> passes, Canvas canvas, int channels, LightSink sink) throws IOException {
+        Blend blend = new Blend(canvas, passes, channels, 0);
+        Underlay.render(blend, List.of(sink), FlatDrawing.STRIP_ROWS, threads(), share -> {});
+    }
+
+    private Canvas canvas(PictureFormat format) {
+        return Canvas.whole(sheet, format.size());
     }
 
     private static int threads() {

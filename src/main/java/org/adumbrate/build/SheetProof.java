@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import org.adumbrate.drawing.Layer;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.figure.depth.DepthMap;
+import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.Length;
 import org.adumbrate.geometry.ModelPoint;
 import org.adumbrate.geometry.PixelSize;
@@ -181,7 +182,7 @@ public record SheetProof(
                     MOST_PIXELS / (files.sheet().widthMm() * files.sheet().heightMm()));
             PixelSize size = files.sheet().pixelsAt(Math.min(LOOK_DPI, scale * Length.MM_PER_INCH));
             ProofPicture picture = ProofPicture.blank(files.sheet(), size, set.channels());
-            set.blend(size, picture.channels(), List.of(picture.encoder()), 16, share -> {});
+            set.blend(Canvas.whole(files.sheet(), size), picture.channels(), List.of(picture.sink()), 16, share -> {});
             return picture;
         }
 

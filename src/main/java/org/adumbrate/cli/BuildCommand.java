@@ -3,6 +3,7 @@ package org.adumbrate.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -12,6 +13,7 @@ import org.adumbrate.build.Reuse;
 import org.adumbrate.build.SheetBuild;
 import org.adumbrate.build.Watch;
 import org.adumbrate.fault.Refusal;
+import org.adumbrate.geometry.Frame;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -31,6 +33,7 @@ import picocli.CommandLine.Spec;
             "Examples:",
             "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml",
             "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml --only preview --dpi 150",
+            "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml --only preview --window 270,180,60,45 --dpi 300",
             "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml --dry-run",
             "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml --anew",
             "  adumbrate build passes/kiln-yard/kiln-yard.sheet.yaml --watch"
@@ -59,6 +62,16 @@ final class BuildCommand implements Callable<Integer> {
             description = "Pixels per inch, 36 to 2400, instead of the sheet file's.")
     private Double dpi;
 
+    @Option(
+            names = "--window",
+            paramLabel = "X,Y,W,H",
+            converter = Converters.Window.class,
+            description = {
+                "Deliver only this part of the preview or the flat picture: mm from the sheet's top left corner, then width"
+                        + " and height. It is written beside the whole as NAME-window, at --dpi or the item's own resolution."
+            })
+    private Frame window;
+
     @Option(names = "--dry-run", description = "Tell what would be read and written, and write nothing.")
     private boolean dryRun;
 
@@ -83,9 +96,14 @@ final class BuildCommand implements Callable<Integer> {
         if (dpi != null && !(dpi >= 36 && dpi <= 2400)) {
             throw new ParameterException(spec.commandLine(), "--dpi must be 36 to 2400");
         }
+        if (window != null && only.isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(), "--window needs --only preview or --only flat, of which it is a part");
+        }
+        Optional<Frame> part = Optional.ofNullable(window);
         OptionalDouble resolution = dpi == null ? OptionalDouble.empty() : OptionalDouble.of(dpi);
         if (dryRun) {
-            BuildPlan plan = BuildPlan.of(file, only, resolution);
+            BuildPlan plan = BuildPlan.of(file, only, resolution, part);
             common.tell(plan);
             common.writeJson(Results.of(plan));
             return ExitCode.DONE;
@@ -95,13 +113,13 @@ final class BuildCommand implements Callable<Integer> {
                             common,
                             new Watch(file),
                             anew ? Reuse.inMemory() : Reuse.besideOutputs(),
-                            reuse -> SheetBuild.run(file, only, resolution, common.progress(), reuse))
+                            reuse -> SheetBuild.run(file, only, resolution, part, common.progress(), reuse))
                     .run();
             return ExitCode.DONE;
         }
         long begin = System.nanoTime();
         Reuse reuse = anew ? Reuse.none() : Reuse.besideOutputs();
-        BuildResult result = SheetBuild.run(file, only, resolution, common.progress(), reuse);
+        BuildResult result = SheetBuild.run(file, only, resolution, part, common.progress(), reuse);
         common.tell(result);
         if (Reused.anything(result.stages())) {
             common.say(Reused.told((System.nanoTime() - begin) / 1e9, result.stages()));

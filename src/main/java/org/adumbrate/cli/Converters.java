@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.regex.Pattern;
+import org.adumbrate.geometry.Frame;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.perspective.SunSample;
@@ -40,6 +41,27 @@ final class Converters {
         public SheetPoint convert(String text) {
             double[] pair = pair(text, "a point in mm of the sheet, such as 212.5,188");
             return new SheetPoint(pair[0], pair[1]);
+        }
+    }
+
+    /** A part of the sheet, such as {@code 270,180,60,45}. */
+    static final class Window implements ITypeConverter<Frame> {
+        @Override
+        public Frame convert(String text) {
+            String[] parts = text.split(",", -1);
+            try {
+                if (parts.length == 4) {
+                    return new Frame(
+                            Double.parseDouble(parts[0].strip()),
+                            Double.parseDouble(parts[1].strip()),
+                            Double.parseDouble(parts[2].strip()),
+                            Double.parseDouble(parts[3].strip()));
+                }
+            } catch (IllegalArgumentException e) {
+                // told below
+            }
+            throw new TypeConversionException("'" + text
+                    + "' is no part of the sheet; write left, top, width and height in mm, such as 270,180,60,45");
         }
     }
 

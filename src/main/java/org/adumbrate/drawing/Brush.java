@@ -6,13 +6,15 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 import org.adumbrate.geometry.Dash;
+import org.adumbrate.geometry.Extent;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.geometry.VectorPath;
 
-/** A paint made ready for Java2D, with the rows of the sheet that each of its shapes can reach; in mm. */
+/** A paint made ready for Java2D, with where on the sheet each of its shapes can leave ink; in mm. */
 final class Brush {
     /**
      * The least width of a line, in pixels. Widths are true, but a line much thinner than a pixel is too faint to be seen;
@@ -25,34 +27,62 @@ final class Brush {
 
     private static final float MITER_LIMIT = 10;
 
+    private static final Extent EVERYWHERE =
+            new Extent(-Double.MAX_VALUE / 4, -Double.MAX_VALUE / 4, Double.MAX_VALUE / 4, Double.MAX_VALUE / 4);
+
     private final Color color;
     private final AlphaComposite composite;
     private final BasicStroke stroke;
-    private final Path2D[] shapes;
-    private final double[] tops;
-    private final double[] bottoms;
+    private final List<Path2D> shapes = new ArrayList<>();
+    private final List<Extent> reaches = new ArrayList<>();
+
+    /** A brush for all shapes of a paint. */
+    Brush(Paint paint, Srgb color, double pxPerMm) {
+        this(paint, color, pxPerMm, EVERYWHERE);
+    }
 
     /**
      * @param color the paint's colour, or the grey that stands for it
      * @param pxPerMm the resolution that it is drawn at
+     * @param within where it is drawn, in mm; shapes that do not show there are left out
      */
-    Brush(Paint paint, Srgb color, double pxPerMm) {
+    Brush(Paint paint, Srgb color, double pxPerMm, Extent within) {
         this.color = new Color(color.rgb());
         this.composite = AlphaComposite.getInstance(AlphaComposite.SRC_OVER, (float) paint.opacity());
         this.stroke = paint.pen().map(pen -> stroke(pen, HAIRLINE_PX / pxPerMm)).orElse(null);
-        this.shapes = paint.isFill()
-                ? new Path2D[] {shape(paint.paths(), pxPerMm)}
-                : paint.paths().stream()
-                        .map(path -> shape(List.of(path), pxPerMm))
-                        .toArray(Path2D[]::new);
-        this.tops = new double[shapes.length];
-        this.bottoms = new double[shapes.length];
         double reach = stroke == null ? 0 : reach();
-        for (int k = 0; k < shapes.length; k++) {
-            Rectangle2D bounds = shapes[k].getBounds2D();
-            tops[k] = bounds.getMinY() - reach;
-            bottoms[k] = bounds.getMaxY() + reach;
+        if (paint.isFill()) {
+            add(paint.paths(), reach, pxPerMm, within);
+        } else {
+            paint.paths().forEach(path -> add(List.of(path), reach, pxPerMm, within));
         }
+    }
+
+    private void add(List<VectorPath<SheetPoint>> paths, double reach, double pxPerMm, Extent within) {
+        if (touches(around(paths), reach, within)) {
+            Path2D shape = shape(paths, pxPerMm);
+            Rectangle2D bounds = shape.getBounds2D();
+            shapes.add(shape);
+            reaches.add(new Extent(
+                    bounds.getMinX() - reach,
+                    bounds.getMinY() - reach,
+                    bounds.getMaxX() + reach,
+                    bounds.getMaxY() + reach));
+        }
+    }
+
+    private static Extent around(List<VectorPath<SheetPoint>> paths) {
+        return paths.stream()
+                .map(path -> path.extent().orElseThrow())
+                .reduce(Extent::with)
+                .orElseThrow();
+    }
+
+    private static boolean touches(Extent extent, double reach, Extent within) {
+        return extent.left() - reach < within.right()
+                && extent.right() + reach > within.left()
+                && extent.top() - reach < within.bottom()
+                && extent.bottom() + reach > within.top();
     }
 
     /** How far ink can lie from the middle of its line: at the tip of a pointed corner, or the corner of a cap. */
@@ -61,31 +91,26 @@ final class Brush {
         return stroke.getLineJoin() == BasicStroke.JOIN_MITER ? half * MITER_LIMIT : half * Math.sqrt(2);
     }
 
-    /** True if something may show between two heights. */
-    boolean reaches(double topMm, double bottomMm) {
-        for (int k = 0; k < shapes.length; k++) {
-            if (tops[k] < bottomMm && bottoms[k] > topMm) {
-                return true;
-            }
-        }
-        return false;
+    /** Where on the sheet each of its shapes can leave ink. */
+    List<Extent> reaches() {
+        return reaches;
     }
 
-    /** Draws what may show between two heights. */
-    void draw(Graphics2D graphics, double topMm, double bottomMm) {
+    /** Makes the graphics draw with it. */
+    void dip(Graphics2D graphics) {
         graphics.setColor(color);
         graphics.setComposite(composite);
         if (stroke != null) {
             graphics.setStroke(stroke);
         }
-        for (int k = 0; k < shapes.length; k++) {
-            if (tops[k] < bottomMm && bottoms[k] > topMm) {
-                if (stroke == null) {
-                    graphics.fill(shapes[k]);
-                } else {
-                    graphics.draw(shapes[k]);
-                }
-            }
+    }
+
+    /** Draws one of its shapes. */
+    void draw(Graphics2D graphics, int shape) {
+        if (stroke == null) {
+            graphics.fill(shapes.get(shape));
+        } else {
+            graphics.draw(shapes.get(shape));
         }
     }
 

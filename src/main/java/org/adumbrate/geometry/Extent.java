@@ -16,6 +16,15 @@ public record Extent(double left, double top, double right, double bottom) {
                 () -> "an extent must go from left to right and from top to bottom");
     }
 
+    /** What holds this and another. */
+    public Extent with(Extent other) {
+        return new Extent(
+                Math.min(left, other.left),
+                Math.min(top, other.top),
+                Math.max(right, other.right),
+                Math.max(bottom, other.bottom));
+    }
+
     /** How wide it is. */
     public double width() {
         return right - left;

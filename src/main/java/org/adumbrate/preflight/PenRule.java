@@ -6,7 +6,6 @@ import org.adumbrate.build.SheetProof;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.preflight.Observation.Severity;
 import org.adumbrate.preflight.Observations.Advice;
-import org.adumbrate.drawing.Pen;
 import org.adumbrate.sheetfile.PenStyle;
 import org.adumbrate.sheetfile.Sheet;
 import org.adumbrate.sheetfile.Veil;

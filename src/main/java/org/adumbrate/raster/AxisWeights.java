@@ -40,22 +40,62 @@ final class AxisWeights {
      * @param origin source position of the target's edge 0
      */
     static AxisWeights of(int source, int target, double scale, double origin) {
+        return of(source, target, 0, target, scale, origin);
+    }
+
+    /**
+     * Computes the weights of a window of the target samples: the very ones that these have among all.
+     *
+     * @param from the first of the window
+     * @param count how many there are in it; they count from 0 from here on
+     */
+    static AxisWeights of(int source, int target, int from, int count, double scale, double origin) {
         double step = Math.abs(scale);
         boolean reducing = step > 1 + 1e-9;
         int wanted = Math.min(source, reducing ? (int) Math.ceil(step) + 1 : 4);
-        int[] first = new int[target];
-        double[] weights = new double[Math.multiplyExact(target, wanted)];
-        float[] coverage = new float[target];
-        for (int k = 0; k < target; k++) {
-            double centre = origin + scale * (k + 0.5);
+        int[] first = new int[count];
+        double[] weights = new double[Math.multiplyExact(count, wanted)];
+        float[] coverage = new float[count];
+        for (int k = 0; k < count; k++) {
+            double centre = origin + scale * (from + k + 0.5);
             coverage[k] = coverage(centre - step / 2, centre + step / 2, source);
-            if (reducing) {
-                area(centre, step, source, k, wanted, first, weights);
-            } else {
-                cubic(centre, source, k, wanted, first, weights);
+            weigh(centre, step, source, k, wanted, first, weights);
+        }
+        return meetsSamples(source, target, wanted, scale, origin)
+                ? narrowed(first, wanted, coverage, weights)
+                : new AxisWeights(first, wanted, toFloat(weights), coverage);
+    }
+
+    private static void weigh(double centre, double step, int source, int k, int taps, int[] first, double[] weights) {
+        if (step > 1 + 1e-9) {
+            area(centre, step, source, k, taps, first, weights);
+        } else {
+            cubic(centre, source, k, taps, first, weights);
+        }
+    }
+
+    /** True if every target sample, within a window or not, is a source sample: then there is nothing to mix. */
+    private static boolean meetsSamples(int source, int target, int taps, double scale, double origin) {
+        int[] first = new int[1];
+        double[] weights = new double[taps];
+        for (int k = 0; k < target; k++) {
+            java.util.Arrays.fill(weights, 0);
+            weigh(origin + scale * (k + 0.5), Math.abs(scale), source, 0, taps, first, weights);
+            if (taps > 1 && weights[heaviest(weights, 0, taps)] < 1 - 1e-9) {
+                return false;
             }
         }
-        return narrowed(first, wanted, weights, coverage);
+        return true;
+    }
+
+    private static int heaviest(double[] weights, int from, int taps) {
+        int best = 0;
+        for (int j = 0; j < taps; j++) {
+            if (weights[from + j] > weights[from + best]) {
+                best = j;
+            }
+        }
+        return best;
     }
 
     private static void cubic(double centre, int source, int k, int taps, int[] first, double[] weights) {
@@ -102,20 +142,11 @@ final class AxisWeights {
         return share > 1 - 1e-6 ? 1 : (float) share;
     }
 
-    /** One tap is enough where every target sample is a source sample: nothing to mix. */
-    private static AxisWeights narrowed(int[] first, int taps, double[] weights, float[] coverage) {
+    /** One tap is enough where every target sample is a source sample. */
+    private static AxisWeights narrowed(int[] first, int taps, float[] coverage, double[] weights) {
         int[] only = new int[first.length];
         for (int k = 0; k < first.length; k++) {
-            int best = 0;
-            for (int j = 0; j < taps; j++) {
-                if (weights[k * taps + j] > weights[k * taps + best]) {
-                    best = j;
-                }
-            }
-            only[k] = first[k] + best;
-            if (weights[k * taps + best] < 1 - 1e-9 && taps > 1) {
-                return new AxisWeights(first, taps, toFloat(weights), coverage);
-            }
+            only[k] = first[k] + heaviest(weights, k * taps, taps);
         }
         float[] ones = new float[first.length];
         java.util.Arrays.fill(ones, 1);
@@ -150,22 +181,26 @@ final class AxisWeights {
         return coverage[k];
     }
 
-    /** Mixes one row: {@code target[k] = sum of weight · source} for each channel. */
-    void mix(float[] source, float[] target, int channels) {
+    /**
+     * Mixes one row: {@code target[k] = sum of weight · source} for each channel.
+     *
+     * @param from which sample the row begins with
+     */
+    void mix(float[] source, int from, float[] target, int channels) {
         if (isShift) {
-            System.arraycopy(source, first[0] * channels, target, 0, first.length * channels);
+            System.arraycopy(source, (first[0] - from) * channels, target, 0, first.length * channels);
         } else if (taps == 4 && channels == 1) {
-            mixFour(source, target);
+            mixFour(source, from, target);
         } else if (taps == 4 && channels == 3) {
-            mixFourRgb(source, target);
+            mixFourRgb(source, from, target);
         } else {
-            mixAny(source, target, channels);
+            mixAny(source, from, target, channels);
         }
     }
 
-    private void mixFour(float[] source, float[] target) {
+    private void mixFour(float[] source, int from, float[] target) {
         for (int k = 0, w = 0; k < first.length; k++, w += 4) {
-            int s = first[k];
+            int s = first[k] - from;
             target[k] = weights[w] * source[s]
                     + weights[w + 1] * source[s + 1]
                     + weights[w + 2] * source[s + 2]
@@ -173,9 +208,9 @@ final class AxisWeights {
         }
     }
 
-    private void mixFourRgb(float[] source, float[] target) {
+    private void mixFourRgb(float[] source, int from, float[] target) {
         for (int k = 0, w = 0, t = 0; k < first.length; k++, w += 4, t += 3) {
-            int s = 3 * first[k];
+            int s = 3 * (first[k] - from);
             float a = weights[w];
             float b = weights[w + 1];
             float c = weights[w + 2];
@@ -186,11 +221,11 @@ final class AxisWeights {
         }
     }
 
-    private void mixAny(float[] source, float[] target, int channels) {
+    private void mixAny(float[] source, int from, float[] target, int channels) {
         for (int k = 0, t = 0; k < first.length; k++) {
             for (int c = 0; c < channels; c++, t++) {
                 float sum = 0;
-                int s = first[k] * channels + c;
+                int s = (first[k] - from) * channels + c;
                 for (int j = 0; j < taps; j++, s += channels) {
                     sum += weights[k * taps + j] * source[s];
                 }

@@ -2,11 +2,13 @@ package org.adumbrate.raster;
 
 import java.io.IOException;
 import org.adumbrate.geometry.Affine;
-import org.adumbrate.geometry.PixelSize;
+import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.RasterPoint;
+import org.adumbrate.geometry.SheetPoint;
 
 /**
- * Lays a raster onto a canvas under an affine placement, row by row, in linear light.
+ * Lays a raster onto a canvas under an affine placement, row by row, in linear light. Rows are numbered on the grid of the whole
+ * sheet; only the columns of the canvas's window are made, and only what these need is read.
  *
  * <p>Enlarging is cubic (Catmull-Rom), reducing is area-true, both half-pixel exact. Where the raster ends its edge is
  * repeated and the canvas pixel's {@linkplain Cursor#coverage coverage} falls off, so that the frame has neither fringe
@@ -31,13 +33,14 @@ public interface Resampler {
      * Chooses the way for a placement.
      *
      * @param source the raster
-     * @param toCanvas from the raster's pixels to the canvas's
+     * @param placement from the raster's pixels to the sheet
      * @param canvas the canvas
      */
-    static Resampler of(LightRows source, Affine<RasterPoint, RasterPoint> toCanvas, PixelSize canvas) {
-        return toCanvas.xy() == 0 && toCanvas.yx() == 0
-                ? new UprightResampler(source, toCanvas, canvas)
-                : new TurnedResampler(source, toCanvas, canvas);
+    static Resampler of(LightRows source, Affine<RasterPoint, SheetPoint> placement, Canvas canvas) {
+        Affine<RasterPoint, RasterPoint> toPixels = placement.then(canvas.toPixels());
+        return toPixels.xy() == 0 && toPixels.yx() == 0
+                ? new UprightResampler(source, toPixels, canvas)
+                : new TurnedResampler(source, toPixels, canvas.window());
     }
 
     /**
@@ -53,7 +56,7 @@ public interface Resampler {
         /** Turns to a strip of the canvas; waits for the raster's rows if need be. */
         void begin(int y, int rows) throws IOException;
 
-        /** Computes canvas row y of the strip: {@code width · channels} values. */
+        /** Computes canvas row y of the strip: {@code width · channels} values, with the window's width. */
         void row(int y, float[] light);
 
         /**

@@ -2,7 +2,7 @@ package org.adumbrate.raster;
 
 import java.io.IOException;
 import org.adumbrate.geometry.Affine;
-import org.adumbrate.geometry.PixelSize;
+import org.adumbrate.geometry.PixelBox;
 import org.adumbrate.geometry.RasterPoint;
 
 /**
@@ -16,14 +16,14 @@ final class TurnedResampler implements Resampler {
     private static final int REACH = 2;
 
     private final LightRows source;
-    private final PixelSize canvas;
+    private final PixelBox window;
     private final Affine<RasterPoint, RasterPoint> toCanvas;
     private final Affine<RasterPoint, RasterPoint> back;
     private final int places;
 
-    TurnedResampler(LightRows source, Affine<RasterPoint, RasterPoint> toCanvas, PixelSize canvas) {
+    TurnedResampler(LightRows source, Affine<RasterPoint, RasterPoint> toCanvas, PixelBox window) {
         this.source = source;
-        this.canvas = canvas;
+        this.window = window;
         this.toCanvas = toCanvas;
         this.back = toCanvas.inverse();
         double alongX = Math.hypot(back.xx(), back.yx());
@@ -38,13 +38,13 @@ final class TurnedResampler implements Resampler {
 
     @Override
     public RowSpan sourceRows(int y, int rows) {
-        return rowsOf(0, y, canvas.width(), rows);
+        return rowsOf(window.left(), y, window.width(), rows);
     }
 
     @Override
     public void releaseAbove(int y) {
-        if (y < canvas.height()) {
-            source.releaseAbove(sourceRows(y, canvas.height() - y).first());
+        if (y < window.bottom()) {
+            source.releaseAbove(sourceRows(y, window.bottom() - y).first());
         }
     }
 
@@ -84,12 +84,12 @@ final class TurnedResampler implements Resampler {
         @Override
         public void begin(int y, int rows) throws IOException {
             top = y;
-            int length = rows * canvas.width() * channels;
+            int length = rows * window.width() * channels;
             if (strip.length < length) {
                 strip = new float[length];
             }
-            for (int x = 0; x < canvas.width(); x += TILE) {
-                tile(x, y, Math.min(TILE, canvas.width() - x), rows);
+            for (int x = window.left(); x < window.right(); x += TILE) {
+                tile(x, y, Math.min(TILE, window.right() - x), rows);
             }
         }
 
@@ -106,7 +106,8 @@ final class TurnedResampler implements Resampler {
             for (int row = 0; row < rows; row++) {
                 for (int column = 0; column < width; column++) {
                     average(x + column, y + row);
-                    System.arraycopy(pixel, 0, strip, (row * canvas.width() + x + column) * channels, channels);
+                    int at = (row * window.width() + x - window.left() + column) * channels;
+                    System.arraycopy(pixel, 0, strip, at, channels);
                 }
             }
         }
@@ -148,7 +149,7 @@ final class TurnedResampler implements Resampler {
 
         @Override
         public void row(int y, float[] light) {
-            int length = canvas.width() * channels;
+            int length = window.width() * channels;
             System.arraycopy(strip, (y - top) * length, light, 0, length);
         }
 
@@ -158,14 +159,15 @@ final class TurnedResampler implements Resampler {
             double acrossX = Math.abs(toCanvas.determinant()) / Math.hypot(toCanvas.xy(), toCanvas.yy());
             double acrossY = Math.abs(toCanvas.determinant()) / Math.hypot(toCanvas.xx(), toCanvas.yx());
             boolean whole = true;
-            for (int x = 0; x < canvas.width(); x++) {
-                double u = back.mapX(x + 0.5, y + 0.5);
-                double v = back.mapY(x + 0.5, y + 0.5);
+            for (int k = 0; k < window.width(); k++) {
+                double x = window.left() + k + 0.5;
+                double u = back.mapX(x, y + 0.5);
+                double v = back.mapY(x, y + 0.5);
                 double inside = ramp(u * acrossX)
                         * ramp((source.size().width() - u) * acrossX)
                         * ramp(v * acrossY)
                         * ramp((source.size().height() - v) * acrossY);
-                share[x] = (float) inside;
+                share[k] = (float) inside;
                 whole &= inside == 1;
             }
             return !whole;

@@ -2,6 +2,8 @@ package org.adumbrate.raster;
 
 import java.io.IOException;
 import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.Canvas;
+import org.adumbrate.geometry.PixelBox;
 import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.RasterPoint;
 
@@ -11,18 +13,27 @@ import org.adumbrate.geometry.RasterPoint;
  */
 final class UprightResampler implements Resampler {
     private final LightRows source;
-    private final PixelSize canvas;
+    private final PixelBox window;
     private final AxisWeights across;
     private final AxisWeights down;
     private final boolean coversAcross;
+    private final int firstColumn;
+    private final int columns;
 
-    UprightResampler(LightRows source, Affine<RasterPoint, RasterPoint> toCanvas, PixelSize canvas) {
-        Affine<RasterPoint, RasterPoint> back = toCanvas.inverse();
+    UprightResampler(LightRows source, Affine<RasterPoint, RasterPoint> toPixels, Canvas canvas) {
+        Affine<RasterPoint, RasterPoint> back = toPixels.inverse();
         this.source = source;
-        this.canvas = canvas;
-        this.across = AxisWeights.of(source.size().width(), canvas.width(), back.xx(), back.x0());
-        this.down = AxisWeights.of(source.size().height(), canvas.height(), back.yy(), back.y0());
-        this.coversAcross = coversAll(across, canvas.width());
+        this.window = canvas.window();
+        PixelSize whole = canvas.whole();
+        int width = source.size().width();
+        int height = source.size().height();
+        this.across = AxisWeights.of(width, whole.width(), window.left(), window.width(), back.xx(), back.x0());
+        this.down = AxisWeights.of(height, whole.height(), window.top(), window.height(), back.yy(), back.y0());
+        this.coversAcross = coversAll(across, window.width());
+        int a = across.first(0);
+        int b = across.first(window.width() - 1);
+        this.firstColumn = Math.min(a, b);
+        this.columns = Math.max(a, b) + across.taps() - firstColumn;
     }
 
     private static boolean coversAll(AxisWeights weights, int count) {
@@ -41,15 +52,15 @@ final class UprightResampler implements Resampler {
 
     @Override
     public RowSpan sourceRows(int y, int rows) {
-        int a = down.first(y);
-        int b = down.first(y + rows - 1);
+        int a = down.first(y - window.top());
+        int b = down.first(y - window.top() + rows - 1);
         return new RowSpan(Math.min(a, b), Math.max(a, b) + down.taps());
     }
 
     @Override
     public void releaseAbove(int y) {
-        if (y < canvas.height()) {
-            source.releaseAbove(sourceRows(y, canvas.height() - y).first());
+        if (y < window.bottom()) {
+            source.releaseAbove(sourceRows(y, window.bottom() - y).first());
         }
     }
 
@@ -59,7 +70,7 @@ final class UprightResampler implements Resampler {
     }
 
     private final class UprightCursor implements Cursor {
-        private final int rowLength = source.size().width() * source.channels();
+        private final int rowLength = columns * source.channels();
         private final float[] blended = new float[rowLength];
         private float[][] lines = new float[0][];
         private int firstLine;
@@ -76,18 +87,18 @@ final class UprightResampler implements Resampler {
                 lines = more;
             }
             firstLine = span.first();
-            int width = source.size().width();
-            source.read(0, span.end() - 1, width, 1, lines[count - 1]);
+            source.read(firstColumn, span.end() - 1, columns, 1, lines[count - 1]);
             for (int k = 0; k < count - 1; k++) {
-                source.read(0, firstLine + k, width, 1, lines[k]);
+                source.read(firstColumn, firstLine + k, columns, 1, lines[k]);
             }
         }
 
         @Override
         public void row(int y, float[] light) {
-            across.mix(down(y), light, source.channels());
+            across.mix(down(y - window.top()), firstColumn, light, source.channels());
         }
 
+        /** @param y counted from the window's top */
         private float[] down(int y) {
             int first = down.first(y) - firstLine;
             if (down.taps() == 1) {
@@ -122,11 +133,11 @@ final class UprightResampler implements Resampler {
 
         @Override
         public boolean coverage(int y, float[] share) {
-            float row = down.coverage(y);
+            float row = down.coverage(y - window.top());
             if (coversAcross && row == 1) {
                 return false;
             }
-            for (int k = 0; k < canvas.width(); k++) {
+            for (int k = 0; k < window.width(); k++) {
                 share[k] = row * across.coverage(k);
             }
             return true;

@@ -5,13 +5,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.RasterPoint;
 import org.adumbrate.geometry.SheetPoint;
-import org.adumbrate.geometry.SheetSize;
-import org.adumbrate.geometry.Space;
 import org.adumbrate.raster.OrderedStrips;
-import org.adumbrate.raster.Resampler;
 
 /**
  * All printed passes over bare paper, in linear light.
@@ -22,28 +20,25 @@ import org.adumbrate.raster.Resampler;
  * stands in the building's shadow casts none. Occlusion then multiplies.
  */
 public final class Blend {
-    private final PixelSize canvas;
+    private final Canvas canvas;
     private final int channels;
     /** Renders of a shadow are compressed: around its edges its tone strays by this much of the light, five levels of 255. */
     private static final double SLACK = 0.02;
 
-    private final Affine<SheetPoint, RasterPoint> toCanvas;
-    private final List<PlacedPass> passes;
-    private final List<Resampler> resamplers;
+    private final List<ShownPass> passes;
     private final double shadowTone;
     private final double buildingOpacity;
 
     /**
      * Prepares a blend.
      *
-     * @param sheet the sheet's printed size
-     * @param canvas the raster that covers it
-     * @param passes what is blended, in any order
+     * @param canvas what is computed
+     * @param passes what is blended, in any order; each lies on the same canvas
      * @param channels 1 for a grey canvas, 3 for colour
      * @param shadowTone the light of the building's full shadow, as a share of its white: what the figures' shadow takes
      *     for its own darkest, 0 to leave it as it is
      */
-    public Blend(SheetSize sheet, PixelSize canvas, List<PlacedPass> passes, int channels, double shadowTone) {
+    public Blend(Canvas canvas, List<ShownPass> passes, int channels, double shadowTone) {
         this.canvas = canvas;
         this.channels = channels;
         this.shadowTone = shadowTone;
@@ -53,20 +48,10 @@ public final class Blend {
                 .max()
                 .orElse(0);
         this.passes = List.copyOf(passes);
-        this.toCanvas = toCanvas(sheet, canvas);
-        this.resamplers = this.passes.stream()
-                .map(pass -> Resampler.of(pass.rows(), pass.placement().then(toCanvas), canvas))
-                .toList();
-    }
-
-    /** The canvas covers the sheet wholly, whatever its size was rounded to. */
-    private static Affine<SheetPoint, RasterPoint> toCanvas(SheetSize sheet, PixelSize canvas) {
-        return Affine.scaling(
-                Space.SHEET, Space.RASTER, canvas.width() / sheet.widthMm(), canvas.height() / sheet.heightMm());
     }
 
     /** The canvas. */
-    public PixelSize canvas() {
+    public Canvas canvas() {
         return canvas;
     }
 
@@ -80,17 +65,12 @@ public final class Blend {
      * what its window of decoded rows must hold.
      */
     public static int window(
-            SheetSize sheet,
-            PixelSize canvas,
-            Affine<RasterPoint, SheetPoint> placement,
-            PixelSize pass,
-            int stripRows,
-            int threads) {
+            Canvas canvas, Affine<RasterPoint, SheetPoint> placement, PixelSize pass, int stripRows, int threads) {
         Affine<RasterPoint, RasterPoint> back =
-                placement.then(toCanvas(sheet, canvas)).inverse();
+                placement.then(canvas.toPixels()).inverse();
         int strips = OrderedStrips.window(threads);
         double down = back.yy() * stripRows * (strips + 1.0);
-        double across = Math.abs(back.yx()) * canvas.width();
+        double across = Math.abs(back.yx()) * canvas.window().width();
         boolean runsDown = back.yy() > 0;
         double rows = Math.abs(down) + across + 16 + 2 * Math.abs(back.yy());
         return runsDown ? (int) Math.min(pass.height(), Math.ceil(rows)) : pass.height();
@@ -98,8 +78,8 @@ public final class Blend {
 
     /** Promises that no canvas row above this one will be asked for again. */
     public void releaseAbove(int y) {
-        for (Resampler resampler : resamplers) {
-            resampler.releaseAbove(y);
+        for (ShownPass pass : passes) {
+            pass.light().releaseAbove(y);
         }
     }
 
@@ -113,13 +93,12 @@ public final class Blend {
         private final List<PassRow> direct = new ArrayList<>();
         private final List<PassRow> figures = new ArrayList<>();
         private final List<PassRow> ambient = new ArrayList<>();
-        private final float[] light = new float[canvas.width() * channels];
+        private final float[] light = new float[canvas.window().width() * channels];
 
         private Blender() {
-            for (int k = 0; k < passes.size(); k++) {
-                PlacedPass pass = passes.get(k);
+            for (ShownPass pass : passes) {
                 double darkest = pass.role() == PassRole.FIGURE_SHADOW ? shadowTone : 0;
-                PassRow row = new PassRow(pass, resamplers.get(k), toCanvas, channels, canvas.width(), darkest);
+                PassRow row = new PassRow(pass, canvas, channels, darkest);
                 switch (pass.role()) {
                     case SHADOW -> direct.add(row);
                     case FIGURE_SHADOW -> figures.add(row);
@@ -141,7 +120,7 @@ public final class Blend {
             }
         }
 
-        /** The light of canvas row y: {@code width · channels} values, 0 to 1, valid until the next call. */
+        /** The light of canvas row y: {@code width · channels} values with the window's width, 0 to 1, valid until the next call. */
         public float[] row(int y) {
             Arrays.fill(light, 1);
             for (PassRow row : direct) {

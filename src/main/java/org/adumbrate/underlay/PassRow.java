@@ -2,9 +2,7 @@ package org.adumbrate.underlay;
 
 import java.io.IOException;
 import java.util.List;
-import org.adumbrate.geometry.Affine;
-import org.adumbrate.geometry.RasterPoint;
-import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.Canvas;
 import org.adumbrate.raster.Luminance;
 import org.adumbrate.raster.Resampler;
 import org.adumbrate.raster.SrgbCurve;
@@ -14,7 +12,7 @@ import org.adumbrate.raster.SrgbCurve;
  * lets through, {@code 1 - a + a P} with a its opacity where it lies. For use by one thread.
  */
 final class PassRow {
-    private final PlacedPass pass;
+    private final ShownPass pass;
     private final Resampler.Cursor cursor;
     private final boolean isPlain;
     private final int width;
@@ -27,24 +25,19 @@ final class PassRow {
     private final double darkest;
 
     /**
-     * @param canvasChannels channels of the canvas, 1 or 3
+     * @param channels channels of the blend, 1 or 3
      * @param darkest light that the pass's 0 stands for: a figure's shadow takes the tone of the building's
      */
-    PassRow(
-            PlacedPass pass,
-            Resampler resampler,
-            Affine<SheetPoint, RasterPoint> toCanvas,
-            int canvasChannels,
-            int width,
-            double darkest) {
+    PassRow(ShownPass pass, Canvas canvas, int channels, double darkest) {
         this.pass = pass;
-        this.cursor = resampler.cursor();
-        this.width = width;
+        this.cursor = pass.light().cursor();
+        this.width = canvas.window().width();
         this.darkest = darkest;
-        this.light = new float[width * resampler.channels()];
+        int given = pass.light().channels();
+        this.light = new float[width * given];
         boolean tinted = pass.look().tint().isPresent();
-        int own = tinted ? canvasChannels : Math.min(canvasChannels, resampler.channels());
-        this.spread = own == resampler.channels() && !tinted ? light : new float[width * own];
+        int own = tinted ? channels : Math.min(channels, given);
+        this.spread = own == given && !tinted ? light : new float[width * own];
         this.isPlain = spread == light
                 && darkest == 0
                 && pass.look().white().equals(WhitePoint.ONE)
@@ -52,8 +45,8 @@ final class PassRow {
         this.amount = new float[width];
         this.share = new float[width];
         RegionMask mask = pass.look().mask().orElse(new RegionMask(List.of(), List.of()));
-        this.inside = mask.inside().isEmpty() ? null : new PolygonCoverage(mask.inside(), toCanvas);
-        this.outside = mask.outside().isEmpty() ? null : new PolygonCoverage(mask.outside(), toCanvas);
+        this.inside = mask.inside().isEmpty() ? null : new PolygonCoverage(mask.inside(), canvas);
+        this.outside = mask.outside().isEmpty() ? null : new PolygonCoverage(mask.outside(), canvas);
     }
 
     void begin(int y, int rows) throws IOException {
@@ -95,11 +88,12 @@ final class PassRow {
         }
     }
 
+    /** A white of one changes nothing at all, so that a row with a rim and one without have the same light elsewhere. */
     private void toWhite() {
         int step = light.length / width;
         WhitePoint white = pass.look().white();
         if (step == 1) {
-            scale(light, 0, 1, (float) (1 / white.luminance()));
+            scale(light, 0, 1, white.equals(WhitePoint.ONE) ? 1 : (float) (1 / white.luminance()));
         } else {
             for (int c = 0; c < 3; c++) {
                 scale(light, c, 3, (float) (1 / white.channel(c)));
@@ -163,13 +157,13 @@ final class PassRow {
             java.util.Arrays.fill(amount, 1);
         }
         if (inside != null) {
-            inside.row(y, share, width);
+            inside.row(y, share);
             for (int k = 0; k < width; k++) {
                 amount[k] *= share[k];
             }
         }
         if (outside != null) {
-            outside.row(y, share, width);
+            outside.row(y, share);
             for (int k = 0; k < width; k++) {
                 amount[k] *= 1 - share[k];
             }

@@ -4,62 +4,74 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleConsumer;
+import org.adumbrate.geometry.PixelBox;
+import org.adumbrate.raster.LightSink;
+import org.adumbrate.raster.LightSink.Filler;
+import org.adumbrate.raster.LightSink.Strip;
 import org.adumbrate.raster.OrderedStrips;
-import org.adumbrate.raster.encode.StripEncoder;
-import org.adumbrate.raster.encode.StripEncoder.Packed;
-import org.adumbrate.raster.encode.StripEncoder.Packer;
 
-/** Renders a blend into one or several pictures at once, strip by strip on all cores. */
+/** Renders a blend into one or several sinks at once, strip by strip on all cores. */
 public final class Underlay {
     private Underlay() {}
 
-    private record Worker(Blend.Blender blender, List<Packer> packers) {}
+    private record Worker(Blend.Blender blender, List<Filler> fillers) {}
 
     /**
-     * Renders every strip and appends it to each encoder; finishing and closing them is left to the caller.
+     * Renders every strip and gives it to each sink; finishing and closing them is left to the caller.
      *
      * @param blend what is rendered
-     * @param encoders pictures of the blend's canvas and channels, which share its strips
+     * @param sinks take the window of the blend's canvas with its channels, and share its strips
      * @param stripRows rows of a strip
      * @param threads how many threads compute
      * @param progress told the share that is done, 0 to 1, in order
      */
     public static void render(
-            Blend blend, List<? extends StripEncoder> encoders, int stripRows, int threads, DoubleConsumer progress)
+            Blend blend, List<? extends LightSink> sinks, int stripRows, int threads, DoubleConsumer progress)
             throws IOException {
-        int height = blend.canvas().height();
-        int count = (height + stripRows - 1) / stripRows;
-        OrderedStrips.<Worker, List<Packed>>run(
+        PixelBox window = blend.canvas().window();
+        int start =
+                sinks.stream().anyMatch(LightSink::wantsEvenStrips) ? window.top() : aligned(window.top(), stripRows);
+        int count = (window.bottom() - start + stripRows - 1) / stripRows;
+        blend.releaseAbove(window.top());
+        OrderedStrips.<Worker, List<Strip>>run(
                 count,
                 threads,
                 () -> new Worker(
-                        blend.blender(),
-                        encoders.stream().map(StripEncoder::packer).toList()),
-                (worker, strip) -> compute(worker, strip * stripRows, Math.min(stripRows, height - strip * stripRows)),
-                (strip, packed) -> {
-                    for (int k = 0; k < packed.size(); k++) {
-                        encoders.get(k).append(packed.get(k));
+                        blend.blender(), sinks.stream().map(LightSink::filler).toList()),
+                (worker, strip) -> {
+                    int top = Math.max(window.top(), start + strip * stripRows);
+                    int bottom = Math.min(window.bottom(), start + (strip + 1) * stripRows);
+                    return compute(worker, top, bottom - top);
+                },
+                (strip, filled) -> {
+                    for (int k = 0; k < filled.size(); k++) {
+                        sinks.get(k).take(filled.get(k));
                     }
-                    blend.releaseAbove((strip + 1) * stripRows);
+                    blend.releaseAbove(start + (strip + 1) * stripRows);
                     progress.accept((strip + 1.0) / count);
                 });
     }
 
-    private static List<Packed> compute(Worker worker, int y, int rows) throws IOException {
+    /** Strips that begin where the whole sheet's do share its tiles, so that none is drawn for two strips. */
+    private static int aligned(int top, int stripRows) {
+        return top / stripRows * stripRows;
+    }
+
+    private static List<Strip> compute(Worker worker, int y, int rows) throws IOException {
         worker.blender.begin(y, rows);
-        for (Packer packer : worker.packers) {
-            packer.begin(y, rows);
+        for (Filler filler : worker.fillers) {
+            filler.begin(y, rows);
         }
         for (int row = y; row < y + rows; row++) {
             float[] light = worker.blender.row(row);
-            for (Packer packer : worker.packers) {
-                packer.row(light);
+            for (Filler filler : worker.fillers) {
+                filler.row(light);
             }
         }
-        List<Packed> packed = new ArrayList<>();
-        for (Packer packer : worker.packers) {
-            packed.add(packer.pack());
+        List<Strip> filled = new ArrayList<>();
+        for (Filler filler : worker.fillers) {
+            filled.add(filler.end());
         }
-        return packed;
+        return filled;
     }
 }

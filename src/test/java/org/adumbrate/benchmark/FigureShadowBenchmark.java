@@ -9,6 +9,7 @@ import org.adumbrate.figure.shadow.FigureShadow;
 import org.adumbrate.figure.shadow.Receiver;
 import org.adumbrate.figure.shadow.SliceSolid;
 import org.adumbrate.figure.shadow.StandingSolid;
+import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.ModelPoint;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.PixelSize;
@@ -68,7 +69,10 @@ public class FigureShadowBenchmark {
         }
         Receiver ground = new Receiver.Floor(0, Optional.empty());
         return FigureShadow.of(
-                VIEW, SUN, SHEET, new PixelSize(width, width * 11 / 17), List.of(new Casting(ground, figures)));
+                VIEW,
+                SUN,
+                Canvas.whole(SHEET, new PixelSize(width, width * 11 / 17)),
+                List.of(new Casting(ground, figures)));
     }
 
     /** Makes ready what does not depend on the number of pixels. */

@@ -21,6 +21,7 @@ import org.adumbrate.figure.shadow.Receiver;
 import org.adumbrate.figure.shadow.SliceSolid;
 import org.adumbrate.figure.shadow.StandingSolid;
 import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.ModelPoint;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.PixelSize;
@@ -76,7 +77,7 @@ public final class FigureShadowRun {
                 ? run.onSurfaces(after("--depth", options).orElseThrow(), after("--lines", options))
                 : run.onFloors();
         Clock read = Clock.now();
-        FigureShadow shadow = FigureShadow.of(run.view, run.sun, run.sheet, canvas, castings);
+        FigureShadow shadow = FigureShadow.of(run.view, run.sun, Canvas.whole(run.sheet, canvas), castings);
         Clock prepared = Clock.now();
         double sum = 0;
         for (int k = options.contains("--again") ? 0 : 9; k < 10; k++) {

@@ -5,18 +5,20 @@ import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.raster.DecodedRows;
+import org.adumbrate.raster.LightSink;
 import org.adumbrate.raster.RasterReader;
 import org.adumbrate.raster.decode.RasterFiles;
 import org.adumbrate.raster.encode.FlateRowsEncoder;
 import org.adumbrate.raster.encode.PictureFormat;
-import org.adumbrate.raster.encode.StripEncoder;
 import org.adumbrate.underlay.Blend;
 import org.adumbrate.underlay.PassLook;
 import org.adumbrate.underlay.PassRole;
 import org.adumbrate.underlay.PlacedPass;
+import org.adumbrate.underlay.ShownPass;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -58,7 +60,7 @@ public class PixelPathBenchmark {
     private DecodedRows shadow;
     private DecodedRows occlusion;
     private Blend.Blender blender;
-    private StripEncoder.Packer packer;
+    private LightSink.Filler packer;
     private float[][] strip;
 
     /** Decodes the passes and blends the strip that is encoded. */
@@ -67,13 +69,17 @@ public class PixelPathBenchmark {
         shadow = DecodedRows.whole(RasterFiles.open(SHADOW), Long.MAX_VALUE);
         occlusion = DecodedRows.whole(RasterFiles.open(OCCLUSION), Long.MAX_VALUE);
         PixelSize canvas = new PixelSize(WIDTH, 3300);
-        List<PlacedPass> passes = List.of(
-                new PlacedPass(PassRole.SHADOW, shadow, SHEET.frame().placing(shadow.size()), PassLook.plain(0.6)),
-                new PlacedPass(
-                        PassRole.OCCLUSION, occlusion, SHEET.frame().placing(occlusion.size()), PassLook.plain(0.45)));
-        blender = new Blend(SHEET, canvas, passes, 3, 0).blender();
+        Canvas grid = Canvas.whole(SHEET, canvas);
+        List<ShownPass> passes = List.of(
+                new PlacedPass(PassRole.SHADOW, shadow, SHEET.frame().placing(shadow.size()))
+                        .on(grid)
+                        .as(PassLook.plain(0.6)),
+                new PlacedPass(PassRole.OCCLUSION, occlusion, SHEET.frame().placing(occlusion.size()))
+                        .on(grid)
+                        .as(PassLook.plain(0.45)));
+        blender = new Blend(grid, passes, 3, 0).blender();
         PictureFormat format = new PictureFormat(canvas, 3, 8, 300, level, true);
-        packer = new FlateRowsEncoder(format, OutputStream.nullOutputStream()).packer();
+        packer = new FlateRowsEncoder(format, OutputStream.nullOutputStream()).filler();
         strip = new float[STRIP][];
         blender.begin(1600, STRIP);
         for (int k = 0; k < STRIP; k++) {
@@ -125,11 +131,11 @@ public class PixelPathBenchmark {
     /** Light to dithered 8-bit samples, filtered and deflated. */
     @Benchmark
     @OperationsPerInvocation(STRIP * WIDTH)
-    public StripEncoder.Packed encode() {
+    public LightSink.Strip encode() {
         packer.begin(1600, STRIP);
         for (float[] row : strip) {
             packer.row(row);
         }
-        return packer.pack();
+        return packer.end();
     }
 }

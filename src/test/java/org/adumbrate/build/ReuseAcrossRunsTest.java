@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
@@ -92,7 +93,7 @@ class ReuseAcrossRunsTest {
     }
 
     private BuildResult run(Reuse reuse) throws IOException, Refusal {
-        return SheetBuild.run(file, ITEMS, OptionalDouble.of(40), Stages.Listener.SILENT, reuse);
+        return SheetBuild.run(file, ITEMS, OptionalDouble.of(40), Optional.empty(), Stages.Listener.SILENT, reuse);
     }
 
     private static Map<String, String> contents(BuildResult result) throws IOException {

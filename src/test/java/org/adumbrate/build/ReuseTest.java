@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
@@ -168,7 +169,8 @@ class ReuseTest {
 
     /** The bytes of what was delivered. */
     private Map<String, String> build(Reuse kept) throws IOException, Refusal {
-        BuildResult result = SheetBuild.run(file, Set.of(), OptionalDouble.of(40), Stages.Listener.SILENT, kept);
+        BuildResult result =
+                SheetBuild.run(file, Set.of(), OptionalDouble.of(40), Optional.empty(), Stages.Listener.SILENT, kept);
         Map<String, String> bytes = new TreeMap<>();
         for (Output output : result.outputs()) {
             bytes.put(output.kind(), new String(Files.readAllBytes(output.file()), StandardCharsets.ISO_8859_1));

@@ -4,12 +4,12 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
+import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.raster.LightSink;
 import org.adumbrate.raster.SrgbCurve;
-import org.adumbrate.raster.encode.PictureFormat;
 import org.adumbrate.raster.encode.PixelArray;
-import org.adumbrate.raster.encode.StripEncoder;
 
 /** Flat drawings in memory, over an underlay of one tone. */
 final class Flat {
@@ -26,21 +26,18 @@ final class Flat {
     static BufferedImage image(
             SheetSize sheet, PixelSize size, int channels, List<Layer> layers, int tone, int stripRows)
             throws IOException {
-        PictureFormat format = new PictureFormat(size, channels, 8, 72, 1, true);
         PixelArray pixels = new PixelArray(size, channels);
         float[] underlay = new float[size.width()];
         Arrays.fill(underlay, (float) SrgbCurve.decode(tone / 255.0));
-        try (FlatDrawing flat = new FlatDrawing(sheet, 1, layers, format, pixels)) {
-            StripEncoder.Packer packer = flat.packer();
-            for (int y = 0; y < size.height(); y += stripRows) {
-                int rows = Math.min(stripRows, size.height() - y);
-                packer.begin(y, rows);
-                for (int row = 0; row < rows; row++) {
-                    packer.row(underlay);
-                }
-                flat.append(packer.pack());
+        FlatDrawing flat = new FlatDrawing(Canvas.whole(sheet, size), 1, layers, channels, pixels);
+        LightSink.Filler filler = flat.filler();
+        for (int y = 0; y < size.height(); y += stripRows) {
+            int rows = Math.min(stripRows, size.height() - y);
+            filler.begin(y, rows);
+            for (int row = 0; row < rows; row++) {
+                filler.row(underlay);
             }
-            flat.finish();
+            flat.take(filler.end());
         }
         BufferedImage image = new BufferedImage(size.width(), size.height(), BufferedImage.TYPE_INT_RGB);
         image.setRGB(0, 0, size.width(), size.height(), pixels.pixels(), 0, size.width());

@@ -78,7 +78,13 @@ class FlatDrawingTest {
         layers.stream()
                 .filter(Layer::shown)
                 .flatMap(layer -> Paint.of(layer).stream())
-                .forEach(paint -> new Brush(paint, paint.color(), scale).draw(graphics, 0, Sketches.SHEET.heightMm()));
+                .map(paint -> new Brush(paint, paint.color(), scale))
+                .forEach(brush -> {
+                    brush.dip(graphics);
+                    for (int shape = 0; shape < brush.reaches().size(); shape++) {
+                        brush.draw(graphics, shape);
+                    }
+                });
         graphics.dispose();
         BufferedImage banded = Flat.image(Sketches.SHEET, size, layers);
         assertThat(Flat.meanDifference(whole, banded)).isLessThan(0.02);

@@ -14,7 +14,7 @@ class AxisWeightsTest {
 
     private static float[] resized(int target) {
         float[] out = new float[target];
-        AxisWeights.of(4, target, 4.0 / target, 0).mix(ROW, out, 1);
+        AxisWeights.of(4, target, 4.0 / target, 0).mix(ROW, 0, out, 1);
         return out;
     }
 
@@ -46,7 +46,7 @@ class AxisWeightsTest {
     @Test
     void aReversedAxisReversesTheRow() {
         float[] out = new float[4];
-        AxisWeights.of(4, 4, -1, 4).mix(ROW, out, 1);
+        AxisWeights.of(4, 4, -1, 4).mix(ROW, 0, out, 1);
         assertThat(out).containsExactly(80, 40, 20, 10);
     }
 
@@ -87,7 +87,7 @@ class AxisWeightsTest {
             ramp[k] = k + 0.5f;
         }
         float[] out = new float[30];
-        AxisWeights.of(60, 30, scale, origin).mix(ramp, out, 1);
+        AxisWeights.of(60, 30, scale, origin).mix(ramp, 0, out, 1);
         for (int k = 0; k < 30; k++) {
             assertThat((double) out[k]).isCloseTo(origin + scale * (k + 0.5), within(1e-4));
         }

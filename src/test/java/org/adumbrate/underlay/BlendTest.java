@@ -17,6 +17,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.Frame;
 import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.RasterPoint;
@@ -32,6 +33,7 @@ import org.junit.jupiter.api.Test;
 class BlendTest {
     private static final SheetSize SHEET = new SheetSize(80, 60);
     private static final PixelSize CANVAS = new PixelSize(40, 30);
+    private static final Canvas GRID = Canvas.whole(SHEET, CANVAS);
 
     private static byte[] noise(int count, long seed) {
         byte[] values = new byte[count];
@@ -39,20 +41,22 @@ class BlendTest {
         return values;
     }
 
-    private static PlacedPass pass(PassRole role, int width, int height, int channels, byte[] values, PassLook look)
+    private static ShownPass pass(PassRole role, int width, int height, int channels, byte[] values, PassLook look)
             throws IOException {
         DecodedRows rows =
                 DecodedRows.whole(new MemoryReader(width, height, channels, values, Orientation.TOP_LEFT), 1 << 20);
-        return new PlacedPass(role, rows, SHEET.frame().placing(rows.size()), look);
+        return new PlacedPass(role, rows, SHEET.frame().placing(rows.size()))
+                .on(GRID)
+                .as(look);
     }
 
-    private static PlacedPass flat(PassRole role, int value, PassLook look) throws IOException {
+    private static ShownPass flat(PassRole role, int value, PassLook look) throws IOException {
         return pass(role, 1, 1, 1, new byte[] {(byte) value}, look);
     }
 
-    private static float[] blended(List<PlacedPass> passes, int channels, double shadowTone, int stripRows)
+    private static float[] blended(List<ShownPass> passes, int channels, double shadowTone, int stripRows)
             throws IOException {
-        Blend blend = new Blend(SHEET, CANVAS, passes, channels, shadowTone);
+        Blend blend = new Blend(GRID, passes, channels, shadowTone);
         float[] all = new float[CANVAS.width() * CANVAS.height() * channels];
         Blend.Blender blender = blend.blender();
         for (int top = 0; top < CANVAS.height(); top += stripRows) {
@@ -79,7 +83,7 @@ class BlendTest {
                 double alpha = Double.parseDouble(cells[2]);
                 double backdrop = Double.parseDouble(cells[3]);
                 if (cells[0].equals("multiply") && Double.parseDouble(cells[4]) == 1) {
-                    List<PlacedPass> passes = List.of(
+                    List<ShownPass> passes = List.of(
                             flat(PassRole.OCCLUSION, 255, lightOf(backdrop, 1)),
                             flat(PassRole.SHADOW, 255, lightOf(source, alpha)));
                     double expected = Double.parseDouble(cells[5]);
@@ -101,9 +105,9 @@ class BlendTest {
     void opacityZeroIsIdentityAndResultsStayWithinBlackAndWhite(
             @ForAll long seed, @ForAll @DoubleRange(min = 0, max = 1) double opacity) throws IOException {
         byte[] values = noise(9 * 7, seed);
-        PlacedPass under = pass(PassRole.OCCLUSION, 9, 7, 1, values, PassLook.plain(0.8));
-        PlacedPass none = pass(PassRole.SHADOW, 9, 7, 1, noise(63, seed + 1), PassLook.plain(0));
-        PlacedPass some = pass(PassRole.SHADOW, 9, 7, 1, noise(63, seed + 1), PassLook.plain(opacity));
+        ShownPass under = pass(PassRole.OCCLUSION, 9, 7, 1, values, PassLook.plain(0.8));
+        ShownPass none = pass(PassRole.SHADOW, 9, 7, 1, noise(63, seed + 1), PassLook.plain(0));
+        ShownPass some = pass(PassRole.SHADOW, 9, 7, 1, noise(63, seed + 1), PassLook.plain(opacity));
         assertThat(blended(List.of(under, none), 1, 0, 30)).isEqualTo(blended(List.of(under), 1, 0, 30));
         for (float light : blended(List.of(under, some), 1, 0, 30)) {
             assertThat(light).isBetween(0f, 1f);
@@ -112,7 +116,7 @@ class BlendTest {
 
     @Property(tries = 50, seed = "1")
     void theOrderOfPassesDoesNotMatter(@ForAll long seed) throws IOException {
-        List<PlacedPass> passes = new ArrayList<>(List.of(
+        List<ShownPass> passes = new ArrayList<>(List.of(
                 pass(PassRole.OCCLUSION, 9, 7, 1, noise(63, seed), PassLook.plain(0.45)),
                 pass(PassRole.SHADOW, 50, 41, 3, noise(50 * 41 * 3, seed + 1), PassLook.plain(0.6)),
                 pass(PassRole.FIGURE_SHADOW, 20, 15, 1, noise(300, seed + 2), PassLook.plain(0.6))));
@@ -126,8 +130,8 @@ class BlendTest {
 
     @Test
     void whiteIsNeutral() throws IOException {
-        PlacedPass noise = pass(PassRole.SHADOW, 9, 7, 1, noise(63, 4), PassLook.plain(1));
-        PlacedPass white = flat(PassRole.OCCLUSION, 255, PassLook.plain(1));
+        ShownPass noise = pass(PassRole.SHADOW, 9, 7, 1, noise(63, 4), PassLook.plain(1));
+        ShownPass white = flat(PassRole.OCCLUSION, 255, PassLook.plain(1));
         assertThat(blended(List.of(noise, white), 1, 0, 30)).isEqualTo(blended(List.of(noise), 1, 0, 30));
     }
 
@@ -136,8 +140,8 @@ class BlendTest {
         int tone = 60;
         byte[] building = {(byte) 255, (byte) tone};
         byte[] figure = {0, 0};
-        PlacedPass shadow = pass(PassRole.SHADOW, 2, 1, 1, building, PassLook.plain(0.7));
-        PlacedPass figures = pass(PassRole.FIGURE_SHADOW, 2, 1, 1, figure, PassLook.plain(0.7));
+        ShownPass shadow = pass(PassRole.SHADOW, 2, 1, 1, building, PassLook.plain(0.7));
+        ShownPass figures = pass(PassRole.FIGURE_SHADOW, 2, 1, 1, figure, PassLook.plain(0.7));
         float[] joined = blended(List.of(shadow, figures), 1, tone / 255.0, 30);
         float full = 1 - 0.7f + 0.7f * tone / 255;
         assertThat(joined[0])
@@ -157,7 +161,8 @@ class BlendTest {
         for (Affine<RasterPoint, SheetPoint> placement : List.of(turned, shrunk, grown)) {
             DecodedRows rows = DecodedRows.whole(
                     new MemoryReader(50, 41, 3, noise(50 * 41 * 3, 9), Orientation.TOP_LEFT), 1 << 20);
-            List<PlacedPass> passes = List.of(new PlacedPass(PassRole.SHADOW, rows, placement, PassLook.plain(0.9)));
+            List<ShownPass> passes = List.of(
+                    new PlacedPass(PassRole.SHADOW, rows, placement).on(GRID).as(PassLook.plain(0.9)));
             float[] whole = blended(passes, 3, 0, 30);
             for (int stripRows : new int[] {1, 4, 7, 29}) {
                 assertThat(blended(passes, 3, 0, stripRows)).isEqualTo(whole);
@@ -172,7 +177,9 @@ class BlendTest {
         java.util.Arrays.fill(grey, (byte) 51);
         DecodedRows rows = DecodedRows.whole(new MemoryReader(8, 8, 1, grey, Orientation.TOP_LEFT), 1 << 20);
         Frame frame = new Frame(11, 9, 40, 30);
-        PlacedPass pass = new PlacedPass(PassRole.SHADOW, rows, frame.placing(rows.size()), PassLook.plain(1));
+        ShownPass pass = new PlacedPass(PassRole.SHADOW, rows, frame.placing(rows.size()))
+                .on(GRID)
+                .as(PassLook.plain(1));
         float[] light = blended(List.of(pass), 1, 0, 30);
         int y = 12;
         for (int x = 0; x < CANVAS.width(); x++) {

@@ -3,11 +3,9 @@ package org.adumbrate.figure.shadow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.ModelPoint;
-import org.adumbrate.geometry.PixelSize;
-import org.adumbrate.geometry.RasterPoint;
-import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.PixelBox;
 import org.adumbrate.perspective.View;
 
 /**
@@ -20,27 +18,28 @@ import org.adumbrate.perspective.View;
  * @param bottom the row after the last
  */
 record Caster(SunSilhouette silhouette, SunView.Place foot, List<ScreenShape> shapes, int top, int bottom) {
-    static Caster of(
-            StandingSolid figure,
-            SunFrame sun,
-            View view,
-            FacetSource facets,
-            Affine<SheetPoint, RasterPoint> toCanvas,
-            PixelSize canvas) {
-        SunSilhouette silhouette = SunSilhouette.of(figure, sun);
+    /** A figure's shadow on the grid of a canvas; none if nothing of it reaches the window. */
+    static Optional<Caster> of(SunFigure figure, View view, double leastDepth, Canvas canvas) {
+        PixelBox window = canvas.window();
         List<ScreenShape> shapes = new ArrayList<>();
-        int top = canvas.height();
-        int bottom = 0;
-        for (ShadowPart part : ShadowPart.of(silhouette, figure.foot(), sun)) {
-            List<ModelPoint> body = facets.reach(part);
-            for (ScreenShape shape : ScreenShape.of(body, view, facets.leastDepth(), toCanvas).stream()
-                    .toList()) {
-                shapes.add(shape);
-                top = Math.min(top, shape.top());
-                bottom = Math.max(bottom, shape.bottom());
+        int top = Integer.MAX_VALUE;
+        int bottom = Integer.MIN_VALUE;
+        for (List<ModelPoint> body : figure.bodies()) {
+            Optional<ScreenShape> shape = ScreenShape.of(body, view, leastDepth, canvas.toPixels());
+            if (shape.isPresent()) {
+                shapes.add(shape.get());
+                top = Math.min(top, shape.get().top());
+                bottom = Math.max(bottom, shape.get().bottom());
             }
         }
-        return new Caster(silhouette, SunView.of(figure.foot(), sun), shapes, top, bottom);
+        double left = CastShadows.pieceAt(window.left());
+        double right = CastShadows.pieceAt(window.right() - 1) + (double) CastShadows.PIECE;
+        boolean reaches = top < window.bottom()
+                && bottom > window.top()
+                && shapes.stream().anyMatch(shape -> shape.right() >= left && shape.left() <= right);
+        return reaches
+                ? Optional.of(new Caster(figure.silhouette(), figure.foot(), shapes, top, bottom))
+                : Optional.empty();
     }
 
     /** The columns that its shadow may touch in a row, if there are any. */

@@ -2,51 +2,34 @@ package org.adumbrate.figure.shadow;
 
 import java.util.Arrays;
 import java.util.List;
-import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.PixelSize;
-import org.adumbrate.geometry.RasterPoint;
-import org.adumbrate.geometry.SheetPoint;
-import org.adumbrate.geometry.SheetSize;
-import org.adumbrate.geometry.Space;
 import org.adumbrate.perspective.SunDirection;
 import org.adumbrate.perspective.View;
 import org.adumbrate.raster.LightRows;
 
 /**
- * The light that arrives past figures, pixel by pixel of a canvas that covers the sheet: the share of the sun's disc that no
+ * The light that arrives past figures, pixel by pixel of the grid that covers the sheet: the share of the sun's disc that no
  * figure hides from what is seen there, 0 to 1. It is 1 where nothing is seen and on what turns away from the sun; what the
  * building hides is not asked. Computed as it is read, row by row, and the same however the canvas is divided; a row that
- * no shadow can reach costs no more than filling it.
+ * no shadow can reach costs no more than filling it. Only what lies in the canvas's window may be read.
  */
 public final class FigureShadow implements LightRows {
     private final PixelSize size;
     private final List<CastShadows> shadows;
 
-    private FigureShadow(PixelSize size, List<CastShadows> shadows) {
+    FigureShadow(PixelSize size, List<CastShadows> shadows) {
         this.size = size;
-        this.shadows = shadows;
+        this.shadows = List.copyOf(shadows);
     }
 
     /**
-     * Prepares the shadows of figures.
+     * Prepares the shadows of figures for one canvas; parameters as of {@link SunlitFigures#of}.
      *
-     * @param view how the sheet shows the model
-     * @param sun where it stands; below the horizon it casts no shadows
-     * @param sheet the sheet's printed size
-     * @param canvas the raster that covers it
-     * @param castings figures and what their shadows fall on; where several fall on one place the darkest counts
+     * @param canvas what is read of them
      */
-    public static FigureShadow of(
-            View view, SunDirection sun, SheetSize sheet, PixelSize canvas, List<Casting> castings) {
-        Affine<RasterPoint, SheetPoint> toSheet = Affine.scaling(
-                Space.RASTER, Space.SHEET, sheet.widthMm() / canvas.width(), sheet.heightMm() / canvas.height());
-        boolean shines = sun.z() > 0;
-        return new FigureShadow(
-                canvas,
-                castings.stream()
-                        .filter(casting -> shines)
-                        .map(casting -> CastShadows.of(casting, view, sun, toSheet, canvas))
-                        .toList());
+    public static FigureShadow of(View view, SunDirection sun, Canvas canvas, List<Casting> castings) {
+        return SunlitFigures.of(view, sun, castings).on(canvas);
     }
 
     @Override

@@ -15,9 +15,13 @@ final class ScreenShape {
     private final List<RasterPoint> corners;
     private final int top;
     private final int bottom;
+    private final double left;
+    private final double right;
 
     private ScreenShape(List<RasterPoint> corners) {
         this.corners = corners;
+        this.left = corners.stream().mapToDouble(RasterPoint::x).min().orElse(0);
+        this.right = corners.stream().mapToDouble(RasterPoint::x).max().orElse(0);
         this.top = (int)
                 Math.floor(corners.stream().mapToDouble(RasterPoint::y).min().orElse(0));
         this.bottom = (int)
@@ -97,6 +101,16 @@ final class ScreenShape {
     /** The row after the last that it touches. */
     int bottom() {
         return bottom;
+    }
+
+    /** The leftmost that it reaches, in pixels. */
+    double left() {
+        return left;
+    }
+
+    /** The rightmost that it reaches, in pixels. */
+    double right() {
+        return right;
     }
 
     /** The leftmost that it reaches in a row, in pixels; infinite where it does not touch the row. */

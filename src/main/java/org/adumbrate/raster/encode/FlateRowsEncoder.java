@@ -27,7 +27,7 @@ public final class FlateRowsEncoder implements StripEncoder {
     }
 
     @Override
-    public Packer packer() {
+    public Filler filler() {
         Deflating deflating = Deflating.of(format.level());
         int step = format.channels() * format.bits() / 8;
         return new StripPacker(format, 1) {
@@ -48,7 +48,7 @@ public final class FlateRowsEncoder implements StripEncoder {
     }
 
     @Override
-    public void append(Packed strip) throws IOException {
+    public void take(Strip strip) throws IOException {
         PackedStrip piece = (PackedStrip) strip;
         if (bytes == 0) {
             out.write(0x78);

@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.adumbrate.geometry.PixelSize;
+import org.adumbrate.raster.LightSink;
 import org.adumbrate.raster.SrgbCurve;
 
 /** Writes pixels that are in memory as a PNG; one channel if every pixel is grey. */
@@ -48,20 +49,20 @@ public final class PixelWriting {
     private static long write(PngEncoder encoder, PictureFormat format, int[] pixels) throws IOException {
         PixelSize size = format.size();
         int channels = format.channels();
-        StripEncoder.Packer packer = encoder.packer();
+        LightSink.Filler filler = encoder.filler();
         float[] row = new float[size.width() * channels];
         int rows = format.stripRows();
         for (int top = 0; top < size.height(); top += rows) {
             int count = Math.min(rows, size.height() - top);
-            packer.begin(top, count);
+            filler.begin(top, count);
             for (int y = top; y < top + count; y++) {
                 for (int k = 0; k < row.length; k++) {
                     int pixel = pixels[y * size.width() + k / channels];
                     row[k] = LIGHT[(pixel >> (8 * (channels - 1 - k % channels))) & 0xff];
                 }
-                packer.row(row);
+                filler.row(row);
             }
-            encoder.append(packer.pack());
+            encoder.take(filler.end());
         }
         return encoder.finish();
     }

@@ -134,13 +134,13 @@ public final class PngEncoder implements StripEncoder {
     }
 
     @Override
-    public Packer packer() {
-        return rows.packer();
+    public Filler filler() {
+        return rows.filler();
     }
 
     @Override
-    public void append(Packed strip) throws IOException {
-        rows.append(strip);
+    public void take(Strip strip) throws IOException {
+        rows.take(strip);
     }
 
     @Override

@@ -65,8 +65,13 @@ final class Quantizer {
         return thresholds;
     }
 
-    /** Encodes one row to 8 bits: {@code count} samples, interleaved with so many channels. */
-    void toBytes(float[] light, int count, int channels, int y, byte[] out) {
+    /**
+     * Encodes one row to 8 bits: {@code count} samples, interleaved with so many channels.
+     *
+     * @param left the column of the first, on the grid that is dithered
+     * @param y its row there
+     */
+    void toBytes(float[] light, int count, int channels, int left, int y, byte[] out) {
         if (!dithered) {
             for (int k = 0; k < count; k++) {
                 out[k] = sample(light[k], HALF);
@@ -74,11 +79,11 @@ final class Quantizer {
         } else if (channels == 1) {
             int row = (y & 7) * 8;
             for (int k = 0; k < count; k++) {
-                out[k] = sample(light[k], BAYER[row + (k & 7)]);
+                out[k] = sample(light[k], BAYER[row + (left + k & 7)]);
             }
         } else {
             int row = (y & 7) * 8;
-            for (int k = 0, x = 0; k < count; k += 3, x++) {
+            for (int k = 0, x = left; k < count; k += 3, x++) {
                 float threshold = BAYER[row + (x & 7)];
                 out[k] = sample(light[k], threshold);
                 out[k + 1] = sample(light[k + 1], threshold);

@@ -1,7 +1,9 @@
 package org.adumbrate.raster.encode;
 
+import org.adumbrate.raster.LightSink;
+
 /** Quantises the rows of a strip into bytes, big end first, each row led by room for a filter's mark if one is wanted. */
-abstract class StripPacker implements StripEncoder.Packer {
+abstract class StripPacker implements LightSink.Filler {
     private final PictureFormat format;
     private final Quantizer quantizer;
     private final int lead;
@@ -18,7 +20,7 @@ abstract class StripPacker implements StripEncoder.Packer {
         this.quantizer = new Quantizer(format.dithered());
         this.lead = lead;
         this.plain = new byte[format.rowBytes()];
-        this.wide = new short[format.bits() == 16 ? format.size().width() * format.channels() : 0];
+        this.wide = new short[format.bits() == 16 ? format.window().width() * format.channels() : 0];
     }
 
     @Override
@@ -34,10 +36,10 @@ abstract class StripPacker implements StripEncoder.Packer {
 
     @Override
     public void row(float[] light) {
-        int count = format.size().width() * format.channels();
+        int count = format.window().width() * format.channels();
         int at = filled * (lead + format.rowBytes()) + lead;
         if (format.bits() == 8) {
-            quantizer.toBytes(light, count, format.channels(), y + filled, plain);
+            quantizer.toBytes(light, count, format.channels(), format.window().left(), y + filled, plain);
         } else {
             if (format.transfer() == Transfer.LINEAR) {
                 Quantizer.toShares(light, count, wide);
@@ -57,11 +59,11 @@ abstract class StripPacker implements StripEncoder.Packer {
     abstract void filter(byte[] row, byte[] strip, int at);
 
     @Override
-    public StripEncoder.Packed pack() {
+    public StripEncoder.Packed end() {
         if (filled != rows) {
             throw new IllegalStateException("a strip of " + rows + " rows got " + filled);
         }
-        boolean last = y + rows == format.size().height();
+        boolean last = y + rows == format.window().bottom();
         return pack(bytes, rows * (lead + format.rowBytes()), last);
     }
 

@@ -45,7 +45,7 @@ public final class TiffEncoder implements StripEncoder {
     }
 
     @Override
-    public Packer packer() {
+    public Filler filler() {
         Deflating deflating = Deflating.of(format.level());
         int step = format.channels();
         return new StripPacker(format, 0) {
@@ -66,7 +66,7 @@ public final class TiffEncoder implements StripEncoder {
     }
 
     @Override
-    public void append(Packed strip) throws IOException {
+    public void take(Strip strip) throws IOException {
         byte[] data = ((PackedStrip) strip).data();
         offsets[strips] = position;
         lengths[strips] = data.length;
@@ -75,6 +75,11 @@ public final class TiffEncoder implements StripEncoder {
         if ((position & 1) == 1) {
             write(ByteBuffer.allocate(1));
         }
+    }
+
+    @Override
+    public boolean wantsEvenStrips() {
+        return true;
     }
 
     @Override

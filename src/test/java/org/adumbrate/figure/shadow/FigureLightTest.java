@@ -12,6 +12,7 @@ import java.util.List;
 import org.adumbrate.figure.depth.DepthMap;
 import org.adumbrate.figure.depth.DepthScale;
 import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.ModelPoint;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.PixelSize;
@@ -66,8 +67,7 @@ class FigureLightTest {
         FigureShadow shadow = FigureShadow.of(
                 view,
                 SunDirection.of(190, 47, 24),
-                new SheetSize(431.8, 279.4),
-                new PixelSize(2550, 1650),
+                Canvas.whole(new SheetSize(431.8, 279.4), new PixelSize(2550, 1650)),
                 List.of(new Casting(receiver, List.of(figure))));
         float[] light = new float[(int) SIZE.count()];
         shadow.read(LEFT, TOP, SIZE.width(), SIZE.height(), light);

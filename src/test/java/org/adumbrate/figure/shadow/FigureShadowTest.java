@@ -10,12 +10,15 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.ModelPoint;
+import org.adumbrate.geometry.PixelBox;
 import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.Region;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.Space;
+import org.adumbrate.geometry.Tiling;
 import org.adumbrate.perspective.SunDirection;
 import org.adumbrate.perspective.View;
 import org.junit.jupiter.api.Test;
@@ -33,7 +36,7 @@ class FigureShadowTest {
     private static final float[] WHOLE_EVENING = all(EVENING);
 
     private static FigureShadow shadow(SunDirection sun, Receiver receiver, List<StandingSolid> figures) {
-        return FigureShadow.of(VIEW, sun, SHEET, CANVAS, List.of(new Casting(receiver, figures)));
+        return FigureShadow.of(VIEW, sun, Canvas.whole(SHEET, CANVAS), List.of(new Casting(receiver, figures)));
     }
 
     private static float[] all(FigureShadow shadow) {
@@ -69,8 +72,7 @@ class FigureShadowTest {
         FigureShadow shadow = FigureShadow.of(
                 view,
                 SunDirection.of(around, altitude, 0),
-                new SheetSize(1600, 1600),
-                new PixelSize(16000, 16000),
+                Canvas.whole(new SheetSize(1600, 1600), new PixelSize(16000, 16000)),
                 List.of(new Casting(GROUND, List.of(board))));
         float[] tip = new float[1];
         shadow.read((int) (tipX * 10), (int) (tipY * 10), 1, 1, tip);
@@ -157,15 +159,13 @@ class FigureShadowTest {
         float[] one = all(FigureShadow.of(
                 straight,
                 SunDirection.of(160, 40, 0),
-                SHEET,
-                CANVAS,
+                Canvas.whole(SHEET, CANVAS),
                 List.of(new Casting(
                         GROUND, List.of(new StandingSolid(new ModelPoint(0.7, 9, 0), 0.5, false, person()))))));
         float[] other = all(FigureShadow.of(
                 straight,
                 SunDirection.of(-160, 40, 0),
-                SHEET,
-                CANVAS,
+                Canvas.whole(SHEET, CANVAS),
                 List.of(new Casting(
                         GROUND, List.of(new StandingSolid(new ModelPoint(-0.7, 9, 0), -0.5, true, person()))))));
         double off = 0;
@@ -225,5 +225,39 @@ class FigureShadowTest {
         float[] light = all(shadow(SunDirection.of(5, 20, 0), GROUND, List.of(tall)));
         assertThat(light[149 * 200 + 100]).isBetween(0f, 1f);
         assertThat(all(light)).isGreaterThan(50);
+    }
+
+    /** Shadows that do not reach a window are left out of it, and change nothing in it. */
+    @Test
+    void aWindowIsTheCropOfTheWhole() {
+        for (int width : new int[] {90, 200, 430}) {
+            Canvas whole = Canvas.whole(SHEET, new PixelSize(width, width * 3 / 4));
+            SunlitFigures lit =
+                    SunlitFigures.of(VIEW, SunDirection.of(200, 25, 0), List.of(new Casting(GROUND, CROWD)));
+            float[] all = all(lit.on(whole));
+            for (int side : new int[] {17, 64, 250}) {
+                for (PixelBox box : Tiling.of(whole.whole(), side)) {
+                    float[] light = new float[(int) box.size().count()];
+                    lit.on(whole.window(box)).read(box.left(), box.top(), box.width(), box.height(), light);
+                    for (int k = 0; k < light.length; k++) {
+                        int at = (box.top() + k / box.width()) * width + box.left() + k % box.width();
+                        if (light[k] != all[at]) {
+                            throw new AssertionError(box + ", pixel " + k + ": " + light[k] + " for " + all[at]);
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void figuresThatAreReadyAlreadyCastAsThoseThatAreMadeReady() {
+        SunDirection sun = SunDirection.of(200, 25, 0);
+        Canvas whole = Canvas.whole(SHEET, CANVAS);
+        List<StandingSolid> fewer = CROWD.subList(1, CROWD.size());
+        SunlitFigures before = SunlitFigures.of(VIEW, sun, List.of(new Casting(GROUND, CROWD)));
+        float[] again = all(before.with(List.of(new Casting(GROUND, fewer))).on(whole));
+        assertThat(again).isEqualTo(all(shadow(sun, GROUND, fewer)));
+        assertThat(again).isNotEqualTo(WHOLE_EVENING);
     }
 }

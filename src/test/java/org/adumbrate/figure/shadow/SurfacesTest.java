@@ -9,6 +9,7 @@ import java.util.function.ToDoubleFunction;
 import org.adumbrate.figure.depth.DepthMap;
 import org.adumbrate.figure.depth.DepthScale;
 import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.ModelPoint;
 import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.SheetPoint;
@@ -55,7 +56,8 @@ class SurfacesTest {
 
     private static FigureShadow shadow(int width, SunDirection sun, Receiver receiver, StandingSolid... figures) {
         PixelSize canvas = new PixelSize(width, width * 3 / 4);
-        return FigureShadow.of(VIEW, sun, SHEET, canvas, List.of(new Casting(receiver, List.of(figures))));
+        return FigureShadow.of(
+                VIEW, sun, Canvas.whole(SHEET, canvas), List.of(new Casting(receiver, List.of(figures))));
     }
 
     private static float at(FigureShadow shadow, ModelPoint place) {

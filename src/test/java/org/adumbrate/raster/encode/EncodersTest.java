@@ -17,7 +17,9 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
 import org.adumbrate.fault.OutputFault;
+import org.adumbrate.geometry.PixelBox;
 import org.adumbrate.geometry.PixelSize;
+import org.adumbrate.raster.LightSink;
 import org.adumbrate.raster.OrderedStrips;
 import org.adumbrate.raster.SrgbCurve;
 import org.apache.commons.imaging.ImageInfo;
@@ -44,10 +46,10 @@ class EncodersTest {
 
     static void fill(StripEncoder encoder, PictureFormat format, int stripRows, int threads) throws IOException {
         int height = format.size().height();
-        OrderedStrips.<StripEncoder.Packer, StripEncoder.Packed>run(
+        OrderedStrips.<LightSink.Filler, LightSink.Strip>run(
                 (height + stripRows - 1) / stripRows,
                 threads,
-                encoder::packer,
+                encoder::filler,
                 (packer, strip) -> {
                     int top = strip * stripRows;
                     int rows = Math.min(stripRows, height - top);
@@ -55,9 +57,9 @@ class EncodersTest {
                     for (int y = top; y < top + rows; y++) {
                         packer.row(light(format, y));
                     }
-                    return packer.pack();
+                    return packer.end();
                 },
-                (strip, packed) -> encoder.append(packed));
+                (strip, packed) -> encoder.take(packed));
         encoder.finish();
     }
 
@@ -138,7 +140,7 @@ class EncodersTest {
     @CsvSource({"tif", "png"})
     void evenStepsOfLightComeBackAsTheyAre(String kind) throws IOException {
         Path file = folder.resolve("light." + kind);
-        PictureFormat format = new PictureFormat(SIZE, 1, 16, 300, 3, false, Transfer.LINEAR);
+        PictureFormat format = new PictureFormat(PixelBox.of(SIZE), 1, 16, 300, 3, false, Transfer.LINEAR);
         try (StripEncoder encoder = encoder(kind, file, format, 16)) {
             fill(encoder, format, 16, 2);
         }
@@ -152,7 +154,7 @@ class EncodersTest {
         var profile = java.awt.color.ICC_Profile.getInstance(Imaging.getIccProfileBytes(file.toFile()));
         float[] seen = new java.awt.color.ICC_ColorSpace(profile).toCIEXYZ(new float[] {0.25f});
         assertThat(seen[1]).isCloseTo(0.25f, org.assertj.core.api.Assertions.within(0.001f));
-        assertThatThrownBy(() -> new PictureFormat(SIZE, 1, 8, 300, 3, false, Transfer.LINEAR))
+        assertThatThrownBy(() -> new PictureFormat(PixelBox.of(SIZE), 1, 8, 300, 3, false, Transfer.LINEAR))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -192,10 +194,10 @@ class EncodersTest {
         Path file = Files.writeString(folder.resolve("picture.tif"), "before");
         PictureFormat format = format(1, 8);
         try (StripEncoder encoder = new TiffEncoder(file, format, 16)) {
-            StripEncoder.Packer packer = encoder.packer();
+            LightSink.Filler packer = encoder.filler();
             packer.begin(0, 1);
             packer.row(light(format, 0));
-            encoder.append(packer.pack());
+            encoder.take(packer.end());
         }
         assertThat(file).hasContent("before");
         assertThat(folder).isDirectoryNotContaining("glob:**.part");

@@ -1,5 +1,6 @@
 package org.adumbrate.raster.encode;
 
+import org.adumbrate.geometry.PixelBox;
 import org.adumbrate.geometry.PixelSize;
 
 /** Keeps a picture in memory as 8-bit sRGB, for small pictures that something is still drawn on. */
@@ -10,8 +11,13 @@ public final class PixelArray implements StripEncoder {
 
     /** @param size its size */
     public PixelArray(PixelSize size, int channels) {
-        this.format = new PictureFormat(size, channels, 8, 72, 1, true);
-        this.pixels = new int[Math.toIntExact(size.count())];
+        this(PixelBox.of(size), channels);
+    }
+
+    /** @param window the pixels of the whole sheet that it shows */
+    public PixelArray(PixelBox window, int channels) {
+        this.format = new PictureFormat(window.size(), channels, 8, 72, 1, true).in(window);
+        this.pixels = new int[Math.toIntExact(window.size().count())];
     }
 
     /** The pixels, {@code 0xffrrggbb}, row by row; complete once every strip is appended. */
@@ -20,7 +26,7 @@ public final class PixelArray implements StripEncoder {
     }
 
     @Override
-    public Packer packer() {
+    public Filler filler() {
         return new StripPacker(format, 0) {
             @Override
             void filter(byte[] row, byte[] strip, int at) {
@@ -35,7 +41,7 @@ public final class PixelArray implements StripEncoder {
     }
 
     @Override
-    public void append(Packed strip) {
+    public void take(Strip strip) {
         byte[] samples = ((PackedStrip) strip).data();
         int channels = format.channels();
         for (int k = 0; k < samples.length; k += channels) {

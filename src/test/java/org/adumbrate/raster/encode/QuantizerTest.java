@@ -13,7 +13,7 @@ class QuantizerTest {
         byte[] out = new byte[side * side];
         for (int y = 0; y < side; y++) {
             byte[] line = new byte[side];
-            new Quantizer(dithered).toBytes(row, side, 1, y, line);
+            new Quantizer(dithered).toBytes(row, side, 1, 0, y, line);
             System.arraycopy(line, 0, out, y * side, side);
         }
         return out;

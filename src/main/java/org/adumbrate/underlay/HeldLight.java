@@ -1,0 +1,126 @@
+package org.adumbrate.underlay;
+
+import java.io.IOException;
+import org.adumbrate.geometry.Canvas;
+import org.adumbrate.geometry.PixelBox;
+import org.adumbrate.raster.OrderedStrips;
+import org.adumbrate.raster.Resampler;
+
+/**
+ * A pass resampled to a canvas once and held, before its look: blended again with any look it gives the very light that resampling
+ * it again would give. Holds 32-bit floats, as fewer bits would not. Safe for use by several threads, and never changed.
+ */
+public final class HeldLight implements Resampler {
+    private static final int STRIP_ROWS = 64;
+
+    /** What the rows hold. */
+    private final PixelBox held;
+
+    /** What of it this is. */
+    private final PixelBox window;
+
+    private final int channels;
+    private final float[][] rows;
+
+    /** The share of each pixel that the pass covers; none for a row that it covers wholly. */
+    private final float[][] shares;
+
+    private HeldLight(PixelBox held, PixelBox window, int channels, float[][] rows, float[][] shares) {
+        this.held = held;
+        this.window = window;
+        this.channels = channels;
+        this.rows = rows;
+        this.shares = shares;
+    }
+
+    /**
+     * Resamples a pass.
+     *
+     * @param light the pass on the canvas; its rows are released as they are done with
+     * @param threads how many threads compute
+     * @throws IOException if the pass cannot be read
+     */
+    public static HeldLight of(Resampler light, Canvas canvas, int threads) throws IOException {
+        PixelBox window = canvas.window();
+        int height = window.height();
+        HeldLight held = new HeldLight(window, window, light.channels(), new float[height][], new float[height][]);
+        light.releaseAbove(window.top());
+        OrderedStrips.<Cursor, Integer>run(
+                (height + STRIP_ROWS - 1) / STRIP_ROWS,
+                threads,
+                light::cursor,
+                (cursor, strip) -> {
+                    int from = strip * STRIP_ROWS;
+                    int end = Math.min(height, from + STRIP_ROWS);
+                    held.fill(cursor, from, end);
+                    return end;
+                },
+                (strip, end) -> light.releaseAbove(window.top() + end));
+        return held;
+    }
+
+    private void fill(Cursor cursor, int from, int end) throws IOException {
+        cursor.begin(window.top() + from, end - from);
+        float[] share = new float[window.width()];
+        for (int k = from; k < end; k++) {
+            rows[k] = new float[window.width() * channels];
+            cursor.row(window.top() + k, rows[k]);
+            if (cursor.coverage(window.top() + k, share)) {
+                shares[k] = share.clone();
+            }
+        }
+    }
+
+    /**
+     * A part of what is held, which is not copied.
+     *
+     * @throws IllegalArgumentException if the part is not held
+     */
+    public HeldLight within(PixelBox part) {
+        if (!window.contains(part)) {
+            throw new IllegalArgumentException(part + " does not lie in " + window);
+        }
+        return new HeldLight(held, part, channels, rows, shares);
+    }
+
+    @Override
+    public int channels() {
+        return channels;
+    }
+
+    @Override
+    public RowSpan sourceRows(int y, int count) {
+        return new RowSpan(y, y + count);
+    }
+
+    @Override
+    public void releaseAbove(int y) {
+        // all of it stays
+    }
+
+    @Override
+    public Cursor cursor() {
+        return new Cursor() {
+            @Override
+            public void begin(int y, int count) {
+                // every row is there
+            }
+
+            @Override
+            public void row(int y, float[] light) {
+                float[] row = rows[y - held.top()];
+                System.arraycopy(row, (window.left() - held.left()) * channels, light, 0, window.width() * channels);
+            }
+
+            @Override
+            public boolean coverage(int y, float[] share) {
+                float[] partial = shares[y - held.top()];
+                if (partial == null) {
+                    return false;
+                }
+                System.arraycopy(partial, window.left() - held.left(), share, 0, window.width());
+                return true;
+            }
+        };
+    }
+}
