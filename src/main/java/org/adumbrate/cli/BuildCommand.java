@@ -7,13 +7,15 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import org.adumbrate.build.BuildPlan;
-import org.adumbrate.build.BuildResult;
-import org.adumbrate.build.Reuse;
-import org.adumbrate.build.SheetBuild;
-import org.adumbrate.build.Watch;
+import org.adumbrate.delivery.BuildPlan;
+import org.adumbrate.delivery.BuildResult;
+import org.adumbrate.delivery.SheetBuild;
+import org.adumbrate.delivery.Watch;
+import org.adumbrate.delivery.kept.KeptFolder;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.Frame;
+import org.adumbrate.prepare.memory.Memory;
+import org.adumbrate.report.SheetReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -112,19 +114,21 @@ final class BuildCommand implements Callable<Integer> {
             new WatchLoop(
                             common,
                             new Watch(file),
-                            anew ? Reuse.inMemory() : Reuse.besideOutputs(),
-                            reuse -> SheetBuild.run(file, only, resolution, part, common.progress(), reuse))
+                            anew ? Memory.inMemory() : KeptFolder.memoryBesideOutputs(),
+                            memory -> SheetBuild.run(file, only, resolution, part, common.progress(), memory, SheetReport::new))
                     .run();
             return ExitCode.DONE;
         }
         long begin = System.nanoTime();
-        Reuse reuse = anew ? Reuse.none() : Reuse.besideOutputs();
-        BuildResult result = SheetBuild.run(file, only, resolution, part, common.progress(), reuse);
+        Memory memory = anew ? Memory.none() : KeptFolder.memoryBesideOutputs();
+        BuildResult result = SheetBuild.run(file, only, resolution, part, common.progress(), memory, SheetReport::new);
+        double seconds = (System.nanoTime() - begin) / 1e9;
         common.tell(result);
         if (Reused.anything(result.stages())) {
-            common.say(Reused.told((System.nanoTime() - begin) / 1e9, result.stages()));
+            common.say(Reused.told(seconds, result.stages()));
         }
         common.writeJson(Results.of(result));
+        memory.close();
         return ExitCode.DONE;
     }
 }

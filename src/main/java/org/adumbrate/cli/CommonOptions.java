@@ -4,12 +4,12 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import org.adumbrate.build.BuildPlan;
-import org.adumbrate.build.BuildResult;
-import org.adumbrate.build.Finding;
-import org.adumbrate.build.Output;
-import org.adumbrate.build.Stages;
+import org.adumbrate.delivery.BuildPlan;
+import org.adumbrate.delivery.BuildResult;
+import org.adumbrate.delivery.Output;
 import org.adumbrate.output.OutputFile;
+import org.adumbrate.prepare.finding.Finding;
+import org.adumbrate.prepare.memory.StageClock;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -47,8 +47,10 @@ final class CommonOptions {
     }
 
     /** A listener that shows progress, if the launcher says that standard error is a terminal. */
-    Stages.Listener progress() {
-        return quiet || !Boolean.getBoolean("adumbrate.terminal") ? Stages.Listener.SILENT : new ProgressLine(err());
+    StageClock.Listener progress() {
+        return quiet || !Boolean.getBoolean("adumbrate.terminal")
+                ? StageClock.Listener.SILENT
+                : new ProgressLine(err());
     }
 
     /** Writes the machine-readable result, if one was asked for. */

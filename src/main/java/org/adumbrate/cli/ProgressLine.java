@@ -3,13 +3,13 @@ package org.adumbrate.cli;
 import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.function.LongSupplier;
-import org.adumbrate.build.Stages;
+import org.adumbrate.prepare.memory.StageClock;
 
 /**
  * Shows on one line of a terminal what is being done, how far it is, and, of work that lasts, how long it will still take. The
  * line is cleared with blanks: it needs neither colours nor other commands of the terminal.
  */
-final class ProgressLine implements Stages.Listener {
+final class ProgressLine implements StageClock.Listener {
     private static final long INTERVAL_NS = 100_000_000;
 
     /** Earlier than this an estimate jumps about, and most work is done. */

@@ -3,12 +3,12 @@ package org.adumbrate.cli;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.adumbrate.build.BuildPlan;
-import org.adumbrate.build.BuildResult;
-import org.adumbrate.build.PassPlacement;
-import org.adumbrate.build.Reuse;
+import org.adumbrate.delivery.BuildPlan;
+import org.adumbrate.delivery.BuildResult;
 import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.prepare.memory.Run;
+import org.adumbrate.prepare.passes.PassPlacement;
 
 /** Results as machines read them. */
 final class Results {
@@ -49,7 +49,7 @@ final class Results {
                 stages(result.stages()));
     }
 
-    private static Map<String, Object> stages(Map<String, Reuse.Count> stages) {
+    private static Map<String, Object> stages(Map<String, Run.Count> stages) {
         Map<String, Object> counts = new LinkedHashMap<>();
         stages.forEach((stage, count) -> counts.put(stage, object("reused", count.reused(), "made", count.made())));
         return counts;

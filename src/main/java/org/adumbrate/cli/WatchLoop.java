@@ -3,28 +3,28 @@ package org.adumbrate.cli;
 import java.io.IOException;
 import java.io.InterruptedIOException;
 import java.io.UncheckedIOException;
-import org.adumbrate.build.BuildResult;
-import org.adumbrate.build.Reuse;
-import org.adumbrate.build.Watch;
+import org.adumbrate.delivery.BuildResult;
+import org.adumbrate.delivery.Watch;
 import org.adumbrate.fault.Refusal;
+import org.adumbrate.prepare.memory.Memory;
 
 /** Builds, and builds again whenever an input has changed, until the program is ended. */
 final class WatchLoop {
     /** One build. */
     interface Build {
         /** Runs it with what was kept from those before. */
-        BuildResult run(Reuse reuse) throws IOException, Refusal;
+        BuildResult run(Memory memory) throws IOException, Refusal;
     }
 
     private final CommonOptions common;
     private final Watch inputs;
     private final Build build;
-    private final Reuse reuse;
+    private final Memory memory;
 
-    WatchLoop(CommonOptions common, Watch inputs, Reuse reuse, Build build) {
+    WatchLoop(CommonOptions common, Watch inputs, Memory memory, Build build) {
         this.common = common;
         this.inputs = inputs;
-        this.reuse = reuse;
+        this.memory = memory;
         this.build = build;
     }
 
@@ -38,13 +38,15 @@ final class WatchLoop {
             }
         } catch (InterruptedIOException ended) {
             Thread.currentThread().interrupt();
+        } finally {
+            memory.close();
         }
     }
 
     private void once() throws InterruptedIOException {
         long begin = System.nanoTime();
         try {
-            BuildResult result = build.run(reuse);
+            BuildResult result = build.run(memory);
             common.tell(result);
             common.writeJson(Results.of(result));
             common.say(Reused.told((System.nanoTime() - begin) / 1e9, result.stages()) + "; watching");

@@ -2,18 +2,17 @@ package org.adumbrate.preflight;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.adumbrate.build.Finding;
-import org.adumbrate.build.SheetProof;
 import org.adumbrate.preflight.Observation.Severity;
 import org.adumbrate.preflight.Observations.Advice;
+import org.adumbrate.prepare.finding.Finding;
 
 /** What a build finds itself: gaps in the cut, colours without a pen, figures that nobody sees, cameras that disagree. */
 final class BuildRule implements Rule {
     private static final Pattern KEY = Pattern.compile("([a-z-]+(?:\\.[a-z-]+)*): (?=.)");
 
     @Override
-    public void look(SheetProof proof, Observations found) {
-        for (Finding finding : proof.findings()) {
+    public void look(CheckedSheet sheet, Observations found) {
+        for (Finding finding : sheet.findings()) {
             Matcher key = KEY.matcher(finding.text());
             boolean isKeyed = key.lookingAt();
             boolean isNote = finding.severity() == Finding.Severity.NOTE;

@@ -2,8 +2,6 @@ package org.adumbrate.preflight;
 
 import java.util.List;
 import java.util.Locale;
-import org.adumbrate.build.ProofFigure;
-import org.adumbrate.build.SheetProof;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.preflight.Observation.Severity;
 import org.adumbrate.preflight.Observations.Advice;
@@ -22,8 +20,8 @@ final class FigureRule implements Rule {
     private static final double OFF_FLOOR = 0.06;
 
     @Override
-    public void look(SheetProof proof, Observations found) {
-        for (ProofFigure figure : proof.figures()) {
+    public void look(CheckedSheet sheet, Observations found) {
+        for (CheckedFigure figure : sheet.figures()) {
             List<SheetPoint> at = List.of(figure.foot());
             if (figure.statureM() > DOOR_M) {
                 found.add(
@@ -38,7 +36,7 @@ final class FigureRule implements Rule {
                                 figure.heightMm()),
                         new Advice("people give a drawing its scale", "set stature to 1.50 to 1.95 m"));
             }
-            if (isOffSheet(figure.foot(), proof)) {
+            if (isOffSheet(figure.foot(), sheet)) {
                 found.add(
                         Severity.WARNING,
                         figure.key(),
@@ -46,20 +44,20 @@ final class FigureRule implements Rule {
                         "'" + figure.outline() + "' stands off the sheet",
                         new Advice("it is drawn in part or not at all", "set foot within the sheet"));
             } else {
-                floor(figure, proof, at, found);
+                floor(figure, sheet, at, found);
             }
         }
     }
 
-    private static boolean isOffSheet(SheetPoint foot, SheetProof proof) {
+    private static boolean isOffSheet(SheetPoint foot, CheckedSheet sheet) {
         return foot.x() < 0
                 || foot.y() < 0
-                || foot.x() > proof.size().widthMm()
-                || foot.y() > proof.size().heightMm();
+                || foot.x() > sheet.size().widthMm()
+                || foot.y() > sheet.size().heightMm();
     }
 
-    private static void floor(ProofFigure figure, SheetProof proof, List<SheetPoint> at, Observations found) {
-        Floor floor = proof.asked().sheet().floors().get(figure.floor());
+    private static void floor(CheckedFigure figure, CheckedSheet sheet, List<SheetPoint> at, Observations found) {
+        Floor floor = sheet.asked().sheet().floors().get(figure.floor());
         boolean isOutside = floor != null
                 && !floor.outline().isEmpty()
                 && floor.outline().stream().noneMatch(polygon -> contains(polygon, figure.foot()));

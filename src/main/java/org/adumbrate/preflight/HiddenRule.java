@@ -1,15 +1,14 @@
 package org.adumbrate.preflight;
 
-import org.adumbrate.build.SheetProof;
 import org.adumbrate.preflight.Observation.Severity;
 import org.adumbrate.preflight.Observations.Advice;
 
 /** Lines that are there and not drawn, and pens that draw nothing. */
 final class HiddenRule implements Rule {
     @Override
-    public void look(SheetProof proof, Observations found) {
-        proof.asked().sheet().pens().forEach((name, pen) -> {
-            int strokes = proof.strokes().getOrDefault(name, 0);
+    public void look(CheckedSheet sheet, Observations found) {
+        sheet.asked().sheet().pens().forEach((name, pen) -> {
+            int strokes = sheet.strokes().getOrDefault(name, 0);
             String key = "pens." + name;
             if (pen.hidden() && strokes > 0) {
                 found.add(

@@ -3,8 +3,6 @@ package org.adumbrate.preflight;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.adumbrate.build.ProofPicture;
-import org.adumbrate.build.SheetProof;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.preflight.Observation.Severity;
 import org.adumbrate.preflight.Observations.Advice;
@@ -20,8 +18,8 @@ final class InkRule implements Rule {
     private static final double LEAST_SHARE = 0.001;
 
     @Override
-    public void look(SheetProof proof, Observations found) {
-        Optional<ProofPicture> picture = proof.picture().filter(one -> one.channels() == 3);
+    public void look(CheckedSheet sheet, Observations found) {
+        Optional<TonePicture> picture = sheet.picture().filter(one -> one.channels() == 3);
         if (picture.isEmpty()) {
             return;
         }
@@ -54,7 +52,7 @@ final class InkRule implements Rule {
                                 : "nothing; the printer's profile decides"));
     }
 
-    private static double ink(ProofPicture picture, int x, int y) {
+    private static double ink(TonePicture picture, int x, int y) {
         double sum = 0;
         for (int channel = 0; channel < 3; channel++) {
             sum += 1 - Math.pow(Math.max(0, Math.min(1, picture.at(x, y, channel))), 1 / 2.2);

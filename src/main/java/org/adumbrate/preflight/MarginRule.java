@@ -4,8 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.adumbrate.build.ProofPicture;
-import org.adumbrate.build.SheetProof;
 import org.adumbrate.drawing.Layer;
 import org.adumbrate.drawing.Mark;
 import org.adumbrate.geometry.Extent;
@@ -21,16 +19,16 @@ final class MarginRule implements Rule {
     private static final double TINTED = 0.97;
 
     @Override
-    public void look(SheetProof proof, Observations found) {
-        Optional<Extent> nearest = proof.layers().stream()
+    public void look(CheckedSheet sheet, Observations found) {
+        Optional<Extent> nearest = sheet.layers().stream()
                 .filter(Layer::shown)
                 .flatMap(layer -> layer.marks().stream())
                 .filter(Mark.Lines.class::isInstance)
                 .flatMap(mark -> ((Mark.Lines) mark).paths().stream())
                 .flatMap(path -> path.extent().stream())
-                .min(Comparator.comparingDouble(extent -> gap(extent, proof)));
-        double gap = nearest.map(extent -> gap(extent, proof)).orElse(Double.POSITIVE_INFINITY);
-        boolean toned = proof.picture().filter(MarginRule::isTonedAtTheEdge).isPresent();
+                .min(Comparator.comparingDouble(extent -> gap(extent, sheet)));
+        double gap = nearest.map(extent -> gap(extent, sheet)).orElse(Double.POSITIVE_INFINITY);
+        boolean toned = sheet.picture().filter(MarginRule::isTonedAtTheEdge).isPresent();
         if (gap < UNPRINTED_MM || toned) {
             boolean isLine = gap < UNPRINTED_MM;
             String what = isLine
@@ -39,7 +37,7 @@ final class MarginRule implements Rule {
             found.add(
                     Severity.NOTE,
                     "size",
-                    isLine ? List.of(corner(nearest.orElseThrow(), proof)) : List.of(),
+                    isLine ? List.of(corner(nearest.orElseThrow(), sheet)) : List.of(),
                     what + ", and it has no bleed",
                     new Advice(
                             "most printers leave some 5 mm along the edges bare, and a trimmed edge wanders by 1 to 3 mm",
@@ -47,21 +45,21 @@ final class MarginRule implements Rule {
         }
     }
 
-    private static double gap(Extent extent, SheetProof proof) {
+    private static double gap(Extent extent, CheckedSheet sheet) {
         return Math.min(
                 Math.min(extent.left(), extent.top()),
-                Math.min(proof.size().widthMm() - extent.right(), proof.size().heightMm() - extent.bottom()));
+                Math.min(sheet.size().widthMm() - extent.right(), sheet.size().heightMm() - extent.bottom()));
     }
 
-    private static SheetPoint corner(Extent extent, SheetProof proof) {
-        double right = proof.size().widthMm() - extent.right();
-        double bottom = proof.size().heightMm() - extent.bottom();
+    private static SheetPoint corner(Extent extent, CheckedSheet sheet) {
+        double right = sheet.size().widthMm() - extent.right();
+        double bottom = sheet.size().heightMm() - extent.bottom();
         double x = extent.left() <= right ? extent.left() : extent.right();
         double y = extent.top() <= bottom ? extent.top() : extent.bottom();
         return new SheetPoint(x, y);
     }
 
-    private static boolean isTonedAtTheEdge(ProofPicture picture) {
+    private static boolean isTonedAtTheEdge(TonePicture picture) {
         int right = picture.size().width() - 1;
         int bottom = picture.size().height() - 1;
         int toned = 0;

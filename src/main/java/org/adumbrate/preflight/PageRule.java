@@ -1,6 +1,5 @@
 package org.adumbrate.preflight;
 
-import org.adumbrate.build.SheetProof;
 import org.adumbrate.preflight.Observation.Severity;
 import org.adumbrate.preflight.Observations.Advice;
 import org.adumbrate.sheetfile.form.PaperSize;
@@ -8,12 +7,12 @@ import org.adumbrate.sheetfile.form.PaperSize;
 /** Whether printers know the sheet. */
 final class PageRule implements Rule {
     @Override
-    public void look(SheetProof proof, Observations found) {
-        if (PaperSize.nameOf(proof.size()).isEmpty()) {
+    public void look(CheckedSheet sheet, Observations found) {
+        if (PaperSize.nameOf(sheet.size()).isEmpty()) {
             found.add(
                     Severity.NOTE,
                     "size",
-                    "the sheet is " + proof.size() + ", which is no paper of ISO 216, ANSI or Arch",
+                    "the sheet is " + sheet.size() + ", which is no paper of ISO 216, ANSI or Arch",
                     new Advice(
                             "it is printed on a larger paper and trimmed, or scaled to fit if nobody looks",
                             "say 100 % to the printer, or choose a paper of the trade"));

@@ -2,16 +2,12 @@ package org.adumbrate.preflight;
 
 import java.util.List;
 import java.util.Locale;
-import org.adumbrate.build.ProofPass;
-import org.adumbrate.build.SheetProof;
 import org.adumbrate.preflight.Observation.Severity;
 import org.adumbrate.preflight.Observations.Advice;
+import org.adumbrate.prepare.passes.PreparedPass;
 
 /** Whether passes have pixels enough for their size, and lie where the lines are. */
 final class PassRule implements Rule {
-    /** Enlarged more than this, edges of a render look soft beside lines; common practice: half the print's resolution. */
-    private static final double MOST_ENLARGED = 2;
-
     /** A shadow this far off its line, in mm, shows beside a line of a building's 0.25 mm (ISO 128-2:2020). */
     private static final double MOST_RESIDUAL_MM = 0.25;
 
@@ -19,9 +15,9 @@ final class PassRule implements Rule {
             new Advice("pixels are made up between those of the render, so edges of shadows look soft", "");
 
     @Override
-    public void look(SheetProof proof, Observations found) {
-        for (ProofPass pass : proof.passes()) {
-            resolution(pass, proof, found);
+    public void look(CheckedSheet sheet, Observations found) {
+        for (CheckedPass pass : sheet.passes()) {
+            resolution(pass, sheet, found);
             double residual = pass.placement().residualMm();
             if (residual > MOST_RESIDUAL_MM) {
                 found.add(
@@ -37,20 +33,20 @@ final class PassRule implements Rule {
         }
     }
 
-    private static void resolution(ProofPass pass, SheetProof proof, Observations found) {
-        double enlarged = proof.dpi() / pass.ppi();
+    private static void resolution(CheckedPass pass, CheckedSheet sheet, Observations found) {
+        double enlarged = sheet.dpi() / pass.ppi();
         String what = String.format(
                 Locale.ROOT,
                 "%s has %.0f pixels per inch at this size, enlarged %.1f times for %.0f; it lies within %s of its lines",
                 name(pass),
                 pass.ppi(),
                 enlarged,
-                proof.dpi(),
+                sheet.dpi(),
                 Double.isNaN(pass.placement().residualMm())
                         ? "an unknown distance"
                         : String.format(Locale.ROOT, "%.2f mm", pass.placement().residualMm()));
         int wanted = (int) Math.ceil(pass.placement().pass().width() * enlarged / 1.5 / 100) * 100;
-        boolean isSoft = enlarged > MOST_ENLARGED;
+        boolean isSoft = enlarged > PreparedPass.MOST_ENLARGED;
         found.add(
                 isSoft ? Severity.WARNING : Severity.NOTE,
                 pass.key(),
@@ -60,7 +56,7 @@ final class PassRule implements Rule {
                         isSoft ? "render it " + wanted + " pixels wide or wider" : "nothing, up to 2 times"));
     }
 
-    private static String name(ProofPass pass) {
+    private static String name(CheckedPass pass) {
         return pass.file().getFileName().toString();
     }
 }

@@ -2,7 +2,6 @@ package org.adumbrate.preflight;
 
 import java.util.Locale;
 import java.util.Map;
-import org.adumbrate.build.SheetProof;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.preflight.Observation.Severity;
 import org.adumbrate.preflight.Observations.Advice;
@@ -24,8 +23,8 @@ final class PenRule implements Rule {
     private static final double ROUNDING = 1e-6;
 
     @Override
-    public void look(SheetProof proof, Observations found) {
-        Sheet sheet = proof.asked().sheet();
+    public void look(CheckedSheet checked, Observations found) {
+        Sheet sheet = checked.asked().sheet();
         for (Map.Entry<String, PenStyle> entry : sheet.pens().entrySet()) {
             PenStyle pen = entry.getValue();
             if (!pen.hidden()) {

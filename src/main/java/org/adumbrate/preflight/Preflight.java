@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.adumbrate.build.SheetProof;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.preflight.Observation.Severity;
 
@@ -46,9 +45,9 @@ public record Preflight(Path file, List<Observation> observations) {
      * @throws IOException if the sheet file cannot be followed or an input cannot be used
      */
     public static Preflight of(Path file, OptionalDouble dpi) throws IOException, Refusal {
-        SheetProof proof = SheetProof.of(file, dpi);
-        Observations found = new Observations(proof.asked());
-        RULES.forEach(rule -> rule.look(proof, found));
+        CheckedSheet sheet = CheckedSheet.of(file, dpi);
+        Observations found = new Observations(sheet.asked());
+        RULES.forEach(rule -> rule.look(sheet, found));
         return new Preflight(file, found.all().stream().sorted(ORDER).toList());
     }
 

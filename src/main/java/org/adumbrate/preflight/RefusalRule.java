@@ -1,15 +1,14 @@
 package org.adumbrate.preflight;
 
 import java.util.List;
-import org.adumbrate.build.SheetProof;
 import org.adumbrate.preflight.Observation.Severity;
 import org.adumbrate.sheetfile.complaint.Place;
 
 /** What a build would refuse. */
 final class RefusalRule implements Rule {
     @Override
-    public void look(SheetProof proof, Observations found) {
-        proof.refusals()
+    public void look(CheckedSheet sheet, Observations found) {
+        sheet.refusals()
                 .forEach(refusal -> found.add(new Observation(
                         Severity.ERROR,
                         "",

@@ -1,9 +1,7 @@
 package org.adumbrate.preflight;
 
-import org.adumbrate.build.SheetProof;
-
 /** Looks at one thing. */
 interface Rule {
     /** Tells what it finds. */
-    void look(SheetProof proof, Observations found);
+    void look(CheckedSheet sheet, Observations found);
 }

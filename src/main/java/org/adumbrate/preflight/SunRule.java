@@ -2,7 +2,6 @@ package org.adumbrate.preflight;
 
 import java.util.Locale;
 import java.util.Optional;
-import org.adumbrate.build.SheetProof;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.perspective.SunAt;
 import org.adumbrate.preflight.Observation.Severity;
@@ -15,8 +14,8 @@ final class SunRule implements Rule {
     private static final double LOW_DEG = 2;
 
     @Override
-    public void look(SheetProof proof, Observations found) {
-        Optional<Sun> sun = proof.asked().sheet().sun();
+    public void look(CheckedSheet sheet, Observations found) {
+        Optional<Sun> sun = sheet.asked().sheet().sun();
         if (sun.isEmpty() || sun.get() instanceof Sun.BySample) {
             return;
         }

@@ -6,8 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.adumbrate.build.ProofPicture;
-import org.adumbrate.build.SheetProof;
 import org.adumbrate.drawing.Layer;
 import org.adumbrate.drawing.Mark;
 import org.adumbrate.geometry.SheetPoint;
@@ -31,12 +29,12 @@ final class ToneRule implements Rule {
     private static final int TOLD = 3;
 
     @Override
-    public void look(SheetProof proof, Observations found) {
-        if (proof.picture().isEmpty()) {
+    public void look(CheckedSheet sheet, Observations found) {
+        if (sheet.picture().isEmpty()) {
             return;
         }
-        Walk walk = new Walk(proof.picture().get());
-        proof.layers().stream()
+        Walk walk = new Walk(sheet.picture().get());
+        sheet.layers().stream()
                 .filter(Layer::shown)
                 .flatMap(layer -> layer.marks().stream())
                 .forEach(mark -> {
@@ -60,7 +58,7 @@ final class ToneRule implements Rule {
     }
 
     private static final class Walk implements VectorPath.Visitor {
-        private final ProofPicture picture;
+        private final TonePicture picture;
         private final Map<SheetPoint, Integer> fields = new HashMap<>();
         private int all;
         private int dark;
@@ -69,7 +67,7 @@ final class ToneRule implements Rule {
         private double startX;
         private double startY;
 
-        Walk(ProofPicture picture) {
+        Walk(TonePicture picture) {
             this.picture = picture;
         }
 

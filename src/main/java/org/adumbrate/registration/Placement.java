@@ -1,6 +1,7 @@
 package org.adumbrate.registration;
 
 import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.Length;
 import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.RasterPoint;
 import org.adumbrate.geometry.SheetPoint;
@@ -56,5 +57,10 @@ public record Placement(
     /** True if the placement may be used. */
     public boolean aligned() {
         return status == Status.ALIGNED;
+    }
+
+    /** How many pixels of the pass there are to an inch of the sheet. */
+    public double ppi() {
+        return Length.MM_PER_INCH / passToSheet.meanScale();
     }
 }

@@ -69,6 +69,6 @@ record PassFile(Path file, Placement placement, ToneLook look, PassKind.Guess gu
 
     /** Pixels per inch on the sheet. */
     double ppi() {
-        return 25.4 / placement.passToSheet().meanScale();
+        return placement.ppi();
     }
 }

@@ -12,20 +12,23 @@ import org.adumbrate.raster.StoredNumbers;
  */
 public final class DepthMap {
     private final PixelSize size;
-    private final float[] inverse;
+    private final float[] numbers;
+    private final DepthScale scale;
     private final double step;
     private final Affine<SheetPoint, RasterPoint> toPixels;
     private final double nearest;
     private final double farthest;
 
-    private DepthMap(PixelSize size, float[] inverse, double step, Affine<SheetPoint, RasterPoint> toPixels) {
-        this.size = size;
-        this.inverse = inverse;
-        this.step = step;
+    private DepthMap(StoredNumbers stored, DepthScale scale, Affine<SheetPoint, RasterPoint> toPixels) {
+        this.size = stored.size();
+        this.numbers = stored.values();
+        this.scale = scale;
+        this.step = stored.step() * (scale.far() - scale.near());
         this.toPixels = toPixels;
         float most = 0;
         float least = Float.POSITIVE_INFINITY;
-        for (float value : inverse) {
+        for (float number : numbers) {
+            float value = (float) scale.inverse(number);
             most = Math.max(most, value);
             least = value > 0 ? Math.min(least, value) : least;
         }
@@ -34,22 +37,14 @@ public final class DepthMap {
     }
 
     /**
-     * Takes over the numbers of a depth pass, which must not be used afterwards: their room is used again.
+     * The depths of a depth pass, whose numbers are read as they are asked for and not copied.
      *
      * @param numbers as the file stores them
      * @param scale what they stand for
      * @param placement from the pixels of the file to the sheet
      */
     public static DepthMap of(StoredNumbers numbers, DepthScale scale, Affine<RasterPoint, SheetPoint> placement) {
-        float[] values = numbers.values();
-        for (int k = 0; k < values.length; k++) {
-            values[k] = (float) scale.inverse(values[k]);
-        }
-        return new DepthMap(
-                numbers.size(),
-                values,
-                numbers.step() * (scale.far() - scale.near()),
-                numbers.toFile().then(placement).inverse());
+        return new DepthMap(numbers, scale, numbers.toFile().then(placement).inverse());
     }
 
     /** Its size in pixels. */
@@ -64,7 +59,7 @@ public final class DepthMap {
 
     /** The inverse of the depth of the pixel in column x and row y, in 1/m; 0 where nothing is seen. */
     public float inverse(int x, int y) {
-        return inverse[y * size.width() + x];
+        return (float) scale.inverse(numbers[y * size.width() + x]);
     }
 
     /** Whether there is a pixel in column x and row y. */

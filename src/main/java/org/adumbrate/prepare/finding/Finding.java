@@ -1,0 +1,31 @@
+package org.adumbrate.prepare.finding;
+
+import java.util.List;
+import org.adumbrate.geometry.SheetPoint;
+
+/**
+ * Something that a person should know before printing.
+ *
+ * @param severity how much it matters
+ * @param text what, where, and what to do; one line that begins with the key of the sheet file or the file that it is about
+ * @param at where on the sheet, if it is at certain places
+ */
+public record Finding(Severity severity, String text, List<SheetPoint> at) {
+    /** How much a finding matters. */
+    public enum Severity {
+        /** Good to know. */
+        NOTE,
+        /** May show in print. */
+        WARNING
+    }
+
+    /** Copies the list. */
+    public Finding {
+        at = List.copyOf(at);
+    }
+
+    /** A finding about no place of the sheet in particular. */
+    public Finding(Severity severity, String text) {
+        this(severity, text, List.of());
+    }
+}

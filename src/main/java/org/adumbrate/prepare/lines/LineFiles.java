@@ -1,0 +1,124 @@
+package org.adumbrate.prepare.lines;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.adumbrate.fault.Refusal;
+import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.geometry.VectorPath;
+import org.adumbrate.linework.LineSheet;
+import org.adumbrate.linework.LineSheets;
+import org.adumbrate.linework.PageFit;
+import org.adumbrate.prepare.memory.InParallel;
+import org.adumbrate.prepare.memory.Part;
+import org.adumbrate.prepare.memory.Run;
+import org.adumbrate.registration.LinePattern;
+import org.adumbrate.sheetfile.Fit;
+import org.adumbrate.sheetfile.LineFile;
+import org.adumbrate.sheetfile.Sheet;
+import org.adumbrate.sheetfile.Veil;
+
+/**
+ * All vector files of a sheet, laid onto it.
+ *
+ * @param sheet the size of the sheet
+ * @param base the line sheets, in the order of the sheet file
+ * @param veils those that show what veils lie over, by the veil's name, where the sheet file names one
+ * @param heights that which shows the height lines
+ * @param content by what the line sheets on their sheet are known
+ */
+public record LineFiles(
+        SheetSize sheet,
+        List<LaidLines> base,
+        Map<String, LaidLines> veils,
+        Optional<LaidLines> heights,
+        List<Object> content) {
+    /**
+     * Reads them, each file once, all side by side.
+     *
+     * @param run knows those that have not changed
+     * @throws Refusal if a page does not fit the sheet
+     */
+    public static LineFiles read(Sheet sheet, Run run) throws IOException, Refusal {
+        Map<Path, LineSheet> read = readAll(files(sheet), run);
+        SheetSize size =
+                sheet.size().orElse(read.get(sheet.lines().get(0).file()).page());
+        List<LaidLines> base = new ArrayList<>();
+        for (LineFile file : sheet.lines()) {
+            base.add(LaidLines.of(read.get(file.file()), size, fit(file.fit())));
+        }
+        Map<String, LaidLines> veils = new LinkedHashMap<>();
+        for (Map.Entry<String, Veil> veil : sheet.veils().entrySet()) {
+            if (veil.getValue() instanceof Veil.ByLines shown && shown.lines().isPresent()) {
+                veils.put(veil.getKey(), LaidLines.of(read.get(shown.lines().get()), size, PageFit.SAME_RATIO));
+            }
+        }
+        Optional<LaidLines> heights = Optional.empty();
+        if (sheet.heights().isPresent()) {
+            heights = Optional.of(LaidLines.of(read.get(sheet.heights().get().lines()), size, PageFit.SAME_RATIO));
+        }
+        List<Object> content = new ArrayList<>(List.of(size));
+        sheet.lines().forEach(file -> content.add(List.of(file, run.digest(file.file()))));
+        return new LineFiles(size, base, veils, heights, content);
+    }
+
+    /** What passes are placed by. */
+    public PlacingLines placing(Run run) {
+        return new PlacingLines(content, () -> pattern(run));
+    }
+
+    /** The same, made ready. */
+    public LinePattern pattern(Run run) throws IOException {
+        return run.of(Part.PATTERN, LinePattern.class, content, () -> LinePattern.of(paths()));
+    }
+
+    /** The paths of all line sheets. */
+    public List<VectorPath<SheetPoint>> paths() {
+        List<VectorPath<SheetPoint>> paths = new ArrayList<>();
+        base.forEach(laid -> paths.addAll(laid.paths()));
+        return paths;
+    }
+
+    /** The files that are read. */
+    public static Set<Path> files(Sheet sheet) {
+        Set<Path> files = new LinkedHashSet<>();
+        sheet.lines().forEach(file -> files.add(file.file()));
+        sheet.veils().values().forEach(veil -> {
+            if (veil instanceof Veil.ByLines shown) {
+                shown.lines().ifPresent(files::add);
+            }
+        });
+        sheet.heights().ifPresent(heights -> files.add(heights.lines()));
+        return files;
+    }
+
+    private static Map<Path, LineSheet> readAll(Set<Path> files, Run run) throws IOException {
+        List<Callable<LineSheet>> tasks = new ArrayList<>();
+        files.forEach(file -> tasks.add(() -> run.of(
+                Part.LINE_SHEETS, LineSheet.class, List.of(file, run.digest(file)), () -> LineSheets.read(file))));
+        List<LineSheet> sheets = InParallel.all(tasks);
+        Map<Path, LineSheet> read = new HashMap<>();
+        int k = 0;
+        for (Path file : files) {
+            read.put(file, sheets.get(k++));
+        }
+        return read;
+    }
+
+    private static PageFit fit(Fit fit) {
+        return switch (fit) {
+            case SCALE -> PageFit.SAME_RATIO;
+            case FIT -> PageFit.FIT;
+            case CROP -> PageFit.CROP;
+        };
+    }
+}

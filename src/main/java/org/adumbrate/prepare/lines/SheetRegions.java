@@ -1,0 +1,140 @@
+package org.adumbrate.prepare.lines;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.adumbrate.geometry.PixelSize;
+import org.adumbrate.geometry.Region;
+import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.geometry.Space;
+import org.adumbrate.geometry.Srgb;
+import org.adumbrate.prepare.finding.Finding;
+import org.adumbrate.prepare.memory.Part;
+import org.adumbrate.prepare.memory.Run;
+import org.adumbrate.raster.DecodedRows;
+import org.adumbrate.raster.LightRows;
+import org.adumbrate.raster.SrgbTable;
+import org.adumbrate.raster.decode.RasterFiles;
+import org.adumbrate.raster.trace.RegionTrace;
+import org.adumbrate.raster.trace.Smoothing;
+import org.adumbrate.raster.trace.TooManyCornersException;
+import org.adumbrate.registration.FramePlacement;
+import org.adumbrate.registration.Placement;
+import org.adumbrate.sheetfile.Polygon;
+import org.adumbrate.sheetfile.SheetRegion;
+import org.adumbrate.sheetfile.complaint.SheetFileFault;
+import org.adumbrate.sheetfile.reading.SheetFile;
+
+/**
+ * The named regions of a sheet.
+ *
+ * @param byName the regions in the order of the sheet file
+ * @param findings regions that turned out empty, and rasters whose ratio says that they are of another view
+ */
+public record SheetRegions(Map<String, KnownRegion> byName, List<Finding> findings) {
+    private static final long ALLOWANCE = 256L << 20;
+
+    /**
+     * A region as it is traced.
+     *
+     * @param findings a raster whose ratio says that it is of another view
+     */
+    private record Traced(Region<SheetPoint> region, List<Finding> findings) {}
+
+    /** @throws SheetFileFault if a raster has noise where a region should be */
+    public static SheetRegions of(SheetFile file, SheetSize sheet, Run run) throws IOException {
+        Map<String, KnownRegion> regions = new LinkedHashMap<>();
+        List<Finding> findings = new ArrayList<>();
+        for (Map.Entry<String, SheetRegion> entry : file.sheet().regions().entrySet()) {
+            Traced traced = region(file, entry.getKey(), entry.getValue(), sheet, run);
+            findings.addAll(traced.findings());
+            if (traced.region().isEmpty()) {
+                findings.add(new Finding(
+                        Finding.Severity.WARNING, "regions: '" + entry.getKey() + "' covers nothing of the sheet"));
+            }
+            List<Object> content = content(entry.getValue(), sheet, run);
+            regions.put(entry.getKey(), new KnownRegion(content, traced.region()));
+        }
+        return new SheetRegions(regions, findings);
+    }
+
+    private static Traced region(SheetFile file, String name, SheetRegion asked, SheetSize sheet, Run run)
+            throws IOException {
+        if (!(asked instanceof SheetRegion.ByColor color)) {
+            List<Polygon> polygons = ((SheetRegion.ByPoints) asked).points();
+            return run.of(
+                    Part.REGIONS, Traced.class, List.of(polygons), () -> new Traced(ofPolygons(polygons), List.of()));
+        }
+        return run.of(Part.REGIONS, Traced.class, content(color, sheet, run), () -> {
+            List<Finding> findings = new ArrayList<>();
+            Region<SheetPoint> region = traced(file, name, color, sheet, findings);
+            return new Traced(region, findings);
+        });
+    }
+
+    private static List<Object> content(SheetRegion asked, SheetSize sheet, Run run) {
+        return asked instanceof SheetRegion.ByColor color
+                ? List.of(sheet, color, run.digest(color.raster()))
+                : List.of(asked);
+    }
+
+    private static Region<SheetPoint> traced(
+            SheetFile file, String name, SheetRegion.ByColor asked, SheetSize sheet, List<Finding> findings)
+            throws IOException {
+        try {
+            return traced(asked, sheet, findings);
+        } catch (TooManyCornersException e) {
+            String text = asked.raster() + ": what is near " + asked.color() + " " + e.getMessage()
+                    + "; render it in flat colours without noise or texture, or lower 'tolerance'";
+            SheetFileFault fault = new SheetFileFault(List.of(file.complaint("regions." + name + ".raster", text)));
+            fault.initCause(e);
+            throw fault;
+        }
+    }
+
+    /** What polygons of a sheet file cover. */
+    public static Region<SheetPoint> ofPolygons(List<Polygon> polygons) {
+        return Region.of(Space.SHEET, polygons.stream().map(Polygon::corners).toList());
+    }
+
+    /** A region of one colour is where the frame says, or where its raster's ratio puts it: there are no edges of lines in it. */
+    private static Region<SheetPoint> traced(SheetRegion.ByColor asked, SheetSize sheet, List<Finding> findings)
+            throws IOException {
+        try (DecodedRows rows = DecodedRows.whole(RasterFiles.open(asked.raster()), ALLOWANCE)) {
+            PixelSize size = rows.size();
+            Placement placement = asked.frame()
+                    .map(frame -> FramePlacement.unseen(size, frame.on(sheet)))
+                    .orElseGet(() -> FramePlacement.byRatio(size, sheet));
+            if (!placement.aligned()) {
+                findings.add(new Finding(
+                        Finding.Severity.WARNING, asked.raster() + ": " + placement.message() + "; give it a frame"));
+            }
+            boolean[] inside = inside(rows, asked.color(), asked.tolerance());
+            return RegionTrace.trace((x, y) -> inside[y * size.width() + x], size, Smoothing.USUAL)
+                    .transform(placement.passToSheet());
+        }
+    }
+
+    private static boolean[] inside(LightRows rows, Srgb color, int tolerance) throws IOException {
+        PixelSize size = rows.size();
+        boolean[] inside = new boolean[Math.toIntExact(size.count())];
+        int channels = rows.channels();
+        float[] row = new float[size.width() * channels];
+        int[] levels = {color.red(), color.green(), color.blue()};
+        for (int y = 0; y < size.height(); y++) {
+            rows.read(0, y, size.width(), 1, row);
+            for (int x = 0; x < size.width(); x++) {
+                boolean near = true;
+                for (int c = 0; c < 3 && near; c++) {
+                    float level = SrgbTable.encode(Math.max(0, Math.min(1, row[x * channels + c % channels])));
+                    near = Math.abs(level * 255 - levels[c]) <= tolerance + 0.5f;
+                }
+                inside[y * size.width() + x] = near;
+            }
+        }
+        return inside;
+    }
+}

@@ -1,0 +1,22 @@
+package org.adumbrate.prepare.memory;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Where parts of sheets are kept for later runs of the program. What it cannot find or keep is made again; it never fails. */
+public interface Shelf {
+    /**
+     * What was kept.
+     *
+     * @param part what it is, in a word
+     * @param from all that it depends on
+     * @param type what the value must be; anything else counts as missing
+     */
+    <T> Optional<T> find(String part, List<?> from, Class<T> type);
+
+    /** Keeps a value, unless it is too large. */
+    void keep(String part, List<?> from, Object value);
+
+    /** Gives up what was used longest ago, until the rest is no more than the shelf may hold. */
+    void trim();
+}

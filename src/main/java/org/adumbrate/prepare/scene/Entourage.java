@@ -1,0 +1,170 @@
+package org.adumbrate.prepare.scene;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.adumbrate.drawing.DrawingOrder;
+import org.adumbrate.drawing.Layer;
+import org.adumbrate.drawing.Mark;
+import org.adumbrate.drawing.Pen;
+import org.adumbrate.fault.Refusal;
+import org.adumbrate.figure.Hiding;
+import org.adumbrate.figure.PlacedFigure;
+import org.adumbrate.figure.VisibleFigure;
+import org.adumbrate.geometry.Region;
+import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.geometry.Space;
+import org.adumbrate.prepare.finding.Finding;
+import org.adumbrate.prepare.memory.Part;
+import org.adumbrate.prepare.memory.Run;
+import org.adumbrate.raster.trace.TooManyCornersException;
+import org.adumbrate.sheetfile.Look;
+import org.adumbrate.sheetfile.complaint.SheetFileFault;
+import org.adumbrate.sheetfile.reading.SheetFile;
+
+/**
+ * Birds, planting and figures as they are drawn, the farthest first, each without what something hides of it.
+ *
+ * @param layers in drawing order; one name may occur several times, where what is on it stands before and behind others
+ * @param figures the people, who cast shadows
+ * @param findings figures of which nothing is seen
+ */
+public record Entourage(List<Layer> layers, List<StandingItem> figures, List<Finding> findings) {
+    private static final Comparator<StandingItem> BACK_TO_FRONT =
+            Comparator.comparing(StandingItem::figure, PlacedFigure.BACK_TO_FRONT);
+
+    static final Entourage NOBODY = new Entourage(List.of(), List.of(), List.of());
+
+    /** @throws SheetFileFault if the depth pass is noise */
+    static Entourage of(SheetFile asked, Scene scene, Run run) throws IOException, Refusal {
+        PlacedEntourage placed = new PlacedEntourage(asked, scene, run);
+        List<StandingItem> figures = placed.figures();
+        Drawing drawing = new Drawing(scene, run);
+        for (String flock : asked.sheet().birds().keySet()) {
+            Look look =
+                    asked.sheet().birds().get(flock).look().over(asked.sheet().entourage());
+            placed.birds(flock).forEach(bird -> drawing.add(flock, bird, look));
+        }
+        List<StandingItem> ordered = Stream.concat(placed.plants().stream(), figures.stream())
+                .sorted(BACK_TO_FRONT)
+                .toList();
+        List<StandingItem> unseen = drawn(ordered, drawing, asked);
+        return new Entourage(drawing.layers(), figures, unseen(unseen));
+    }
+
+    /** Draws items, and gives those of which nothing is seen. */
+    private static List<StandingItem> drawn(List<StandingItem> items, Drawing drawing, SheetFile asked)
+            throws IOException {
+        try {
+            List<StandingItem> unseen = new ArrayList<>();
+            for (StandingItem item : items) {
+                if (!drawing.add(item)) {
+                    unseen.add(item);
+                }
+            }
+            return unseen;
+        } catch (TooManyCornersException e) {
+            Path file = asked.sheet().passes().depth().orElseThrow().file();
+            String text = file + ": what stands before a figure " + e.getMessage() + "; render the depth without noise";
+            SheetFileFault fault = new SheetFileFault(List.of(asked.complaint("passes.depth.file", text)));
+            fault.initCause(e);
+            throw fault;
+        }
+    }
+
+    private static List<Finding> unseen(List<StandingItem> items) {
+        return items.stream()
+                .filter(item -> item.layer().equals(DrawingOrder.FIGURES))
+                .map(item -> new Finding(
+                        Finding.Severity.WARNING,
+                        "figures: nothing is seen of '%s' at [%s, %s]; it is hidden or off the sheet"
+                                .formatted(
+                                        item.figure().outline().name(),
+                                        item.figure().spot().foot().x(),
+                                        item.figure().spot().foot().y()),
+                        List.of(item.figure().spot().foot())))
+                .toList();
+    }
+
+    /** Collects marks, and begins a layer anew whenever the name changes. */
+    private static final class Drawing {
+        private final Scene scene;
+        private final Run run;
+        private final Region<SheetPoint> page;
+        private final List<Layer> layers = new ArrayList<>();
+        private List<Mark> marks = new ArrayList<>();
+        private String name = "";
+
+        Drawing(Scene scene, Run run) {
+            this.scene = scene;
+            this.run = run;
+            SheetSize sheet = scene.sheet();
+            this.page = Region.rectangle(Space.SHEET, 0, 0, sheet.widthMm(), sheet.heightMm());
+        }
+
+        /** False if nothing is seen of it. */
+        boolean add(StandingItem item) throws IOException {
+            List<Object> behind = List.copyOf(item.behind().stream()
+                    .map(region -> scene.regions().get(region).content())
+                    .toList());
+            VisibleFigure visible = run.of(
+                    Part.BODIES,
+                    VisibleFigure.class,
+                    List.of(
+                            item.outline(),
+                            item.figure().spot(),
+                            item.figure().stance(),
+                            scene.view(),
+                            scene.depthContent(),
+                            behind,
+                            scene.cut().content()),
+                    () -> visible(item));
+            return add(item.layer(), visible, item.look());
+        }
+
+        private VisibleFigure visible(StandingItem item) {
+            Region<SheetPoint> body = item.figure().body(scene.view());
+            List<Region<SheetPoint>> hiding = new ArrayList<>();
+            if (scene.depth().isPresent()) {
+                hiding.add(new Hiding(scene.depth().get().map(), scene.view()).before(item.figure(), body));
+            }
+            item.behind()
+                    .forEach(region -> hiding.add(scene.regions().get(region).region()));
+            hiding.add(scene.cut().region());
+            return VisibleFigure.of(body, hiding);
+        }
+
+        boolean add(String layer, VisibleFigure visible, Look look) {
+            if (visible.area().within(page).isEmpty()) {
+                return false;
+            }
+            if (!layer.equals(name)) {
+                end();
+                name = layer;
+            }
+            if (look.opacity().share() > 0) {
+                marks.add(new Mark.Area(look.fill(), look.opacity().share(), visible.area()));
+            }
+            if (look.outline().mm() > 0) {
+                marks.add(new Mark.Lines(Pen.round(look.outline().mm(), look.ink()), List.of(visible.outline())));
+            }
+            return true;
+        }
+
+        List<Layer> layers() {
+            end();
+            return layers;
+        }
+
+        private void end() {
+            if (!marks.isEmpty()) {
+                layers.add(Layer.of(name, marks).within(DrawingOrder.ENTOURAGE));
+                marks = new ArrayList<>();
+            }
+        }
+    }
+}

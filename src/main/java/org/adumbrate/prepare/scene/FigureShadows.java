@@ -1,0 +1,107 @@
+package org.adumbrate.prepare.scene;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.adumbrate.figure.outline.FigureOutline;
+import org.adumbrate.figure.shadow.Casting;
+import org.adumbrate.figure.shadow.Receiver;
+import org.adumbrate.figure.shadow.SliceSolid;
+import org.adumbrate.figure.shadow.StandingSolid;
+import org.adumbrate.figure.shadow.SunlitFigures;
+import org.adumbrate.geometry.Canvas;
+import org.adumbrate.geometry.Region;
+import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.perspective.SunDirection;
+import org.adumbrate.prepare.lines.SheetRegions;
+import org.adumbrate.prepare.memory.Part;
+import org.adumbrate.prepare.memory.Run;
+import org.adumbrate.prepare.passes.FigureLight;
+import org.adumbrate.raster.LightRows;
+import org.adumbrate.sheetfile.Floor;
+
+/**
+ * The shadows of a sheet's figures: on everything that a depth pass shows, or each on its own floor.
+ *
+ * @param content by what they are known: the view, the sun, the figures, and what their shadows fall on
+ * @param lit the figures in the sun
+ */
+record FigureShadows(List<Object> content, SunlitFigures lit) implements FigureLight {
+    /** @param floors for where the floors end, if the sheet file says that */
+    static FigureShadows of(
+            Scene scene, SunDirection sun, List<StandingItem> figures, Map<String, Floor> floors, Run run)
+            throws IOException {
+        Map<String, List<StandingSolid>> byFloor = new LinkedHashMap<>();
+        List<Object> standing = new ArrayList<>();
+        for (StandingItem item : figures) {
+            byFloor.computeIfAbsent(item.floor(), floor -> new ArrayList<>()).add(solid(item, run));
+            standing.add(
+                    List.of(item.outline(), item.figure().spot(), item.figure().stance(), item.floor()));
+        }
+        List<Object> receivers = new ArrayList<>();
+        List<Casting> castings = new ArrayList<>();
+        if (scene.depth().isPresent()) {
+            receivers.add(List.of(scene.depthContent(), scene.files().content()));
+            castings.add(new Casting(
+                    surfaces(scene, run),
+                    byFloor.values().stream().flatMap(List::stream).toList()));
+        } else {
+            byFloor.forEach((floor, solids) -> {
+                double elevation = scene.elevations().get(floor);
+                Optional<Region<SheetPoint>> outline = outline(floors.get(floor));
+                receivers.add(List.of(elevation, Optional.ofNullable(floors.get(floor))));
+                castings.add(new Casting(new Receiver.Floor(elevation, outline), solids));
+            });
+        }
+        return new FigureShadows(
+                List.of(scene.view(), sun, receivers, standing), lit(scene, sun, receivers, castings, run));
+    }
+
+    /** Begins with the figures that stood in the same place and sun before: those that stand there still are ready. */
+    private static SunlitFigures lit(
+            Scene scene, SunDirection sun, List<Object> receivers, List<Casting> castings, Run run) {
+        List<Object> place = List.of(scene.view(), sun, receivers);
+        SunlitFigures lit = run.find(Part.FIGURE_LIGHT, SunlitFigures.class, place)
+                .map(before -> before.with(castings))
+                .orElseGet(() -> SunlitFigures.of(scene.view(), sun, castings));
+        run.keep(Part.FIGURE_LIGHT, place, lit);
+        return lit;
+    }
+
+    private static Receiver surfaces(Scene scene, Run run) throws IOException {
+        return run.of(
+                Part.RECEIVERS,
+                Receiver.class,
+                List.of(scene.depthContent(), scene.files().content()),
+                () -> new Receiver.Surfaces(scene.depth().orElseThrow().map(), scene.edges()));
+    }
+
+    private static StandingSolid solid(StandingItem item, Run run) throws IOException {
+        FigureOutline outline = item.figure().outline();
+        double stature = item.figure().stance().statureM();
+        SliceSolid solid = run.of(
+                Part.SOLIDS,
+                SliceSolid.class,
+                List.of(item.outline(), stature),
+                () -> SliceSolid.of(outline.body(), outline.height(), stature));
+        return new StandingSolid(
+                item.figure().spot().model().orElseThrow(),
+                item.figure().stance().turn(),
+                item.figure().stance().mirrored(),
+                solid);
+    }
+
+    private static Optional<Region<SheetPoint>> outline(Floor floor) {
+        return floor == null || floor.outline().isEmpty()
+                ? Optional.empty()
+                : Optional.of(SheetRegions.ofPolygons(floor.outline()));
+    }
+
+    @Override
+    public LightRows on(Canvas canvas) {
+        return lit.on(canvas);
+    }
+}

@@ -1,0 +1,237 @@
+package org.adumbrate.prepare.scene;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.adumbrate.fault.Refusal;
+import org.adumbrate.figure.depth.DepthScale;
+import org.adumbrate.geometry.Length;
+import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.perspective.CameraFit;
+import org.adumbrate.perspective.DepthFit;
+import org.adumbrate.perspective.DepthReading;
+import org.adumbrate.perspective.FittedCamera;
+import org.adumbrate.perspective.FittedDepth;
+import org.adumbrate.perspective.FittedHeights;
+import org.adumbrate.perspective.FocalFit;
+import org.adumbrate.perspective.HeightFit;
+import org.adumbrate.perspective.HeightLine;
+import org.adumbrate.perspective.HeightLines;
+import org.adumbrate.perspective.Stated;
+import org.adumbrate.perspective.StatedCamera;
+import org.adumbrate.perspective.View;
+import org.adumbrate.prepare.finding.Finding;
+import org.adumbrate.prepare.lines.LaidLines;
+import org.adumbrate.prepare.lines.LineFiles;
+import org.adumbrate.sheetfile.Camera;
+import org.adumbrate.sheetfile.Degrees;
+import org.adumbrate.sheetfile.DepthPass;
+import org.adumbrate.sheetfile.Heights;
+import org.adumbrate.sheetfile.Metres;
+import org.adumbrate.sheetfile.Sheet;
+
+/** The camera of a sheet, put together from what the sheet file states, the height lines and the depth pass. */
+public final class SheetCamera {
+    private final Sheet sheet;
+    private final Optional<SheetDepth> depth;
+    private final List<HeightLine> lines;
+    private final List<Finding> findings = new ArrayList<>();
+    private Optional<String> trouble = Optional.empty();
+    private final Optional<FittedHeights> heights;
+    private final Optional<DepthScale> range;
+    private final FittedCamera camera;
+
+    /**
+     * Fits the camera.
+     *
+     * @param depth the depth pass, which may tell the focal length, or need it for its own range
+     * @throws Refusal if the range of the depth pass is not stated and the height lines do not tell it
+     */
+    SheetCamera(Sheet sheet, LineFiles files, Optional<SheetDepth> depth) throws Refusal {
+        this.sheet = sheet;
+        this.depth = depth;
+        this.lines = heightLines(sheet, files);
+        this.heights = fitHeights();
+        StatedCamera stated = stated();
+        Optional<DepthScale> known = sheet.passes().depth().flatMap(SheetCamera::statedRange);
+        if (known.isPresent()
+                && stated.focalMm().isEmpty()
+                && stated.fieldOfViewDeg().isEmpty()) {
+            stated = withFocalByDepth(stated, known.get());
+        }
+        this.camera = CameraFit.of(stated, files.sheet(), heights);
+        camera.messages().forEach(text -> findings.add(new Finding(Finding.Severity.WARNING, text)));
+        this.range = depth.isPresent() && known.isEmpty() ? Optional.of(fitRange()) : known;
+    }
+
+    private static List<HeightLine> heightLines(Sheet sheet, LineFiles files) throws Refusal {
+        if (files.heights().isEmpty()) {
+            return List.of();
+        }
+        LaidLines laid = files.heights().get();
+        return HeightLines.of(
+                laid.lines().strokes(), sheet.heights().orElseThrow().color(), laid.toSheet());
+    }
+
+    /**
+     * The view that people are placed in.
+     *
+     * @throws Refusal if too little is known; says what is missing
+     */
+    View view() throws Refusal {
+        return camera.best().orElseThrow(() -> {
+            String reason = trouble.map(text -> text + "; ").orElse("");
+            return new Refusal("people cannot be placed: " + reason + String.join("; ", camera.missing()));
+        });
+    }
+
+    /** The same view, if enough is known. */
+    public Optional<View> best() {
+        return camera.best();
+    }
+
+    /** True where the view has a normal lens for want of a known one. */
+    public boolean focalSupposed() {
+        return camera.view().isEmpty() && camera.supposed().isPresent();
+    }
+
+    /** The floors' elevations by name, in metres. */
+    public Map<String, Double> elevations() {
+        return camera.elevationsM();
+    }
+
+    /** What the height lines tell, if there are any. */
+    public Optional<FittedHeights> heights() {
+        return heights;
+    }
+
+    /** What the levels of the depth pass stand for, if there is one. */
+    Optional<DepthScale> range() {
+        return range;
+    }
+
+    /** Where sources disagree, and what was supposed. */
+    List<Finding> findings() {
+        return findings;
+    }
+
+    /** Without what is stated of the camera, so that it can be checked; with it where the lines alone do not settle it. */
+    private Optional<FittedHeights> fitHeights() {
+        if (sheet.heights().isEmpty()) {
+            return Optional.empty();
+        }
+        Heights asked = sheet.heights().get();
+        if (lines.isEmpty()) {
+            findings.add(new Finding(
+                    Finding.Severity.WARNING,
+                    asked.lines() + ": no upright has the colour " + asked.color() + " of the height lines"));
+            return Optional.empty();
+        }
+        Map<String, Double> elevations = statedElevations();
+        OptionalDouble horizon = sheet.camera()
+                .flatMap(Camera::principalPoint)
+                .map(point -> OptionalDouble.of(point.y()))
+                .orElse(OptionalDouble.empty());
+        OptionalDouble eye = optional(sheet.camera().flatMap(Camera::eyeHeight).map(Metres::m));
+        try {
+            return Optional.of(HeightFit.of(lines, asked.height().m(), Stated.elevations(elevations)));
+        } catch (Refusal alone) {
+            try {
+                return Optional.of(HeightFit.of(lines, asked.height().m(), new Stated(horizon, elevations, eye)));
+            } catch (Refusal together) {
+                trouble = Optional.of(asked.lines() + ": " + together.getMessage());
+                findings.add(new Finding(Finding.Severity.WARNING, trouble.get()));
+                return Optional.empty();
+            }
+        }
+    }
+
+    private Map<String, Double> statedElevations() {
+        Map<String, Double> elevations = new LinkedHashMap<>();
+        sheet.floors()
+                .forEach((name, floor) -> elevations.put(name, floor.elevation().m()));
+        return elevations;
+    }
+
+    private StatedCamera stated() {
+        Optional<Camera> asked = sheet.camera();
+        return new StatedCamera(
+                optional(asked.flatMap(Camera::focal).map(Length::mm)),
+                optional(asked.flatMap(Camera::fieldOfView).map(Degrees::degrees)),
+                asked.flatMap(Camera::principalPoint),
+                optional(asked.flatMap(Camera::eyeHeight).map(Metres::m)),
+                asked.map(Camera::turn).map(Degrees::radians).orElse(0.0),
+                statedElevations());
+    }
+
+    private static OptionalDouble optional(Optional<Double> value) {
+        return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+
+    private static Optional<DepthScale> statedRange(DepthPass pass) {
+        return pass.near().isPresent() && pass.far().isPresent()
+                ? Optional.of(
+                        new DepthScale(pass.near().get().m(), pass.far().get().m()))
+                : Optional.empty();
+    }
+
+    private StatedCamera withFocalByDepth(StatedCamera stated, DepthScale scale) {
+        List<DepthReading> metres = readings(level -> scale.near() + level * (scale.far() - scale.near()));
+        if (metres.isEmpty()) {
+            return stated;
+        }
+        try {
+            double focal = FocalFit.of(
+                            metres, sheet.heights().orElseThrow().height().m())
+                    .focalMm();
+            findings.add(new Finding(
+                    Finding.Severity.NOTE,
+                    "camera: a focal length of %.1f mm, by the depth pass at the height lines".formatted(focal)));
+            return stated.withFocal(focal);
+        } catch (Refusal reason) {
+            findings.add(
+                    new Finding(Finding.Severity.WARNING, depth.orElseThrow().file() + ": " + reason.getMessage()));
+            return stated;
+        }
+    }
+
+    private DepthScale fitRange() throws Refusal {
+        String file = depth.orElseThrow().file() + ": ";
+        if (camera.view().isEmpty() || lines.isEmpty()) {
+            throw new Refusal(
+                    file + "its near and far are not stated, and to tell them from height lines needs 'heights' and"
+                            + " the camera's 'focal' or 'field-of-view'; state near and far, or these");
+        }
+        try {
+            FittedDepth fitted = DepthFit.of(
+                    readings(level -> level),
+                    camera.view().get().focalMm(),
+                    sheet.heights().orElseThrow().height().m());
+            findings.add(new Finding(
+                    Finding.Severity.NOTE,
+                    "passes.depth: from %.2f m to %.2f m, by the height lines"
+                            .formatted(fitted.nearM(), fitted.farM())));
+            return new DepthScale(fitted.nearM(), fitted.farM());
+        } catch (Refusal reason) {
+            throw new Refusal(file + reason.getMessage());
+        }
+    }
+
+    private interface Meaning {
+        double of(double level);
+    }
+
+    /** What the depth pass shows at the feet of the height lines that stand on a floor. */
+    private List<DepthReading> readings(Meaning meaning) {
+        List<DepthReading> readings = new ArrayList<>();
+        for (HeightLine line : lines) {
+            SheetPoint foot = line.foot();
+            depth.flatMap(pass -> pass.levelAt(foot).stream().boxed().findFirst())
+                    .ifPresent(level -> readings.add(new DepthReading(line, meaning.of(level))));
+        }
+        return readings;
+    }
+}
