@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.Dash;
 import org.adumbrate.geometry.LineCap;
@@ -14,9 +15,16 @@ import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.geometry.Tiling;
+import org.adumbrate.raster.DecodedRows;
 import org.adumbrate.raster.LightSink;
+import org.adumbrate.raster.MemoryReader;
+import org.adumbrate.raster.Orientation;
 import org.adumbrate.raster.encode.PixelArray;
 import org.adumbrate.underlay.Blend;
+import org.adumbrate.underlay.PassLook;
+import org.adumbrate.underlay.PassRole;
+import org.adumbrate.underlay.PlacedPass;
+import org.adumbrate.underlay.ShownPass;
 import org.adumbrate.underlay.Underlay;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -44,8 +52,18 @@ class WindowedDrawingTest {
 
     private static int[] pixels(PixelArray picture, Canvas canvas, LightSink sink, int stripRows, int threads)
             throws IOException {
-        Underlay.render(new Blend(canvas, List.of(), 1, 0), List.of(sink), stripRows, threads, share -> {});
+        Underlay.render(new Blend(canvas, List.of(tones(canvas)), 1, 0), List.of(sink), stripRows, threads, share -> {});
         return picture.pixels();
+    }
+
+    /** A pass with tones between levels, so that dithering shows. */
+    private static ShownPass tones(Canvas canvas) throws IOException {
+        byte[] values = new byte[9 * 7];
+        new Random(1).nextBytes(values);
+        DecodedRows rows = DecodedRows.whole(new MemoryReader(9, 7, 1, values, Orientation.TOP_LEFT), 1 << 20);
+        return new PlacedPass(PassRole.SHADOW, rows, SHEET.frame().placing(rows.size()))
+                .on(canvas)
+                .as(PassLook.plain(0.5));
     }
 
     private static int[] drawn(Canvas canvas, int channels, List<Layer> layers, int stripRows, int threads)
