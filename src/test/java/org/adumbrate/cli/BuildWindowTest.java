@@ -66,7 +66,8 @@ class BuildWindowTest {
             }
         }
 
-        assertThat(build(yard, "--only", "preview", "--window", "0,0,100,279.4").code()).isZero();
+        assertThat(build(yard, "--only", "preview", "--window", "0,0,100,279.4").code())
+                .isZero();
         assertCrop(out.resolve("preview-window.png"), out.resolve("preview.png"), 0, 0);
     }
 
@@ -106,10 +107,7 @@ class BuildWindowTest {
     void aWindowIsNeverWrittenOverAnotherItem() throws IOException {
         Path yard = DemoCopy.kilnYard(folder);
         Path file = yard.resolve("kiln-yard.sheet.yaml");
-        Files.writeString(
-                file,
-                Files.readString(file)
-                        .replace("deliver:", "deliver:\n  flat: out/preview-window.png"));
+        Files.writeString(file, Files.readString(file).replace("deliver:", "deliver:\n  flat: out/preview-window.png"));
         Cli said = build(yard, "--only", "preview", "--window", "40,10,20,20");
         assertThat(said.code()).isEqualTo(ExitCode.REFUSED);
         assertThat(said.err()).contains("preview-window.png");

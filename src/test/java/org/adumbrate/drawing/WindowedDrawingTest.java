@@ -52,7 +52,8 @@ class WindowedDrawingTest {
 
     private static int[] pixels(PixelArray picture, Canvas canvas, LightSink sink, int stripRows, int threads)
             throws IOException {
-        Underlay.render(new Blend(canvas, List.of(tones(canvas)), 1, 0), List.of(sink), stripRows, threads, share -> {});
+        Underlay.render(
+                new Blend(canvas, List.of(tones(canvas)), 1, 0), List.of(sink), stripRows, threads, share -> {});
         return picture.pixels();
     }
 
