@@ -15,7 +15,7 @@ record TileGrid(Canvas canvas) {
     static final int ROWS = 64;
 
     /** The columns of a tile; the first begins at column 0. */
-    static final int COLUMNS = 1024;
+    static final int COLUMNS = 512;
 
     /** The first column of tiles. */
     int firstColumn() {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.Dash;
 import org.adumbrate.geometry.LineCap;
@@ -14,9 +15,16 @@ import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.geometry.Tiling;
+import org.adumbrate.raster.DecodedRows;
 import org.adumbrate.raster.LightSink;
+import org.adumbrate.raster.MemoryReader;
+import org.adumbrate.raster.Orientation;
 import org.adumbrate.raster.encode.PixelArray;
 import org.adumbrate.underlay.Blend;
+import org.adumbrate.underlay.PassLook;
+import org.adumbrate.underlay.PassRole;
+import org.adumbrate.underlay.PlacedPass;
+import org.adumbrate.underlay.ShownPass;
 import org.adumbrate.underlay.Underlay;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -44,8 +52,19 @@ class WindowedDrawingTest {
 
     private static int[] pixels(PixelArray picture, Canvas canvas, LightSink sink, int stripRows, int threads)
             throws IOException {
-        Underlay.render(new Blend(canvas, List.of(), 1, 0), List.of(sink), stripRows, threads, share -> {});
+        Underlay.render(
+                new Blend(canvas, List.of(tones(canvas)), 1, 0), List.of(sink), stripRows, threads, share -> {});
         return picture.pixels();
+    }
+
+    /** A pass with tones between levels, so that dithering shows. */
+    private static ShownPass tones(Canvas canvas) throws IOException {
+        byte[] values = new byte[9 * 7];
+        new Random(1).nextBytes(values);
+        DecodedRows rows = DecodedRows.whole(new MemoryReader(9, 7, 1, values, Orientation.TOP_LEFT), 1 << 20);
+        return new PlacedPass(PassRole.SHADOW, rows, SHEET.frame().placing(rows.size()))
+                .on(canvas)
+                .as(PassLook.plain(0.5));
     }
 
     private static int[] drawn(Canvas canvas, int channels, List<Layer> layers, int stripRows, int threads)
@@ -68,17 +87,17 @@ class WindowedDrawingTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"377, 3", "1203, 1", "2407, 3"})
+    @CsvSource({"377, 3", "901, 1", "1603, 3"})
     void aWindowIsTheCropOfTheWhole(int width, int channels) throws IOException {
         Canvas whole = Canvas.whole(SHEET, new PixelSize(width, width * 5 / 8));
         List<Layer> layers = layers();
         int[] all = drawn(whole, channels, layers, 64, 2);
         assertThat(drawn(whole, channels, layers, 23, 4)).isEqualTo(all);
         int turn = 0;
-        for (int side : new int[] {64, 250, 900}) {
+        for (int side : new int[] {64, 250, 1000}) {
             for (PixelBox box : Tiling.of(whole.whole(), side)) {
                 turn++;
-                if (side > 64 || turn % 11 == 0) {
+                if (side == 1000 || turn % (side == 64 ? 17 : 3) == 1) {
                     Canvas part = whole.window(box);
                     assertThat(drawn(part, channels, layers, 1 + turn * 17 % 90, 1 + turn % 4))
                             .as("%s", box)
@@ -91,7 +110,7 @@ class WindowedDrawingTest {
     @ParameterizedTest
     @ValueSource(ints = {1, 3})
     void heldLayersLaidOverLightAreAsDrawnAtOnce(int channels) throws IOException {
-        Canvas canvas = Canvas.whole(SHEET, new PixelSize(1300, 812)).window(new PixelBox(200, 100, 1050, 600));
+        Canvas canvas = Canvas.whole(SHEET, new PixelSize(1100, 687)).window(new PixelBox(200, 100, 850, 500));
         List<Layer> layers = layers();
         int[] atOnce = drawn(canvas, channels, layers, 64, 2);
         InkedLayers held = InkedLayers.bare(canvas, channels);
@@ -105,7 +124,7 @@ class WindowedDrawingTest {
     @ParameterizedTest
     @ValueSource(ints = {1, 4})
     void anEditedItemIsInkedAgainBetweenWhatLiesBelowAndAbove(int threads) throws IOException {
-        Canvas canvas = Canvas.whole(SHEET, new PixelSize(1300, 812)).window(new PixelBox(200, 100, 1050, 600));
+        Canvas canvas = Canvas.whole(SHEET, new PixelSize(1100, 687)).window(new PixelBox(200, 100, 850, 500));
         List<Layer> layers = layers();
         for (int k : new int[] {0, 1, 3, layers.size() - 1}) {
             List<Layer> below = layers.subList(0, k);

@@ -56,6 +56,8 @@ class WindowedBlendTest {
         Affine<RasterPoint, SheetPoint> turned = new Affine<>(Space.RASTER, Space.SHEET, 0.9, -0.3, 9, 0.3, 0.9, -4);
         Affine<RasterPoint, SheetPoint> within =
                 Affine.scalingThenShift(Space.RASTER, Space.SHEET, 0.31, 0.29, 5.05, 3.3);
+        Affine<RasterPoint, SheetPoint> onItsHead =
+                Affine.scalingThenShift(Space.RASTER, Space.SHEET, 0.071, -0.069, 1.3, 60);
         PixelSize small = new PixelSize(97, 71);
         PixelSize large = new PixelSize(1100, 830);
         return List.of(
@@ -78,6 +80,9 @@ class WindowedBlendTest {
                         .on(canvas)
                         .as(new PassLook(
                                 0.5, new WhitePoint(0.9, 0.95, 0.97), tone, Optional.empty(), Optional.empty())),
+                new PlacedPass(PassRole.OCCLUSION, noise(large, 1, 6), onItsHead)
+                        .on(canvas)
+                        .as(PassLook.plain(0.3)),
                 new PlacedPass(PassRole.OCCLUSION, noise(new PixelSize(220, 180), 3, 5), within)
                         .on(canvas)
                         .as(new PassLook(
