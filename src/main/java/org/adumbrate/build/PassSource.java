@@ -2,9 +2,14 @@ package org.adumbrate.build;
 
 import java.io.Closeable;
 import java.io.IOException;
+import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.Canvas;
+import org.adumbrate.geometry.RasterPoint;
+import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.raster.DecodedRows;
 import org.adumbrate.raster.RasterInfo;
 import org.adumbrate.raster.RasterReader;
+import org.adumbrate.raster.RowPassage;
 import org.adumbrate.raster.decode.RasterFiles;
 
 /**
@@ -59,16 +64,19 @@ final class PassSource implements Closeable {
 
     /** Its rows from the top, to be looked at once. */
     Rows look() throws IOException {
-        return held == null ? passing(LOOKING_WINDOW) : new Rows(held, false);
+        return held == null
+                ? new Rows(DecodedRows.windowed(reader(), LOOKING_WINDOW, allowance), true)
+                : new Rows(held, false);
     }
 
-    /** Its rows, of which so many are needed at a time. */
-    Rows blend(int window) throws IOException {
-        return held == null ? passing(window) : new Rows(held, false);
-    }
-
-    private Rows passing(int window) throws IOException {
-        return new Rows(DecodedRows.windowed(reader(), window, allowance), true);
+    /** Its rows, to be laid onto a canvas in strips of so many rows by so many threads. */
+    Rows blend(Affine<RasterPoint, SheetPoint> placement, Canvas canvas, int stripRows, int threads)
+            throws IOException {
+        if (held != null) {
+            return new Rows(held, false);
+        }
+        RowPassage passage = RowPassage.of(info, placement, canvas, stripRows, threads, allowance);
+        return new Rows(DecodedRows.passing(reader(), passage, allowance), true);
     }
 
     private RasterReader reader() throws IOException {

@@ -12,7 +12,6 @@ import org.adumbrate.registration.LinePattern;
 import org.adumbrate.registration.PassImage;
 import org.adumbrate.registration.Placement;
 import org.adumbrate.registration.Registration;
-import org.adumbrate.underlay.Blend;
 import org.adumbrate.underlay.PassLook;
 import org.adumbrate.underlay.PassRole;
 import org.adumbrate.underlay.PassTones;
@@ -71,8 +70,7 @@ record PreparedPass(
 
     /** Its rows on loan, to be laid onto a canvas in strips of so many rows by so many threads. */
     PassSource.Rows rows(Canvas canvas, int stripRows, int threads) throws IOException {
-        return source.blend(
-                Blend.window(canvas, placement.passToSheet(), source.info().size(), stripRows, threads));
+        return source.blend(placement.passToSheet(), canvas, stripRows, threads);
     }
 
     /** The same where it lies. */
