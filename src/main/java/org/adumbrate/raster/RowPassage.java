@@ -24,8 +24,9 @@ public record RowPassage(int rows, boolean inTurn) {
     private static final int MARGIN = 16;
 
     /**
-     * Chooses the way. A window for all strips at a time lets every thread read for itself; where that would hold too much, rows
-     * are made in turn; where even that would, or the raster runs up the canvas, it is needed whole.
+     * Chooses the way. A window for all strips at a time lets every thread read for itself; where that would hold much, rows are
+     * made in turn if that holds less; where even that would hold more than is allowed, or the raster runs up the canvas, it
+     * is needed whole.
      *
      * @param raster the raster
      * @param placement from the raster's pixels to the sheet
@@ -44,31 +45,32 @@ public record RowPassage(int rows, boolean inTurn) {
         Affine<RasterPoint, RasterPoint> toPixels = placement.then(canvas.toPixels());
         Affine<RasterPoint, RasterPoint> back = toPixels.inverse();
         int height = raster.size().height();
-        int strips = OrderedStrips.window(threads);
-        long rowBytes = raster.sampleBytes() / height;
-        long most = Math.min(MODERATE, allowance);
         RowPassage whole = new RowPassage(height, false);
         if (back.yy() <= 0) {
             return whole;
         }
-        double forStrips = rows(back, canvas, stripRows * (strips + 1.0));
-        if (forStrips * rowBytes <= most) {
-            return new RowPassage((int) Math.min(height, forStrips), false);
-        }
         boolean upright = Resampler.isUpright(toPixels);
-        double forTurn = upright
-                ? TrailingRows.WINDOW
-                : rows(back, canvas, TurnedResampler.tile(back)) + AHEAD;
-        double made = (double) strips * stripRows * canvas.window().width() * raster.light().lightChannels() * Float.BYTES;
-        boolean saves = forTurn * rowBytes + made < Math.min(forStrips, height) * rowBytes;
-        if (saves && (upright || forTurn * rowBytes <= most)) {
-            return new RowPassage((int) Math.min(height, forTurn), forTurn < height);
+        int strips = OrderedStrips.window(threads);
+        double forStrips = Math.min(height, reach(back, canvas, stripRows * (strips + 1.0)));
+        double forTurn = Math.min(
+                height, upright ? TrailingRows.WINDOW : reach(back, canvas, TurnedResampler.tile(back)) + AHEAD);
+        double rowBytes = (double) raster.sampleBytes() / height;
+        double made =
+                (double) strips * stripRows * canvas.window().width() * raster.light().lightChannels() * Float.BYTES;
+        boolean saves = forTurn * rowBytes + made < forStrips * rowBytes;
+        RowPassage inStrips = new RowPassage((int) forStrips, false);
+        RowPassage inTurn = new RowPassage((int) forTurn, forTurn < height);
+        if (forStrips * rowBytes <= Math.min(MODERATE, allowance)) {
+            return inStrips;
         }
-        return upright && !saves ? new RowPassage((int) Math.min(height, forStrips), false) : whole;
+        if (saves && forTurn * rowBytes + made <= allowance) {
+            return inTurn;
+        }
+        return forStrips * rowBytes <= allowance ? inStrips : whole;
     }
 
-    /** Rows of the raster that rows of the canvas reach, over its whole width. */
-    private static double rows(Affine<RasterPoint, RasterPoint> back, Canvas canvas, double canvasRows) {
+    /** Rows of the raster that so many rows of the canvas reach, over its whole width. */
+    private static double reach(Affine<RasterPoint, RasterPoint> back, Canvas canvas, double canvasRows) {
         double down = back.yy() * (canvasRows + 2);
         double across = Math.abs(back.yx()) * canvas.window().width();
         return Math.ceil(down + across + MARGIN);
