@@ -197,8 +197,11 @@ public final class DecodedRows implements LightRows {
     private void decode() {
         Throwable end = null;
         try {
-            boolean turned = info.orientation() != Orientation.TOP_LEFT;
-            reader.decode(turned ? this::putTurned : this::put);
+            if (info.orientation() == Orientation.TOP_LEFT) {
+                reader.decode(this::put);
+            } else {
+                decodeTurned();
+            }
         } catch (DecodingStopped e) {
             return;
         } catch (Throwable e) {
@@ -227,14 +230,14 @@ public final class DecodedRows implements LightRows {
         }
     }
 
-    private void putTurned(int x, int y, int pixels, Samples samples, int offset) {
-        awaitRoom(0);
-        int channels = info.light().storedChannels();
-        for (int k = 0; k < pixels; k++) {
-            int seenX = info.orientation().seenX(x + k, y, size);
-            int seenY = info.orientation().seenY(x + k, y, size);
-            store.put(seenX, seenY, 1, samples, offset + k * channels);
-        }
+    private void decodeTurned() throws IOException {
+        TurningBlock block = new TurningBlock(
+                store, info.orientation(), size, info.light().storedChannels(), info.type());
+        reader.decode((x, y, pixels, samples, offset) -> {
+            awaitRoom(0);
+            block.put(x, y, pixels, samples, offset);
+        });
+        block.flush();
     }
 
     private void awaitRoom(int row) {
