@@ -19,6 +19,7 @@ public final class DecodedRows implements LightRows {
     private final RasterInfo info;
     private final PixelSize size;
     private final int capacity;
+    private final boolean inTurn;
     private final RowStore store;
     private final Thread decoder;
 
@@ -28,11 +29,12 @@ public final class DecodedRows implements LightRows {
     private boolean stopped;
     private Throwable failure;
 
-    private DecodedRows(RasterReader reader, int capacity, RowStore store) {
+    private DecodedRows(RasterReader reader, int capacity, boolean inTurn, RowStore store) {
         this.reader = reader;
         this.info = reader.info();
         this.size = info.size();
         this.capacity = capacity;
+        this.inTurn = inTurn;
         this.store = store;
         this.decoder = new Thread(this::decode, "decode " + info.file().getFileName());
         decoder.setDaemon(true);
@@ -47,13 +49,27 @@ public final class DecodedRows implements LightRows {
      * @param allowance bytes of samples that may be kept in memory when the raster is needed whole
      */
     public static DecodedRows windowed(RasterReader reader, int window, long allowance) throws IOException {
-        RasterInfo info = reader.info();
-        boolean streams = info.inOrder() && info.orientation() == Orientation.TOP_LEFT;
-        if (!streams) {
-            return whole(reader, allowance);
-        }
-        int capacity = Math.min(info.size().height(), window);
-        return new DecodedRows(reader, capacity, ring(info, capacity));
+        return streams(reader.info()) ? windowed(reader, window, false) : whole(reader, allowance);
+    }
+
+    /**
+     * Starts decoding in the way that was chosen for a canvas.
+     *
+     * @param reader the file, which is closed together with these rows
+     * @param allowance bytes of samples that may be kept in memory when the raster is needed whole
+     */
+    public static DecodedRows passing(RasterReader reader, RowPassage passage, long allowance) throws IOException {
+        boolean windowed = streams(reader.info()) && passage.rows() < reader.info().size().height();
+        return windowed ? windowed(reader, passage.rows(), passage.inTurn()) : whole(reader, allowance);
+    }
+
+    private static boolean streams(RasterInfo info) {
+        return info.inOrder() && info.orientation() == Orientation.TOP_LEFT;
+    }
+
+    private static DecodedRows windowed(RasterReader reader, int window, boolean inTurn) {
+        int capacity = Math.min(reader.info().size().height(), window);
+        return new DecodedRows(reader, capacity, inTurn, ring(reader.info(), capacity));
     }
 
     /**
@@ -68,7 +84,7 @@ public final class DecodedRows implements LightRows {
         RowStore store = info.sampleBytes() <= allowance
                 ? ring(info, height)
                 : new SpillStore(info.size(), info.light().storedChannels(), info.type());
-        return new DecodedRows(reader, height, store);
+        return new DecodedRows(reader, height, false, store);
     }
 
     private static RingStore ring(RasterInfo info, int capacity) {
@@ -78,6 +94,11 @@ public final class DecodedRows implements LightRows {
     /** True when every row stays readable until these rows are closed. */
     public boolean isWhole() {
         return capacity == size.height();
+    }
+
+    @Override
+    public boolean inTurn() {
+        return inTurn;
     }
 
     /** What the file says of itself. */
@@ -176,8 +197,11 @@ public final class DecodedRows implements LightRows {
     private void decode() {
         Throwable end = null;
         try {
-            boolean turned = info.orientation() != Orientation.TOP_LEFT;
-            reader.decode(turned ? this::putTurned : this::put);
+            if (info.orientation() == Orientation.TOP_LEFT) {
+                reader.decode(this::put);
+            } else {
+                decodeTurned();
+            }
         } catch (DecodingStopped e) {
             return;
         } catch (Throwable e) {
@@ -206,14 +230,14 @@ public final class DecodedRows implements LightRows {
         }
     }
 
-    private void putTurned(int x, int y, int pixels, Samples samples, int offset) {
-        awaitRoom(0);
-        int channels = info.light().storedChannels();
-        for (int k = 0; k < pixels; k++) {
-            int seenX = info.orientation().seenX(x + k, y, size);
-            int seenY = info.orientation().seenY(x + k, y, size);
-            store.put(seenX, seenY, 1, samples, offset + k * channels);
-        }
+    private void decodeTurned() throws IOException {
+        TurningBlock block = new TurningBlock(
+                store, info.orientation(), size, info.light().storedChannels(), info.type());
+        reader.decode((x, y, pixels, samples, offset) -> {
+            awaitRoom(0);
+            block.put(x, y, pixels, samples, offset);
+        });
+        block.flush();
     }
 
     private void awaitRoom(int row) {

@@ -27,4 +27,12 @@ public interface LightRows extends Closeable {
 
     /** Promises that no row above this one will be read again. */
     void releaseAbove(int row);
+
+    /**
+     * True if so few rows can be read at a time, from the first not yet released, that the rows of a canvas must be made of
+     * them in order, one after the other.
+     */
+    default boolean inTurn() {
+        return false;
+    }
 }

@@ -39,6 +39,11 @@ public enum Orientation {
         return value >= 1 && value <= 8 ? values()[value - 1] : TOP_LEFT;
     }
 
+    /** True if columns as stored are seen as rows. */
+    public boolean transposes() {
+        return transposes;
+    }
+
     /** The size as seen. */
     public PixelSize seen(PixelSize stored) {
         return transposes ? stored.transposed() : stored;

@@ -38,9 +38,19 @@ public interface Resampler {
      */
     static Resampler of(LightRows source, Affine<RasterPoint, SheetPoint> placement, Canvas canvas) {
         Affine<RasterPoint, RasterPoint> toPixels = placement.then(canvas.toPixels());
-        return toPixels.xy() == 0 && toPixels.yx() == 0
-                ? new UprightResampler(source, toPixels, canvas)
-                : new TurnedResampler(source, toPixels, canvas.window());
+        if (!isUpright(toPixels)) {
+            TurnedResampler turned = new TurnedResampler(source, toPixels, canvas.window());
+            return source.inTurn() ? new SharedResampler(turned, canvas.window(), turned.tile()) : turned;
+        }
+        return source.inTurn()
+                ? new SharedResampler(
+                        new UprightResampler(new TrailingRows(source), toPixels, canvas), canvas.window(), 1)
+                : new UprightResampler(source, toPixels, canvas);
+    }
+
+    /** True if rows of a raster lie along rows of the canvas. */
+    static boolean isUpright(Affine<RasterPoint, RasterPoint> toPixels) {
+        return toPixels.xy() == 0 && toPixels.yx() == 0;
     }
 
     /**
@@ -53,11 +63,14 @@ public interface Resampler {
 
     /** Computes rows of one strip at a time. */
     interface Cursor {
-        /** Turns to a strip of the canvas; waits for the raster's rows if need be. */
+        /** Turns to a strip of the canvas. This or {@link #row} waits for the raster's rows if need be. */
         void begin(int y, int rows) throws IOException;
 
-        /** Computes canvas row y of the strip: {@code width · channels} values, with the window's width. */
-        void row(int y, float[] light);
+        /**
+         * Computes canvas row y of the strip, whose rows are asked for from its top: {@code width · channels} values, with
+         * the window's width.
+         */
+        void row(int y, float[] light) throws IOException;
 
         /**
          * Computes the share of each pixel of canvas row y that the raster covers.

@@ -12,14 +12,18 @@ import org.adumbrate.geometry.RasterPoint;
  * decoded at a time.
  */
 final class TurnedResampler implements Resampler {
-    private static final int TILE = 64;
+    private static final int LARGEST_TILE = 64;
     private static final int REACH = 2;
+
+    /** A tile is made smaller rather than read more of the raster for it, in pixels. */
+    private static final int PATCH = 1 << 18;
 
     private final LightRows source;
     private final PixelBox window;
     private final Affine<RasterPoint, RasterPoint> toCanvas;
     private final Affine<RasterPoint, RasterPoint> back;
     private final int places;
+    private final int tile;
 
     TurnedResampler(LightRows source, Affine<RasterPoint, RasterPoint> toCanvas, PixelBox window) {
         this.source = source;
@@ -29,6 +33,27 @@ final class TurnedResampler implements Resampler {
         double alongX = Math.hypot(back.xx(), back.yx());
         double alongY = Math.hypot(back.xy(), back.yy());
         this.places = (int) Math.ceil(Math.max(1, Math.max(alongX, alongY)) - 1e-9);
+        this.tile = tile(back);
+    }
+
+    /** Rows and columns of the canvas that are computed at a time, from a patch of the raster. */
+    int tile() {
+        return tile;
+    }
+
+    /** The same for a map from the canvas back to the raster. */
+    static int tile(Affine<RasterPoint, RasterPoint> back) {
+        int tile = LARGEST_TILE;
+        while (tile > 1 && patch(back, tile) > PATCH) {
+            tile /= 2;
+        }
+        return tile;
+    }
+
+    private static double patch(Affine<RasterPoint, RasterPoint> back, int tile) {
+        double margins = 2 * (REACH + 2);
+        return (tile * (Math.abs(back.xx()) + Math.abs(back.xy())) + margins)
+                * (tile * (Math.abs(back.yx()) + Math.abs(back.yy())) + margins);
     }
 
     @Override
@@ -88,8 +113,10 @@ final class TurnedResampler implements Resampler {
             if (strip.length < length) {
                 strip = new float[length];
             }
-            for (int x = window.left(); x < window.right(); x += TILE) {
-                tile(x, y, Math.min(TILE, window.right() - x), rows);
+            for (int from = y; from < y + rows; from += tile) {
+                for (int x = window.left(); x < window.right(); x += tile) {
+                    tile(x, from, Math.min(tile, window.right() - x), Math.min(tile, y + rows - from));
+                }
             }
         }
 
@@ -106,7 +133,7 @@ final class TurnedResampler implements Resampler {
             for (int row = 0; row < rows; row++) {
                 for (int column = 0; column < width; column++) {
                     average(x + column, y + row);
-                    int at = (row * window.width() + x - window.left() + column) * channels;
+                    int at = ((y - top + row) * window.width() + x - window.left() + column) * channels;
                     System.arraycopy(pixel, 0, strip, at, channels);
                 }
             }

@@ -1,6 +1,7 @@
 package org.adumbrate.raster;
 
 import java.io.IOException;
+import java.util.Arrays;
 import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.PixelBox;
@@ -9,9 +10,12 @@ import org.adumbrate.geometry.RasterPoint;
 
 /**
  * Resamples along the two axes one after the other: first down, at the raster's own width, then across. Rows of the
- * raster are decoded once for a strip and stay in the cache.
+ * raster are added up as they are read and a few are held, however many of them make a row of the canvas.
  */
 final class UprightResampler implements Resampler {
+    /** Rows held by a thread: all that an enlarged row is mixed from, and more than two reduced ones share. */
+    private static final int HELD = 4;
+
     private final LightRows source;
     private final PixelBox window;
     private final AxisWeights across;
@@ -70,47 +74,38 @@ final class UprightResampler implements Resampler {
     }
 
     private final class UprightCursor implements Cursor {
-        private final int rowLength = columns * source.channels();
-        private final float[] blended = new float[rowLength];
-        private float[][] lines = new float[0][];
-        private int firstLine;
+        private final RecentLines lines = new RecentLines(source, firstColumn, columns, Math.min(HELD, down.taps()));
+        private float[] blended = new float[0];
 
         @Override
-        public void begin(int y, int rows) throws IOException {
-            RowSpan span = sourceRows(y, rows);
-            int count = span.end() - span.first();
-            if (lines.length < count) {
-                float[][] more = java.util.Arrays.copyOf(lines, count);
-                for (int k = lines.length; k < count; k++) {
-                    more[k] = new float[rowLength];
-                }
-                lines = more;
-            }
-            firstLine = span.first();
-            source.read(firstColumn, span.end() - 1, columns, 1, lines[count - 1]);
-            for (int k = 0; k < count - 1; k++) {
-                source.read(firstColumn, firstLine + k, columns, 1, lines[k]);
-            }
+        public void begin(int y, int rows) {
+            // rows are read when they are due
         }
 
         @Override
-        public void row(int y, float[] light) {
+        public void row(int y, float[] light) throws IOException {
             across.mix(down(y - window.top()), firstColumn, light, source.channels());
         }
 
         /** @param y counted from the window's top */
-        private float[] down(int y) {
-            int first = down.first(y) - firstLine;
+        private float[] down(int y) throws IOException {
+            int first = down.first(y);
             if (down.taps() == 1) {
-                return lines[first];
+                return lines.line(first);
+            }
+            if (blended.length == 0) {
+                blended = new float[columns * source.channels()];
             }
             if (down.taps() == 4) {
-                mixFour(y, lines[first], lines[first + 1], lines[first + 2], lines[first + 3]);
+                mixFour(y, lines.line(first), lines.line(first + 1), lines.line(first + 2), lines.line(first + 3));
                 return blended;
             }
-            java.util.Arrays.fill(blended, 0);
+            Arrays.fill(blended, 0);
             for (int j = 0; j < down.taps(); j++) {
-                add(lines[first + j], down.weight(y, j));
+                float weight = down.weight(y, j);
+                if (weight != 0) {
+                    add(lines.line(first + j), weight);
+                }
             }
             return blended;
         }

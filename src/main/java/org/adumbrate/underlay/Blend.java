@@ -4,12 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.Canvas;
-import org.adumbrate.geometry.PixelSize;
-import org.adumbrate.geometry.RasterPoint;
-import org.adumbrate.geometry.SheetPoint;
-import org.adumbrate.raster.OrderedStrips;
 
 /**
  * All printed passes over bare paper, in linear light.
@@ -60,22 +55,6 @@ public final class Blend {
         return channels;
     }
 
-    /**
-     * The rows of a pass that are read at a time at most, when strips of so many rows are computed by so many threads:
-     * what its window of decoded rows must hold.
-     */
-    public static int window(
-            Canvas canvas, Affine<RasterPoint, SheetPoint> placement, PixelSize pass, int stripRows, int threads) {
-        Affine<RasterPoint, RasterPoint> back =
-                placement.then(canvas.toPixels()).inverse();
-        int strips = OrderedStrips.window(threads);
-        double down = back.yy() * stripRows * (strips + 1.0);
-        double across = Math.abs(back.yx()) * canvas.window().width();
-        boolean runsDown = back.yy() > 0;
-        double rows = Math.abs(down) + across + 16 + 2 * Math.abs(back.yy());
-        return runsDown ? (int) Math.min(pass.height(), Math.ceil(rows)) : pass.height();
-    }
-
     /** Promises that no canvas row above this one will be asked for again. */
     public void releaseAbove(int y) {
         for (ShownPass pass : passes) {
@@ -121,7 +100,7 @@ public final class Blend {
         }
 
         /** The light of canvas row y: {@code width · channels} values with the window's width, 0 to 1, valid until the next call. */
-        public float[] row(int y) {
+        public float[] row(int y) throws IOException {
             Arrays.fill(light, 1);
             for (PassRow row : direct) {
                 Transmittance.darken(light, channels, row.transmittance(y), row.channels());

@@ -59,7 +59,7 @@ final class PassRow {
     }
 
     /** What the pass lets through at each pixel of canvas row y, 0 to 1; valid until the next call. */
-    float[] transmittance(int y) {
+    float[] transmittance(int y) throws IOException {
         cursor.row(y, light);
         boolean varies = amounts(y);
         if (!varies && isPlain) {

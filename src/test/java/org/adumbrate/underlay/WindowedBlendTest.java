@@ -21,6 +21,7 @@ import org.adumbrate.raster.DecodedRows;
 import org.adumbrate.raster.LightArray;
 import org.adumbrate.raster.MemoryReader;
 import org.adumbrate.raster.Orientation;
+import org.adumbrate.raster.RowPassage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -128,10 +129,10 @@ class WindowedBlendTest {
         List<float[]> both = new ArrayList<>();
         for (Canvas canvas : List.of(whole, part)) {
             var placement = SHEET.frame().placing(size);
-            int window = Blend.window(canvas, placement, size, 8, 2);
-            assertThat(window).isLessThan(1000);
-            try (DecodedRows rows = DecodedRows.windowed(
-                    new MemoryReader(size.width(), size.height(), 1, values, Orientation.TOP_LEFT), window, 1)) {
+            MemoryReader reader = new MemoryReader(size.width(), size.height(), 1, values, Orientation.TOP_LEFT);
+            RowPassage passage = RowPassage.of(reader.info(), placement, canvas, 8, 2, values.length);
+            assertThat(passage.rows()).isLessThan(1000);
+            try (DecodedRows rows = DecodedRows.passing(reader, passage, values.length)) {
                 ShownPass pass = new PlacedPass(PassRole.SHADOW, rows, placement)
                         .on(canvas)
                         .as(PassLook.plain(1));

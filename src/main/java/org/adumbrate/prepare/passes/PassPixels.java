@@ -7,7 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import org.adumbrate.prepare.memory.Part;
 import org.adumbrate.prepare.memory.Run;
+import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.Canvas;
+import org.adumbrate.geometry.RasterPoint;
+import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.raster.DecodedRows;
+import org.adumbrate.raster.RowPassage;
 import org.adumbrate.raster.GreyReduction;
 import org.adumbrate.raster.RasterInfo;
 import org.adumbrate.raster.RasterReader;
@@ -74,15 +79,20 @@ public record PassPixels(Path file, String content, RasterInfo info, long allowa
     }
 
     /** Its rows from the top, to be looked at once. */
-    public Rows look() throws IOException {
-        return rows(LOOKING_WINDOW);
-    }
-
-    /** Its rows, of which so many are needed at a time. */
-    public Rows rows(int window) throws IOException {
+    Rows look() throws IOException {
         return held.isPresent()
                 ? new Rows(held.get(), false)
-                : new Rows(DecodedRows.windowed(RasterFiles.open(file), window, allowance), true);
+                : new Rows(DecodedRows.windowed(RasterFiles.open(file), LOOKING_WINDOW, allowance), true);
+    }
+
+    /** Its rows, to be laid onto a canvas in strips of so many rows by so many threads. */
+    Rows rows(Affine<RasterPoint, SheetPoint> placement, Canvas canvas, int stripRows, int threads)
+            throws IOException {
+        if (held.isPresent()) {
+            return new Rows(held.get(), false);
+        }
+        RowPassage passage = RowPassage.of(info, placement, canvas, stripRows, threads, allowance);
+        return new Rows(DecodedRows.passing(RasterFiles.open(file), passage, allowance), true);
     }
 
     /** Rows on loan: closing gives them back, and closes them if they were opened for this loan alone. */

@@ -15,7 +15,6 @@ import org.adumbrate.prepare.memory.Run;
 import org.adumbrate.registration.FramePlacement;
 import org.adumbrate.registration.Placement;
 import org.adumbrate.registration.Registration;
-import org.adumbrate.underlay.Blend;
 import org.adumbrate.underlay.PassLook;
 import org.adumbrate.underlay.PassRole;
 import org.adumbrate.underlay.PassTones;
@@ -120,8 +119,7 @@ public record PreparedPass(
 
     /** Its rows on loan, to be laid onto a canvas in strips of so many rows by so many threads. */
     public PassPixels.Rows rows(Canvas canvas, int stripRows, int threads) throws IOException {
-        return pixels.rows(
-                Blend.window(canvas, placement().passToSheet(), pixels.info().size(), stripRows, threads));
+        return pixels.rows(placement().passToSheet(), canvas, stripRows, threads);
     }
 
     /** The same where it lies. */
