@@ -207,6 +207,10 @@ public final class DecodedRows implements LightRows {
         } catch (Throwable e) {
             end = e;
         }
+        if (isWhole()) {
+            // rows that are held for long do not hold their file
+            end = closedReader(end);
+        }
         synchronized (monitor) {
             if (end == null) {
                 ready = size.height();
@@ -214,6 +218,15 @@ public final class DecodedRows implements LightRows {
                 failure = end;
             }
             monitor.notifyAll();
+        }
+    }
+
+    private Throwable closedReader(Throwable before) {
+        try {
+            reader.close();
+            return before;
+        } catch (IOException e) {
+            return before == null ? e : before;
         }
     }
 
