@@ -21,11 +21,12 @@ final class PdfSheetReader {
     static LineSheet read(Path file) throws InputFault {
         try {
             PdfLogging.silence();
-            if (!PdfIntegrity.hasEnd(file)) {
-                throw new InputFault(file, "is cut short: the end mark of a PDF is missing", AGAIN);
-            }
+            long end = PdfEnd.of(file)
+                    .orElseThrow(() ->
+                            new InputFault(file, "is cut short: the end mark of a PDF is missing", AGAIN));
             PdfPacking.check(file);
-            try (PDDocument document = Loader.loadPDF(file.toFile())) {
+            try (PdfBytes data = new PdfBytes(file, end);
+                    PDDocument document = Loader.loadPDF(data)) {
                 return read(file, document);
             }
         } catch (InputFault e) {
