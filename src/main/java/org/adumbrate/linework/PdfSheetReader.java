@@ -56,7 +56,7 @@ final class PdfSheetReader {
                 new PdfLayers(Optional.ofNullable(document.getDocumentCatalog().getOCProperties()));
         PDResources resources = page.getResources();
         new PdfInterpreter(frame, layers, found)
-                .run(PdfContent.of(page.getContentStreams()), resources == null ? new PDResources() : resources);
+                .runPage(PdfContent.of(page.getContentStreams()), resources == null ? new PDResources() : resources);
         return found.sheet(document.getNumberOfPages());
     }
 }
