@@ -151,6 +151,10 @@ final class PdfInterpreter {
 
     private void beginMarkedContent(PdfOperands operands) throws IOException {
         PdfLayers layers = context.layers();
+        if (!(operands.get(0, COSBase.class) instanceof COSName)) {
+            layers.open(); // a tag that is none names no layer; viewers pass over it
+            return;
+        }
         COSBase properties = operands.get(1, COSBase.class);
         if (!COSName.OC.equals(operands.get(0, COSName.class))) {
             layers.open();

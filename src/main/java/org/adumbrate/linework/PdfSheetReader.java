@@ -40,7 +40,10 @@ final class PdfSheetReader {
         } catch (OutOfMemoryError e) {
             // the library's own parsing is bounded by the file alone; what it held is free again by now
             throw new InputFault(file, "needs more memory than there is", "export fewer objects at a time", e);
-        } catch (IOException | RuntimeException | NoClassDefFoundError e) {
+        } catch (NoClassDefFoundError e) {
+            // the library asks for another one where a file is encrypted for the owners of certificates, and only there
+            throw new InputFault(file, "is encrypted and needs a certificate", "export it without encryption", e);
+        } catch (IOException | RuntimeException e) {
             throw new InputFault(file, "cannot be read as a PDF (" + LibraryWords.of(e) + ")", AGAIN, e);
         }
     }

@@ -74,6 +74,8 @@ final class ForeignReader implements AutoCloseable {
                 "-XX:+UseParallelGC",
                 "-XX:TieredStopAtLevel=1",
                 "-Djava.awt.headless=true",
+                // a library of the tests says on standard error that it has nowhere to log to
+                "-Dslf4j.internal.verbosity=ERROR",
                 "-cp",
                 System.getProperty("java.class.path"),
                 ForeignWorker.class.getName());
