@@ -126,9 +126,7 @@ final class PdfInterpreter {
             context.layers().open(layer);
         }
         enter(form);
-        run(
-                contents.content(stream),
-                form.getResources() == null ? outerResources : form.getResources());
+        run(contents.content(stream), form.getResources() == null ? outerResources : form.getResources());
         formDepth--;
         stateFloor = outerFloor;
         context.restoreTo(stateDepth);

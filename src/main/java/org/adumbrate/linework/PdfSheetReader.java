@@ -22,8 +22,7 @@ final class PdfSheetReader {
         try {
             PdfLogging.silence();
             long end = PdfEnd.of(file)
-                    .orElseThrow(() ->
-                            new InputFault(file, "is cut short: the end mark of a PDF is missing", AGAIN));
+                    .orElseThrow(() -> new InputFault(file, "is cut short: the end mark of a PDF is missing", AGAIN));
             PdfPacking.check(file);
             try (PdfBytes data = new PdfBytes(file, end);
                     PDDocument document = Loader.loadPDF(data)) {

@@ -17,8 +17,7 @@ final class SvgWalk {
     private static final int MOST_ELEMENTS = 2_000_000;
 
     /** What is wrong with a drawing that goes deeper; one that uses itself does so without end. */
-    static final String TOO_DEEP =
-            "nests elements deeper than " + DEEPEST + " or draws more than " + MOST_ELEMENTS;
+    static final String TOO_DEEP = "nests elements deeper than " + DEEPEST + " or draws more than " + MOST_ELEMENTS;
 
     private final Path file;
     private final SvgDocument document;
@@ -37,10 +36,7 @@ final class SvgWalk {
     /** Draws an element and what is in it. */
     void draw(Element element, SvgScene outer) throws InputFault {
         if (++drawn > MOST_ELEMENTS || outer.depth() > DEEPEST) {
-            throw new InputFault(
-                    file,
-                    TOO_DEEP,
-                    "export it with its symbols resolved, or fewer objects at a time");
+            throw new InputFault(file, TOO_DEEP, "export it with its symbols resolved, or fewer objects at a time");
         }
         document.read(element);
         SvgStyle style = outer.style().with(document.stylesheet().declared(element));

@@ -27,7 +27,9 @@ class NamesShownTest {
         assertThat(read.out()).startsWith(folder + "/plan\\u001B[2J\\u000A.svg: 90 x 60 mm");
         Cli missing = Cli.run("lines", file + "x");
         assertPlain(missing, 3);
-        assertThat(missing.err()).contains("plan\\u001B[2J\\u000A.svgx: does not exist").hasLineCount(1);
+        assertThat(missing.err())
+                .contains("plan\\u001B[2J\\u000A.svgx: does not exist")
+                .hasLineCount(1);
     }
 
     @Test
@@ -35,10 +37,15 @@ class NamesShownTest {
         Path file = Files.writeString(folder.resolve("lines.svg"), LINES);
         Cli read = Cli.run("lines", file.toString(), "--json", "-");
         assertPlain(read, 0);
-        assertThat(new ObjectMapper().readTree(read.out()).at("/colors/0/color").asText()).isEqualTo("#00a000");
+        assertThat(new ObjectMapper().readTree(read.out()).at("/colors/0/color").asText())
+                .isEqualTo("#00a000");
         assertPlain(Cli.run("lines", file.toString()), 0);
         assertPlain(Cli.run("start", folder.toString()), 0);
-        assertPlain(Cli.run("check", folder.resolve(folder.getFileName() + ".sheet.yaml").toString()), 1);
+        assertPlain(
+                Cli.run(
+                        "check",
+                        folder.resolve(folder.getFileName() + ".sheet.yaml").toString()),
+                1);
     }
 
     @Test

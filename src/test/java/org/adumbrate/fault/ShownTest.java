@@ -19,8 +19,7 @@ class ShownTest {
         String code = String.format("\\u%04X", (int) unfit);
         assertThat(Shown.line("a" + unfit + "b")).isEqualTo("a" + code + "b");
         assertThat(Shown.lines("a" + unfit + "b")).isEqualTo("a" + code + "b");
-        assertThat(new InputFault(Path.of("x"), "has " + unfit, "do"))
-                .hasMessage("x: has " + code + "; do");
+        assertThat(new InputFault(Path.of("x"), "has " + unfit, "do")).hasMessage("x: has " + code + "; do");
     }
 
     @Test

@@ -42,16 +42,14 @@ class LargeSheetsTest {
         assertThat(complaints("floors:\n  yard: { elevation: 0 m, outline: " + points + " }"))
                 .containsExactly("2:36: " + told);
         assertThat(complaints("veils:\n  pane: { points: " + points + " }")).containsExactly("2:19: " + told);
-        assertThat(complaints(
-                        "passes:\n  shadow:\n    file: shadow.jpg\n    mask:\n      inside: [" + points + "]"))
+        assertThat(complaints("passes:\n  shadow:\n    file: shadow.jpg\n    mask:\n      inside: [" + points + "]"))
                 .containsExactly("5:16: " + told);
     }
 
     @Test
     void whatAnAliasStandsForCountsAsOftenAsItStands() {
-        String copies = IntStream.range(0, 20)
-                .mapToObj(k -> "\n  copy-" + k + ": *bed")
-                .collect(Collectors.joining());
+        String copies =
+                IntStream.range(0, 20).mapToObj(k -> "\n  copy-" + k + ": *bed").collect(Collectors.joining());
         assertThat(complaints("regions:\n  bed: &bed " + ring(5000) + copies))
                 .singleElement()
                 .asString()
@@ -80,8 +78,8 @@ class LargeSheetsTest {
         return IntStream.range(0, corners)
                 .mapToObj(k -> {
                     double angle = 2 * Math.PI * k / corners;
-                    return "[" + Math.round(200 + 90 * Math.cos(angle)) + ","
-                            + Math.round(130 + 90 * Math.sin(angle)) + "]";
+                    return "[" + Math.round(200 + 90 * Math.cos(angle)) + "," + Math.round(130 + 90 * Math.sin(angle))
+                            + "]";
                 })
                 .collect(Collectors.joining(",", "[", "]"));
     }

@@ -104,7 +104,8 @@ final class Html {
     }
 
     static String escaped(String text) {
-        return Shown.lines(text).replace("&", "&amp;")
+        return Shown.lines(text)
+                .replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")
                 .replace("\"", "&quot;");

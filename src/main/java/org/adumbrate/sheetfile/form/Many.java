@@ -37,7 +37,8 @@ record Many(Form item, int atLeast, boolean oneAlone) implements Form {
             return at.complain(at.name() + " has " + Wording.count(count, "item") + "; expected " + expected());
         }
         if (count > YamlText.LONGEST_LIST) {
-            return at.complain(at.name() + " has " + Wording.count(count, "item") + "; expected at most " + YamlText.LONGEST_LIST);
+            return at.complain(
+                    at.name() + " has " + Wording.count(count, "item") + "; expected at most " + YamlText.LONGEST_LIST);
         }
         List<Object> values = new ArrayList<>();
         for (int k = 0; k < count; k++) {

@@ -21,8 +21,8 @@ final class Extent {
     static final int MOST_VALUES = 100_000;
 
     /** What to say of them. */
-    static final String TOLD =
-            "more than " + MOST_VALUES + " values, most of them here; a polygon may have " + YamlText.LONGEST_LIST + " corners";
+    static final String TOLD = "more than " + MOST_VALUES + " values, most of them here; a polygon may have "
+            + YamlText.LONGEST_LIST + " corners";
 
     private final Map<Node, Long> known = new IdentityHashMap<>();
     private Node fullest;
@@ -38,7 +38,8 @@ final class Extent {
                     file,
                     place.line(),
                     place.column(),
-                    "more than " + MOST_VALUES + " values up to here; a polygon may have " + YamlText.LONGEST_LIST + " corners, and what an alias stands for counts as often as it stands")));
+                    "more than " + MOST_VALUES + " values up to here; a polygon may have " + YamlText.LONGEST_LIST
+                            + " corners, and what an alias stands for counts as often as it stands")));
         }
     }
 

@@ -8,7 +8,8 @@ import org.junit.jupiter.api.Test;
 class HtmlTest {
     @Test
     void textNeitherOpensElementsNorTurnsWhatFollows() {
-        assertThat(Html.escaped("<b> & \"plan\u202egpj.pdf\" \u0007")).isEqualTo("&lt;b&gt; &amp; &quot;plan\\u202Egpj.pdf&quot; \\u0007");
+        assertThat(Html.escaped("<b> & \"plan\u202egpj.pdf\" \u0007"))
+                .isEqualTo("&lt;b&gt; &amp; &quot;plan\\u202Egpj.pdf&quot; \\u0007");
         assertThat(Html.escaped("two\nlines")).isEqualTo("two\nlines");
     }
 }
