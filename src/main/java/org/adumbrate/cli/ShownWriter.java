@@ -50,7 +50,7 @@ final class ShownWriter extends PrintWriter {
 
         @Override
         public void write(int c) throws IOException {
-            boolean own = c == '\n' || c == '\t' || c == '\r' || colored && c == ESCAPE;
+            boolean own = c == '\n' || c == '\t' || c == '\r' || (colored && c == ESCAPE);
             if (Shown.isUnfit(c) && !own) {
                 out.write(Shown.code(c));
             } else {

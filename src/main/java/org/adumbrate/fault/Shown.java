@@ -27,8 +27,8 @@ public final class Shown {
                 || c == 0x061C // Arabic letter mark
                 || c == 0x200E // left-to-right mark
                 || c == 0x200F // right-to-left mark
-                || c >= 0x2028 && c <= 0x202E // separators of lines and paragraphs; embeddings, overrides
-                || c >= 0x2066 && c <= 0x2069; // isolates
+                || (c >= 0x2028 && c <= 0x202E) // separators of lines and paragraphs; embeddings, overrides
+                || (c >= 0x2066 && c <= 0x2069); // isolates
     }
 
     /** A character by its code, as Java, JSON and YAML write it. */

@@ -27,7 +27,7 @@ final class PdfExpansion {
     private static final int LONGEST_NAME = 60;
 
     private final PdfForms forms;
-    private final Map<COSStream, PdfTally> known = new IdentityHashMap<>();
+    private final IdentityHashMap<COSStream, PdfTally> known = new IdentityHashMap<>();
     private final Set<COSStream> open = new HashSet<>();
     private double bytesOnce;
 

@@ -2,14 +2,13 @@ package org.adumbrate.linework;
 
 import java.io.IOException;
 import java.util.IdentityHashMap;
-import java.util.Map;
 import org.apache.pdfbox.cos.COSStream;
 
 /** The content of forms, each checked and unpacked once as long as there is room, for it may be drawn many times. */
 final class PdfForms {
     private static final int MOST_BYTES_KEPT = 16_000_000;
 
-    private final Map<COSStream, byte[]> kept = new IdentityHashMap<>();
+    private final IdentityHashMap<COSStream, byte[]> kept = new IdentityHashMap<>();
     private long bytes;
 
     /** @throws IOException if it is damaged, or far too much */

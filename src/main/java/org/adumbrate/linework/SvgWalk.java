@@ -3,7 +3,6 @@ package org.adumbrate.linework;
 import java.awt.geom.AffineTransform;
 import java.nio.file.Path;
 import java.util.IdentityHashMap;
-import java.util.Map;
 import java.util.Optional;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.geometry.PagePoint;
@@ -23,7 +22,7 @@ final class SvgWalk {
     private final SvgDocument document;
     private final SvgClips clips;
     private final SvgCanvas canvas;
-    private final Map<Element, Optional<String>> names = new IdentityHashMap<>();
+    private final IdentityHashMap<Element, Optional<String>> names = new IdentityHashMap<>();
     private int drawn;
 
     SvgWalk(Path file, SvgDocument document, SvgCanvas canvas) {

@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import org.adumbrate.sheetfile.complaint.Complaint;
 import org.adumbrate.sheetfile.complaint.Place;
 import org.adumbrate.sheetfile.complaint.SheetFileFault;
@@ -24,7 +23,7 @@ final class Extent {
     static final String TOLD = "more than " + MOST_VALUES + " values, most of them here; a polygon may have "
             + YamlText.LONGEST_LIST + " corners";
 
-    private final Map<Node, Long> known = new IdentityHashMap<>();
+    private final IdentityHashMap<Node, Long> known = new IdentityHashMap<>();
     private Node fullest;
 
     private Extent() {}
