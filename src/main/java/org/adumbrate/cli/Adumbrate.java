@@ -67,6 +67,11 @@ public final class Adumbrate implements Runnable {
      * @return the exit code
      */
     static int run(String[] args, PrintWriter out, PrintWriter err) {
+        boolean colored = Colors.here();
+        return runShown(args, new ShownWriter(out, colored), new ShownWriter(err, colored));
+    }
+
+    private static int runShown(String[] args, PrintWriter out, PrintWriter err) {
         CommandLine program = new CommandLine(new Adumbrate())
                 .setOut(out)
                 .setErr(err)

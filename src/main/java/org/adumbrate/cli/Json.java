@@ -3,6 +3,7 @@ package org.adumbrate.cli;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.adumbrate.fault.Shown;
 
 /** Writes maps, lists, numbers, words and truth values as JSON (RFC 8259). */
 final class Json {
@@ -33,8 +34,8 @@ final class Json {
             char c = text.charAt(k);
             if (c == '"' || c == '\\') {
                 quoted.append('\\').append(c);
-            } else if (c < ' ') {
-                quoted.append(String.format("\\u%04x", (int) c));
+            } else if (Shown.isUnfit(c)) {
+                quoted.append(Shown.code(c));
             } else {
                 quoted.append(c);
             }

@@ -5,7 +5,7 @@ import java.nio.file.Path;
 
 /**
  * An input that cannot be used: missing, damaged, of an unknown kind, or empty of what it should hold. Its message is one line
- * whatever the file holds: control characters, by which a file could command a terminal, are shown as question marks.
+ * whatever the file holds: control characters, by which a file could command a terminal, are written out.
  */
 public final class InputFault extends IOException {
     private static final long serialVersionUID = 1L;
@@ -29,7 +29,7 @@ public final class InputFault extends IOException {
     }
 
     private static String line(Path file, String what, String remedy) {
-        return (file + ": " + what + "; " + remedy).replaceAll("[\\p{Cc}\u2028\u2029]", "?");
+        return Shown.line(file + ": " + what + "; " + remedy);
     }
 
     /** The input at fault. */

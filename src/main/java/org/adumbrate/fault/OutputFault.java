@@ -13,6 +13,6 @@ public final class OutputFault extends IOException {
      * @param remedy what to do about it
      */
     public OutputFault(Path file, String what, String remedy, Throwable cause) {
-        super(file + ": " + what + "; " + remedy, cause);
+        super(Shown.line(file + ": " + what + "; " + remedy), cause);
     }
 }

@@ -6,6 +6,6 @@ public final class Refusal extends Exception {
 
     /** @param reason what was refused, why, and what to do; one line */
     public Refusal(String reason) {
-        super(reason);
+        super(Shown.line(reason));
     }
 }

@@ -18,6 +18,9 @@ final class Crossings implements SegmentIntersector {
     /** More than any drawing of things has; the faces between them are found in some three seconds. */
     private static final int MOST_CROSSINGS = 50_000;
 
+    /** So many lines cannot cross more often. */
+    static final int HARMLESS = 300;
+
     /** Looked through in a second. */
     private static final int MOST_NEAR = 2_000_000;
 

@@ -52,9 +52,13 @@ public final class Region<P extends PlanePoint> {
         return new Region<>(space, MAKER.createMultiPolygon());
     }
 
-    /** What polygons cover between them, each given by its corners; one that crosses itself is filled wherever it winds. */
+    /**
+     * What polygons cover between them, each given by its corners; one that crosses itself is filled wherever it winds.
+     *
+     * @throws IllegalArgumentException if the sides of one cross too often; see {@link #requireFewCrossings}
+     */
     public static <P extends PlanePoint> Region<P> of(Space<P> space, Collection<? extends List<P>> polygons) {
-        Region<P> all = empty(space);
+        List<Geometry> pieces = new ArrayList<>();
         for (List<P> polygon : polygons) {
             VectorPath.Builder<P> path = VectorPath.in(space);
             for (int k = 0; k < polygon.size(); k++) {
@@ -64,9 +68,29 @@ public final class Region<P extends PlanePoint> {
                     path.lineTo(polygon.get(k).x(), polygon.get(k).y());
                 }
             }
-            all = all.union(evenOdd(path.build(), 0.01));
+            pieces.add(evenOdd(path.build(), 0.01).polygons);
         }
-        return all;
+        return pieces.isEmpty()
+                ? empty(space)
+                : new Region<>(
+                        space, OverlayNGRobust.union(MAKER.createGeometryCollection(pieces.toArray(Geometry[]::new))));
+    }
+
+    /**
+     * Checks that a polygon is one of which a region can be made.
+     *
+     * @param corners at least one
+     * @throws IllegalArgumentException if its sides cross each other tens of thousands of times
+     */
+    public static void requireFewCrossings(List<? extends PlanePoint> corners) {
+        if (corners.size() > Crossings.HARMLESS) {
+            Coordinate[] ring = new Coordinate[corners.size() + 1];
+            for (int k = 0; k < ring.length; k++) {
+                PlanePoint corner = corners.get(k % corners.size());
+                ring[k] = new Coordinate(corner.x(), corner.y());
+            }
+            Crossings.requireFew(List.<Coordinate[]>of(ring));
+        }
     }
 
     /** An upright rectangle. */

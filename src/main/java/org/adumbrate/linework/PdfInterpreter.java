@@ -3,10 +3,8 @@ package org.adumbrate.linework;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.clip.FillRule;
@@ -26,8 +24,6 @@ import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
  * images, none of which is wanted here, works in single precision, and steps over damage that a drawing must not hide.
  */
 final class PdfInterpreter {
-    private static final int DEEPEST_FORM = 50;
-    private static final int MOST_FORMS = 200_000;
     private static final int MOST_OPERATORS = 30_000_000;
 
     /** A colour of 32 inks and a name is the longest list there is. */
@@ -39,7 +35,7 @@ final class PdfInterpreter {
     private final PdfContext context;
     private final StrokeCollector found;
     private final Map<String, PdfOperator> operators = new HashMap<>();
-    private final Set<COSStream> checked = new HashSet<>();
+    private final PdfForms contents = new PdfForms();
     private int formDepth;
     private int forms;
     private int operatorsRun;
@@ -62,11 +58,16 @@ final class PdfInterpreter {
     }
 
     /**
-     * Runs content to its end.
+     * Runs the content of a page to its end.
      *
      * @throws IOException if it is damaged or asks for too much
      */
-    void run(byte[] content, PDResources resources) throws IOException {
+    void runPage(byte[] content, PDResources resources) throws IOException {
+        PdfExpansion.require(content, resources.getCOSObject(), contents);
+        run(content, resources);
+    }
+
+    private void run(byte[] content, PDResources resources) throws IOException {
         bytesRun += content.length;
         if (bytesRun > MOST_BYTES) {
             throw new TooIntricateException("takes more than " + MOST_BYTES + " bytes to draw");
@@ -109,12 +110,8 @@ final class PdfInterpreter {
 
     /** Draws another stream in place, in its own coordinates and within its box (ISO 32000-1, 8.10). */
     private void drawForm(COSStream stream) throws IOException {
-        if (++forms > MOST_FORMS || formDepth >= DEEPEST_FORM) {
-            throw new TooIntricateException(
-                    "draws forms that are nested deeper than " + DEEPEST_FORM + " or drawn too often");
-        }
-        if (checked.add(stream)) {
-            PdfIntegrity.check(stream);
+        if (++forms > PdfExpansion.MOST_FORMS || formDepth >= PdfExpansion.DEEPEST_FORM) {
+            throw new TooIntricateException(PdfExpansion.TOO_DEEP);
         }
         PDFormXObject form = new PDFormXObject(stream);
         PDResources outerResources = context.resources();
@@ -129,9 +126,7 @@ final class PdfInterpreter {
             context.layers().open(layer);
         }
         enter(form);
-        run(
-                PdfContent.of(stream, PdfContent.MOST_BYTES),
-                form.getResources() == null ? outerResources : form.getResources());
+        run(contents.content(stream), form.getResources() == null ? outerResources : form.getResources());
         formDepth--;
         stateFloor = outerFloor;
         context.restoreTo(stateDepth);
@@ -154,6 +149,10 @@ final class PdfInterpreter {
 
     private void beginMarkedContent(PdfOperands operands) throws IOException {
         PdfLayers layers = context.layers();
+        if (!(operands.get(0, COSBase.class) instanceof COSName)) {
+            layers.open(); // a tag that is none names no layer; viewers pass over it
+            return;
+        }
         COSBase properties = operands.get(1, COSBase.class);
         if (!COSName.OC.equals(operands.get(0, COSName.class))) {
             layers.open();

@@ -21,11 +21,11 @@ final class PdfSheetReader {
     static LineSheet read(Path file) throws InputFault {
         try {
             PdfLogging.silence();
-            if (!PdfIntegrity.hasEnd(file)) {
-                throw new InputFault(file, "is cut short: the end mark of a PDF is missing", AGAIN);
-            }
+            long end = PdfEnd.of(file)
+                    .orElseThrow(() -> new InputFault(file, "is cut short: the end mark of a PDF is missing", AGAIN));
             PdfPacking.check(file);
-            try (PDDocument document = Loader.loadPDF(file.toFile())) {
+            try (PdfBytes data = new PdfBytes(file, end);
+                    PDDocument document = Loader.loadPDF(data)) {
                 return read(file, document);
             }
         } catch (InputFault e) {
@@ -39,7 +39,10 @@ final class PdfSheetReader {
         } catch (OutOfMemoryError e) {
             // the library's own parsing is bounded by the file alone; what it held is free again by now
             throw new InputFault(file, "needs more memory than there is", "export fewer objects at a time", e);
-        } catch (IOException | RuntimeException | NoClassDefFoundError e) {
+        } catch (NoClassDefFoundError e) {
+            // the library asks for another one where a file is encrypted for the owners of certificates, and only there
+            throw new InputFault(file, "is encrypted and needs a certificate", "export it without encryption", e);
+        } catch (IOException | RuntimeException e) {
             throw new InputFault(file, "cannot be read as a PDF (" + LibraryWords.of(e) + ")", AGAIN, e);
         }
     }
@@ -55,7 +58,7 @@ final class PdfSheetReader {
                 new PdfLayers(Optional.ofNullable(document.getDocumentCatalog().getOCProperties()));
         PDResources resources = page.getResources();
         new PdfInterpreter(frame, layers, found)
-                .run(PdfContent.of(page.getContentStreams()), resources == null ? new PDResources() : resources);
+                .runPage(PdfContent.of(page.getContentStreams()), resources == null ? new PDResources() : resources);
         return found.sheet(document.getNumberOfPages());
     }
 }

@@ -8,6 +8,7 @@ import javax.xml.parsers.ParserConfigurationException;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.linework.clip.TooIntricateException;
 import org.xml.sax.Attributes;
+import org.xml.sax.Locator;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
@@ -25,6 +26,8 @@ final class SvgLimits extends DefaultHandler {
     private int nodes;
     private long characters;
     private int depth;
+    private Locator place;
+    private final SvgExpansion expansion = new SvgExpansion();
 
     private SvgLimits() {}
 
@@ -66,11 +69,23 @@ final class SvgLimits extends DefaultHandler {
                     + " elements and attributes, or elements nested deeper than " + DEEPEST);
         }
         require();
+        expansion.begin(name, attributes, place == null ? 0 : place.getLineNumber());
     }
 
     @Override
     public void endElement(String uri, String name, String qualified) {
         depth--;
+        expansion.end();
+    }
+
+    @Override
+    public void endDocument() {
+        expansion.require();
+    }
+
+    @Override
+    public void setDocumentLocator(Locator locator) {
+        place = locator;
     }
 
     @Override

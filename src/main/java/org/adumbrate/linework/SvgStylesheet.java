@@ -21,7 +21,7 @@ final class SvgStylesheet {
     private static final int MOST_RULES = 20_000;
 
     /** Rules looked at, for all elements. */
-    private static final int MOST_LOOKS = 50_000_000;
+    private static final int MOST_LOOKS = 10_000_000;
 
     private record Rule(SvgSelector selector, int place, Map<String, String> declarations) {}
 

@@ -2,6 +2,7 @@ package org.adumbrate.linework;
 
 import java.awt.geom.AffineTransform;
 import java.nio.file.Path;
+import java.util.IdentityHashMap;
 import java.util.Optional;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.geometry.PagePoint;
@@ -11,13 +12,17 @@ import org.w3c.dom.Element;
 
 /** Goes through the elements that are drawn, in order, and tells a canvas of each. */
 final class SvgWalk {
-    private static final int DEEPEST = 500;
+    static final int DEEPEST = 500;
     private static final int MOST_ELEMENTS = 2_000_000;
+
+    /** What is wrong with a drawing that goes deeper; one that uses itself does so without end. */
+    static final String TOO_DEEP = "nests elements deeper than " + DEEPEST + " or draws more than " + MOST_ELEMENTS;
 
     private final Path file;
     private final SvgDocument document;
     private final SvgClips clips;
     private final SvgCanvas canvas;
+    private final IdentityHashMap<Element, Optional<String>> names = new IdentityHashMap<>();
     private int drawn;
 
     SvgWalk(Path file, SvgDocument document, SvgCanvas canvas) {
@@ -30,10 +35,7 @@ final class SvgWalk {
     /** Draws an element and what is in it. */
     void draw(Element element, SvgScene outer) throws InputFault {
         if (++drawn > MOST_ELEMENTS || outer.depth() > DEEPEST) {
-            throw new InputFault(
-                    file,
-                    "nests elements deeper than " + DEEPEST + " or draws more than " + MOST_ELEMENTS,
-                    "export it with its symbols resolved, or fewer objects at a time");
+            throw new InputFault(file, TOO_DEEP, "export it with its symbols resolved, or fewer objects at a time");
         }
         document.read(element);
         SvgStyle style = outer.style().with(document.stylesheet().declared(element));
@@ -124,7 +126,11 @@ final class SvgWalk {
     }
 
     /** What a group is called: its title, or else its id. */
-    private static Optional<String> name(Element group) {
+    private Optional<String> name(Element group) {
+        return names.computeIfAbsent(group, SvgWalk::nameOf);
+    }
+
+    private static Optional<String> nameOf(Element group) {
         for (Element child = SvgDocument.nextElement(group.getFirstChild());
                 child != null;
                 child = SvgDocument.nextElement(child.getNextSibling())) {

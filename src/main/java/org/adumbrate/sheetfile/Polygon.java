@@ -1,6 +1,7 @@
 package org.adumbrate.sheetfile;
 
 import java.util.List;
+import org.adumbrate.geometry.Region;
 import org.adumbrate.geometry.SheetPoint;
 
 /**
@@ -11,8 +12,13 @@ import org.adumbrate.geometry.SheetPoint;
 @Written(asList = true, shared = true)
 public record Polygon(
         @Key(value = "Corners [x, y] in mm.", atLeast = 3) List<SheetPoint> corners) {
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @throws IllegalArgumentException if its sides cross too often for a region
+     */
     public Polygon {
+        Region.requireFewCrossings(corners);
         corners = List.copyOf(corners);
     }
 }

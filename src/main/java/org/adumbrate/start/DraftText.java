@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.adumbrate.fault.Shown;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.linework.pens.LineRole;
 import org.adumbrate.linework.pens.PenSuggestion;
@@ -292,7 +293,7 @@ final class DraftText {
     }
 
     private static String plain(String words) {
-        return words.replaceAll("\\s+", " ");
+        return Shown.line(words.replaceAll("\\s+", " "));
     }
 
     private String file(Path file) {
@@ -309,6 +310,6 @@ final class DraftText {
         if (word.matches("[A-Za-z][A-Za-z0-9._/-]*") && !word.matches("(?i)true|false|yes|no|on|off|null|y|n")) {
             return word;
         }
-        return '"' + word.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+        return '"' + Shown.line(word.replace("\\", "\\\\").replace("\"", "\\\"")) + '"';
     }
 }

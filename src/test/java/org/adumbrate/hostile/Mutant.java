@@ -27,7 +27,8 @@ record Mutant(Format format, int number, byte[] content) {
         return new Mutant(format, number, format.isEmbedded() ? Envelope.around(format, content, number) : content);
     }
 
-    private static byte[] changed(byte[] file, byte[] other, Syntax syntax, Random random) {
+    /** A file with one change to it; parts come from another, which may be itself. */
+    static byte[] changed(byte[] file, byte[] other, Syntax syntax, Random random) {
         int way = random.nextInt(syntax.isText() ? 10 : 7);
         if (way < 3) {
             ByteMutation[] ways = ByteMutation.values();

@@ -1,6 +1,7 @@
 package org.adumbrate.prepare.finding;
 
 import java.util.List;
+import org.adumbrate.fault.Shown;
 import org.adumbrate.geometry.SheetPoint;
 
 /**
@@ -19,8 +20,9 @@ public record Finding(Severity severity, String text, List<SheetPoint> at) {
         WARNING
     }
 
-    /** Copies the list. */
+    /** Copies the list; what the text quotes may be shown. */
     public Finding {
+        text = Shown.line(text);
         at = List.copyOf(at);
     }
 

@@ -9,6 +9,7 @@ import java.util.ArrayDeque;
 import java.util.Base64;
 import java.util.Deque;
 import java.util.Set;
+import org.adumbrate.fault.Shown;
 
 /** Writes HTML, with SVG in it, element by element; text and attributes are escaped. */
 final class Html {
@@ -103,7 +104,8 @@ final class Html {
     }
 
     static String escaped(String text) {
-        return text.replace("&", "&amp;")
+        return Shown.lines(text)
+                .replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")
                 .replace("\"", "&quot;");

@@ -1,6 +1,7 @@
 package org.adumbrate.sheetfile.complaint;
 
 import java.nio.file.Path;
+import org.adumbrate.fault.Shown;
 
 /**
  * One thing wrong with a sheet file.
@@ -11,9 +12,14 @@ import java.nio.file.Path;
  * @param text what was found, what was expected, and the nearest known word where one is near; one line
  */
 public record Complaint(Path file, int line, int column, String text) {
+    /** What the text quotes may be shown. */
+    public Complaint {
+        text = Shown.line(text);
+    }
+
     /** As {@code file:line:column: text}. */
     @Override
     public String toString() {
-        return file + ":" + line + ":" + column + ": " + text;
+        return Shown.line(file.toString()) + ":" + line + ":" + column + ": " + text;
     }
 }

@@ -49,7 +49,8 @@ public record Cursor(Notes notes, String path, String name, Place place) {
     /** At an item of a list. */
     Cursor item(int index, Node item) {
         String suffix = "[" + index + "]";
-        return noted(path + suffix, name.replaceFirst("'$", "") + suffix + "'", Place.of(item));
+        String stem = name.endsWith("'") ? name.substring(0, name.length() - 1) : name;
+        return noted(path + suffix, stem + suffix + "'", Place.of(item));
     }
 
     private String pathTo(String key) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.adumbrate.sheetfile.complaint.Wording;
+import org.adumbrate.sheetfile.yaml.YamlText;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
 
@@ -34,6 +35,10 @@ record Many(Form item, int atLeast, boolean oneAlone) implements Form {
         int count = list.getValue().size();
         if (count < atLeast) {
             return at.complain(at.name() + " has " + Wording.count(count, "item") + "; expected " + expected());
+        }
+        if (count > YamlText.LONGEST_LIST) {
+            return at.complain(
+                    at.name() + " has " + Wording.count(count, "item") + "; expected at most " + YamlText.LONGEST_LIST);
         }
         List<Object> values = new ArrayList<>();
         for (int k = 0; k < count; k++) {

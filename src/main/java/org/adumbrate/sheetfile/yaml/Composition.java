@@ -12,6 +12,7 @@ import org.snakeyaml.engine.v2.events.AliasEvent;
 import org.snakeyaml.engine.v2.events.CollectionStartEvent;
 import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.exceptions.ComposerException;
+import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
@@ -35,7 +36,11 @@ final class Composition extends Composer {
             .setCodePointLimit(YamlText.MOST_BYTES)
             .build();
 
-    private final Deque<Optional<Anchor>> open = new ArrayDeque<>();
+    /** A list or mapping whose end is not yet met, and how many values came before it. */
+    private record Open(Optional<Anchor> anchor, Optional<Mark> start, int before) {}
+
+    private final Deque<Open> open = new ArrayDeque<>();
+    private int values;
 
     private Composition(Parser parser) {
         super(SETTINGS, parser);
@@ -50,6 +55,9 @@ final class Composition extends Composer {
     protected Node composeScalarNode(Optional<Anchor> anchor, List<CommentLine> comments) {
         if (((ScalarEvent) parser.peekEvent()).getTag().isPresent()) {
             throw stopped(PlainWords.TAG);
+        }
+        if (++values > Extent.MOST_VALUES) {
+            throw new ComposerException("", Optional.empty(), PlainWords.TOO_MANY, fullest());
         }
         return super.composeScalarNode(anchor, comments);
     }
@@ -84,16 +92,28 @@ final class Composition extends Composer {
     }
 
     private void refuseSelf() {
-        if (parser.peekEvent() instanceof AliasEvent alias && open.contains(Optional.of(alias.getAlias()))) {
+        if (parser.peekEvent() instanceof AliasEvent alias && isOpen(alias.getAlias())) {
             throw stopped(PlainWords.SELF);
         }
+    }
+
+    private boolean isOpen(Anchor anchor) {
+        return open.stream().anyMatch(one -> one.anchor().equals(Optional.of(anchor)));
+    }
+
+    /** Where the innermost list or mapping begins that holds most of the values. */
+    private Optional<Mark> fullest() {
+        return open.stream()
+                .filter(one -> values - one.before() > values / 2)
+                .findFirst()
+                .flatMap(Open::start);
     }
 
     private void enter(Optional<Anchor> anchor) {
         if (((CollectionStartEvent) parser.peekEvent()).getTag().isPresent()) {
             throw stopped(PlainWords.TAG);
         }
-        open.push(anchor);
+        open.push(new Open(anchor, parser.peekEvent().getStartMark(), values));
         if (open.size() > DEEPEST) {
             throw stopped(PlainWords.TOO_DEEP);
         }

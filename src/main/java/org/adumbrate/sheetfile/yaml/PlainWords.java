@@ -20,6 +20,9 @@ final class PlainWords {
     /** The problem of a text that says what type a value has. */
     static final String TAG = "tagged";
 
+    /** The problem of a text that says more than a sheet file can. */
+    static final String TOO_MANY = "too many";
+
     /** @param plain what to say; {@code $1} is what the problem names, {@code %s} where the thing at fault began */
     private record Phrase(Pattern problem, String plain) {
         Phrase(String problem, String plain) {
@@ -63,6 +66,7 @@ final class PlainWords {
             new Phrase("Expected mapping node.*", "'<<' takes an alias of a mapping"),
             new Phrase("Version.*", "another YAML than 1.2 is asked for; leave the line with %YAML out"),
             new Phrase(TOO_DEEP, "brackets or indentation go deeper than any sheet file does"),
+            new Phrase(TOO_MANY, Extent.TOLD),
             new Phrase(SELF, "an alias within the very thing that it stands for; write that out"),
             new Phrase(TAG, "a tag such as !this has no meaning in a sheet file; leave it out"),
             new Phrase("Number of aliases.*", "more than 50 aliases of lists and mappings; write them out"));

@@ -25,6 +25,9 @@ public final class YamlText {
     /** Far more than any sheet file needs, little enough to be read at once. */
     static final int MOST_BYTES = 1 << 20;
 
+    /** More items than any hand writes in a list; a polygon drawn after a contour has some hundreds of corners. */
+    public static final int LONGEST_LIST = 10_000;
+
     private YamlText() {}
 
     public static String read(Path file) throws InputFault, SheetFileFault {
@@ -62,7 +65,9 @@ public final class YamlText {
     /** The root node; an empty text gives an empty scalar. */
     public static Node compose(Path file, String text) throws SheetFileFault {
         try {
-            return Composition.of(text).orElseGet(() -> new ScalarNode(Tag.NULL, "", ScalarStyle.PLAIN));
+            Node root = Composition.of(text).orElseGet(() -> new ScalarNode(Tag.NULL, "", ScalarStyle.PLAIN));
+            Extent.require(root, file);
+            return root;
         } catch (ReaderException e) {
             int end = text.offsetByCodePoints(0, Math.min(e.getPosition(), text.codePointCount(0, text.length())));
             String code = "U+%04X".formatted(e.getCodePoint());
