@@ -2,7 +2,6 @@ package org.adumbrate.build;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,10 +27,7 @@ public final class Merge {
      */
     public static BuildResult run(MergeRequest request, Stages.Listener listener) throws IOException, Refusal {
         Stages stages = new Stages(listener);
-        Path file = request.picture().file();
-        List<Path> inputs = new ArrayList<>(request.lines().stream().toList());
-        request.passes().forEach(pass -> inputs.add(pass.file()));
-        Outputs.refuseInputs(List.of(file), inputs);
+        request.claims().check();
         Optional<LaidLines> lines = Optional.empty();
         if (request.lines().isPresent()) {
             LineSheet read =

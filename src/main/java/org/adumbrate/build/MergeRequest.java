@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.output.FileClaims;
 
 /**
  * A merge of passes without a sheet file.
@@ -15,4 +16,13 @@ import org.adumbrate.geometry.SheetSize;
  * @param picture what is written
  */
 public record MergeRequest(
-        Optional<Path> lines, Optional<SheetSize> size, double dpi, List<PassRequest> passes, PictureRequest picture) {}
+        Optional<Path> lines, Optional<SheetSize> size, double dpi, List<PassRequest> passes, PictureRequest picture) {
+
+    /** The files that it reads and writes. */
+    public FileClaims claims() {
+        FileClaims claims = new FileClaims();
+        lines.ifPresent(claims::reads);
+        passes.forEach(pass -> claims.reads(pass.file()));
+        return claims.writes(picture.file(), "--output");
+    }
+}

@@ -94,7 +94,7 @@ public final class Reuse {
             fresh.forEach((key, made) -> {
                 kept.put(key, new SoftReference<>(made));
                 if (key.stage().written()) {
-                    folder.ifPresent(disk -> disk.keep(key.stage().word(), key.parts(), made));
+                    folder.ifPresent(disk -> disk.keep(key.stage().word(), key.stage().type(), key.parts(), made));
                 }
             });
             folder.ifPresent(KeptFolder::trim);
@@ -134,9 +134,9 @@ public final class Reuse {
             return Optional.empty();
         }
         Key key = new Key(stage, parts);
-        Optional<Object> found = remembered(key);
+        Optional<?> found = remembered(key);
         if (found.isEmpty() && stage.written()) {
-            found = folder().flatMap(disk -> disk.find(stage.word(), parts));
+            found = folder().flatMap(disk -> disk.find(stage.word(), stage.type(), parts));
         }
         count(key, found);
         return (Optional<T>) found;
@@ -151,7 +151,7 @@ public final class Reuse {
         return held == null ? Optional.empty() : Optional.ofNullable(held.get());
     }
 
-    private synchronized void count(Key key, Optional<Object> found) {
+    private synchronized void count(Key key, Optional<?> found) {
         String stage = key.stage().word();
         counts.put(stage, counts.getOrDefault(stage, Count.ZERO).plus(found.isPresent()));
         found.ifPresent(value -> kept.put(key, new SoftReference<>(value)));

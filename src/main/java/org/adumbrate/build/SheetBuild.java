@@ -29,7 +29,8 @@ public final class SheetBuild {
      * @param file the sheet file
      * @param only the items to deliver, by the sheet file's words; all if empty
      * @param dpi the underlay's resolution; the sheet file's if absent
-     * @throws Refusal if a pass does not belong to the sheet, a page does not fit it, or an item is not known
+     * @throws Refusal if a pass does not belong to the sheet, a page does not fit it, an item is not known, or files
+     *     clash
      * @throws IOException if an input cannot be used or an output cannot be written
      */
     public static BuildResult run(Path file, Set<String> only, OptionalDouble dpi, Stages.Listener listener)
@@ -45,7 +46,8 @@ public final class SheetBuild {
      * @param dpi the underlay's resolution; the sheet file's if absent
      * @param window the part of the sheet that is delivered alone, as {@code NAME-window}; the whole if absent
      * @param reuse what earlier builds made, and this one will have made
-     * @throws Refusal if a pass does not belong to the sheet, a page does not fit it, or an item is not known
+     * @throws Refusal if a pass does not belong to the sheet, a page does not fit it, an item is not known, or files
+     *     clash
      * @throws IOException if an input cannot be used or an output cannot be written
      */
     public static BuildResult run(
@@ -69,13 +71,14 @@ public final class SheetBuild {
             throws IOException, Refusal {
         SheetFile asked = stages.run("sheet file", () -> SheetFileReader.read(file));
         Deliveries deliveries = Deliveries.of(asked, only);
+        SheetClaims.building(asked, deliveries, detail.isPresent()).check();
         Sheet sheet = asked.sheet();
         reuse.outputsIn(sheet.deliver().files().get(0).toAbsolutePath().getParent());
         Stages.Timer timer = stages.begin("lines");
         LineFiles files = LineFiles.read(sheet, reuse);
         SheetSize size = files.sheet();
         if (detail.isPresent()) {
-            detail.get().check(asked, deliveries, size);
+            detail.get().check(deliveries, size);
         }
         SheetStages made = SheetStages.of(sheet, size, reuse);
         SortedLines sorted = made.sorted(() -> SortedLines.of(sheet, files));

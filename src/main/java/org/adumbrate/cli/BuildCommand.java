@@ -11,6 +11,7 @@ import org.adumbrate.build.BuildPlan;
 import org.adumbrate.build.BuildResult;
 import org.adumbrate.build.Reuse;
 import org.adumbrate.build.SheetBuild;
+import org.adumbrate.build.SheetClaims;
 import org.adumbrate.build.Watch;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.Frame;
@@ -102,6 +103,9 @@ final class BuildCommand implements Callable<Integer> {
         }
         Optional<Frame> part = Optional.ofNullable(window);
         OptionalDouble resolution = dpi == null ? OptionalDouble.empty() : OptionalDouble.of(dpi);
+        if (!watch) {
+            common.guard(SheetClaims.building(file, only, window != null));
+        }
         if (dryRun) {
             BuildPlan plan = BuildPlan.of(file, only, resolution, part);
             common.tell(plan);
@@ -113,7 +117,10 @@ final class BuildCommand implements Callable<Integer> {
                             common,
                             new Watch(file),
                             anew ? Reuse.inMemory() : Reuse.besideOutputs(),
-                            reuse -> SheetBuild.run(file, only, resolution, part, common.progress(), reuse))
+                            reuse -> {
+                                common.guard(SheetClaims.building(file, only, window != null));
+                                return SheetBuild.run(file, only, resolution, part, common.progress(), reuse);
+                            })
                     .run();
             return ExitCode.DONE;
         }

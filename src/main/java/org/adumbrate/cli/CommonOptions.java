@@ -9,6 +9,8 @@ import org.adumbrate.build.BuildResult;
 import org.adumbrate.build.Finding;
 import org.adumbrate.build.Output;
 import org.adumbrate.build.Stages;
+import org.adumbrate.fault.Refusal;
+import org.adumbrate.output.FileClaims;
 import org.adumbrate.output.OutputFile;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -46,17 +48,47 @@ final class CommonOptions {
         return !quiet && (json == null || !json.toString().equals("-"));
     }
 
+    /** True when results are wanted as JSON, wherever. */
+    boolean asksForJson() {
+        return json != null;
+    }
+
     /** A listener that shows progress, if the launcher says that standard error is a terminal. */
     Stages.Listener progress() {
         return quiet || !Boolean.getBoolean("adumbrate.terminal") ? Stages.Listener.SILENT : new ProgressLine(err());
     }
 
+    /**
+     * Looks at what a command will read and write, and at the file for the machine-readable result with it.
+     *
+     * @throws Refusal if files clash
+     * @throws IOException if a file cannot be written
+     */
+    void guard(FileClaims claims) throws IOException, Refusal {
+        if (json != null && !json.toString().equals("-")) {
+            claims.writes(json, "--json");
+        }
+        claims.check();
+    }
+
+    /** Tells where a link was kept, and what is behind it. */
+    void tellLink(Path written) {
+        OutputFile.behindLink(written)
+                .ifPresent(file -> say("note: " + written + " is a link and was kept; written was " + file));
+    }
+
     /** Writes the machine-readable result, if one was asked for. */
     void writeJson(Object result) throws IOException {
+        if (json != null) {
+            writeJsonText(Json.text(result));
+        }
+    }
+
+    /** As above, of a result that is JSON already. */
+    void writeJsonText(String text) throws IOException {
         if (json == null) {
             return;
         }
-        String text = Json.text(result);
         if (json.toString().equals("-")) {
             out().println(text);
             return;
@@ -65,6 +97,7 @@ final class CommonOptions {
             file.stream().write((text + "\n").getBytes(StandardCharsets.UTF_8));
             file.commit();
         }
+        tellLink(json);
     }
 
     /** Tells what a build would read and write. */
@@ -84,8 +117,15 @@ final class CommonOptions {
                             write.kind(),
                             write.size(),
                             Numbers.plain(Math.round(10 * write.dpi()) / 10.0),
-                            write.replaces() ? "replaces the file that stands there" : "new");
+                            (write.replaces() ? "replaces the file that stands there" : "new")
+                                    + behindLink(write.file()));
         }
+    }
+
+    private static String behindLink(Path output) {
+        return OutputFile.behindLink(output)
+                .map(file -> "; a link, which is kept, to " + file)
+                .orElse("");
     }
 
     /** Tells how it goes on, in one line. */
@@ -105,12 +145,13 @@ final class CommonOptions {
         if (printsForPeople()) {
             for (Output output : result.outputs()) {
                 out().printf(
-                                "%s: %s, %s at %s dpi, %.1f MB%n",
+                                "%s: %s, %s at %s dpi, %.1f MB%s%n",
                                 output.file(),
                                 output.kind(),
                                 output.size(),
                                 Numbers.plain(Math.round(10 * output.dpi()) / 10.0),
-                                output.bytes() / 1e6);
+                                output.bytes() / 1e6,
+                                behindLink(output.file()));
             }
         }
         if (!quiet) {

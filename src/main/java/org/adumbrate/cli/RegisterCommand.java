@@ -46,7 +46,10 @@ final class RegisterCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException, Refusal {
-        RegistrationRun run = RegistrationRun.of(lines, passes, Optional.ofNullable(picture));
+        Optional<Path> drawn = Optional.ofNullable(picture);
+        common.guard(RegistrationRun.claims(lines, passes, drawn));
+        RegistrationRun run = RegistrationRun.of(lines, passes, drawn);
+        drawn.ifPresent(file -> passes.forEach(pass -> common.tellLink(RegistrationRun.file(file, pass, passes))));
         if (common.printsForPeople()) {
             common.out().printf("%s: %s%n", lines, run.sheet());
             for (PassPlacement pass : run.placements()) {

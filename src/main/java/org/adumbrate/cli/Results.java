@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Map;
 import org.adumbrate.build.BuildPlan;
 import org.adumbrate.build.BuildResult;
+import org.adumbrate.build.Output;
 import org.adumbrate.build.PassPlacement;
 import org.adumbrate.build.Reuse;
 import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.output.OutputFile;
 
 /** Results as machines read them. */
 final class Results {
@@ -27,13 +29,7 @@ final class Results {
         return object(
                 "outputs",
                 result.outputs().stream()
-                        .map(output -> object(
-                                "file", output.file(),
-                                "kind", output.kind(),
-                                "width", output.size().width(),
-                                "height", output.size().height(),
-                                "dpi", output.dpi(),
-                                "bytes", output.bytes()))
+                        .map(Results::of)
                         .toList(),
                 "placements",
                 result.placements().stream().map(Results::of).toList(),
@@ -47,6 +43,19 @@ final class Results {
                 result.seconds(),
                 "stages",
                 stages(result.stages()));
+    }
+
+    /** An output; {@code linksTo} is the file that was written where a link stands in its place and was kept. */
+    private static Map<String, Object> of(Output output) {
+        Map<String, Object> object = object(
+                "file", output.file(),
+                "kind", output.kind(),
+                "width", output.size().width(),
+                "height", output.size().height(),
+                "dpi", output.dpi(),
+                "bytes", output.bytes());
+        OutputFile.behindLink(output.file()).ifPresent(file -> object.put("linksTo", file));
+        return object;
     }
 
     private static Map<String, Object> stages(Map<String, Reuse.Count> stages) {

@@ -1,11 +1,13 @@
 package org.adumbrate.build.kept;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.lang.System.Logger.Level;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.security.MessageDigest;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.HexFormat;
@@ -15,7 +17,8 @@ import org.adumbrate.output.OutputFile;
 
 /**
  * A folder of values that earlier runs made, found again by all that they depend on. It may be deleted at any time, and so
- * may any file in it; a file that is damaged counts as missing. What cannot be read or written is made anew: the folder
+ * may any file in it. Each begins with the SHA-256 of its own name and of the rest, so that one that is damaged, or that
+ * stands under the name of another, counts as missing. What cannot be read or written is made anew: the folder
  * never makes a build fail. Several runs may use it at once.
  */
 public final class KeptFolder {
@@ -51,36 +54,51 @@ public final class KeptFolder {
      * What was kept.
      *
      * @param stage what made it
+     * @param type what the stage makes
      * @param parts all that it depends on
      */
-    public Optional<Object> find(String stage, List<?> parts) {
+    public <T> Optional<T> find(String stage, Class<T> type, List<?> parts) {
         try {
-            Path file = file(stage, parts);
-            if (!Files.exists(file)) {
+            byte[] name = name(stage, type, parts);
+            Path file = file(name);
+            if (!Files.isRegularFile(file)) {
                 return Optional.empty();
             }
-            byte[] written = Files.readAllBytes(file);
-            if (written.length < Sha256.BYTES
-                    || !Arrays.equals(Sha256.of(written, Sha256.BYTES), Arrays.copyOf(written, Sha256.BYTES))) {
-                throw new IOException("damaged");
+            Object value = ValueReader.value(whole(file, name), Sha256.BYTES);
+            if (!type.isInstance(value)) {
+                throw new IOException("of another type");
             }
-            Object value = ValueReader.value(written, Sha256.BYTES);
             // what was used last is given up last
             Files.setLastModifiedTime(file, FileTime.from(Instant.now()));
-            return Optional.of(value);
+            return Optional.of(type.cast(value));
         } catch (IOException e) {
             LOG.log(Level.DEBUG, "not found again: " + stage, e);
             return Optional.empty();
         }
     }
 
+    /** The bytes of a file, if it is whole and was written under its name. */
+    private byte[] whole(Path file, byte[] name) throws IOException {
+        if (Files.size(file) > mostBytes) {
+            throw new IOException("larger than anything that is kept");
+        }
+        byte[] written = Files.readAllBytes(file);
+        if (written.length < Sha256.BYTES
+                || !MessageDigest.isEqual(
+                        Sha256.of(name, written, Sha256.BYTES), Arrays.copyOf(written, Sha256.BYTES))) {
+            throw new IOException("damaged, or written under another name");
+        }
+        return written;
+    }
+
     /**
      * Keeps a value, unless it is too large.
      *
      * @param stage what made it
+     * @param type what the stage makes
      * @param parts all that it depends on
      */
-    public void keep(String stage, List<?> parts, Object value) {
+    public void keep(String stage, Class<?> type, List<?> parts, Object value) {
         try {
             byte[] bytes = ValueWriter.bytes(value);
             if (bytes.length > mostBytes / 4) {
@@ -90,7 +108,8 @@ public final class KeptFolder {
             if (!Files.exists(folder.resolve(TAG))) {
                 write(folder.resolve(TAG), TAG_TEXT.getBytes(StandardCharsets.US_ASCII));
             }
-            write(file(stage, parts), Sha256.of(bytes, 0), bytes);
+            byte[] name = name(stage, type, parts);
+            write(file(name), Sha256.of(name, bytes, 0), bytes);
         } catch (IOException e) {
             LOG.log(Level.DEBUG, "not kept: " + stage, e);
         }
@@ -99,15 +118,22 @@ public final class KeptFolder {
     /** Gives up what was used longest ago until the rest is no more than the folder may hold. */
     public void trim() {
         try {
-            KeptFiles.in(folder).trim(mostBytes);
-        } catch (IOException e) {
+            if (Files.isDirectory(folder)) {
+                OutputFile.sweep(folder);
+                KeptFiles.in(folder).trim(mostBytes);
+            }
+        } catch (IOException | UncheckedIOException e) {
             LOG.log(Level.DEBUG, "not trimmed: " + folder, e);
         }
     }
 
-    private Path file(String stage, List<?> parts) throws IOException {
-        byte[] key = ValueWriter.bytes(List.of(identity(), stage, parts));
-        return folder.resolve(HexFormat.of().formatHex(Sha256.of(key, 0)) + KeptFiles.END);
+    /** By program, stage and type, and by all that the value depends on. */
+    private byte[] name(String stage, Class<?> type, List<?> parts) throws IOException {
+        return Sha256.of(ValueWriter.bytes(List.of(identity(), stage, type.getName(), parts)));
+    }
+
+    private Path file(byte[] name) {
+        return folder.resolve(HexFormat.of().formatHex(name) + KeptFiles.END);
     }
 
     private synchronized List<Object> identity() throws IOException {
