@@ -32,7 +32,7 @@ final class RegisterCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "LINES", description = "The line sheet, PDF or SVG.")
     private Path lines;
 
-    @Parameters(index = "1..*", paramLabel = "PASS", description = "The passes to place.")
+    @Parameters(index = "1..*", arity = "1..*", paramLabel = "PASS", description = "The passes to place.")
     private List<Path> passes;
 
     @Option(

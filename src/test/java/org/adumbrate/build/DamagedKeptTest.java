@@ -1,0 +1,151 @@
+package org.adumbrate.build;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.adumbrate.fault.Refusal;
+import org.adumbrate.golden.SmallSheets;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whatever happens to kept files, a build that finds them delivers the bytes of one that finds none. */
+class DamagedKeptTest {
+    private static final int CORRUPTIONS = 500;
+
+    private static final int DIGEST = 32;
+
+    private static final Set<String> ITEMS = Set.of("underlay", "drawing", "svg");
+
+    @TempDir
+    private Path folder;
+
+    private Path sheet;
+    private Path keptFolder;
+    private Map<String, String> fresh;
+    private final Random random = new Random(1);
+
+    /** What may become of a kept file. */
+    private enum Corruption {
+        FLIPPED_BIT,
+        CUT,
+        EMPTIED,
+        APPENDED,
+        ANOTHER_STAGES,
+        DIGEST_OF_ITSELF_ALONE,
+        OTHER_BYTES,
+        A_FOLDER
+    }
+
+    @BeforeEach
+    void built() throws IOException, Refusal {
+        SmallSheets.in(folder);
+        sheet = folder.resolve("whole.sheet.yaml");
+        keptFolder = folder.resolve("out").resolve(".adumbrate-kept");
+        fresh = contents(build(Reuse.none()));
+        build(Reuse.besideOutputs());
+    }
+
+    @Test
+    void deliverWhatAFreshBuildDoes() throws IOException, Refusal {
+        assertThat(build(Reuse.besideOutputs()).stages().values())
+                .filteredOn(count -> count.reused() > 0)
+                .hasSizeGreaterThan(9);
+        int done = 0;
+        while (done < CORRUPTIONS) {
+            List<Path> files = kept();
+            List<byte[]> whole = new ArrayList<>();
+            for (Path file : files) {
+                whole.add(Files.readAllBytes(file));
+            }
+            for (int k = 0; k < files.size(); k++) {
+                corrupt(files.get(k), whole, k, Corruption.values()[done % Corruption.values().length]);
+                done++;
+            }
+            BuildResult result = build(Reuse.besideOutputs());
+            assertThat(contents(result)).isEqualTo(fresh);
+            assertThat(result.stages().values()).allMatch(count -> count.reused() == 0);
+            for (Path file : files) {
+                if (Files.isDirectory(file)) {
+                    Files.delete(file);
+                }
+            }
+        }
+    }
+
+    private void corrupt(Path file, List<byte[]> all, int k, Corruption corruption) throws IOException {
+        byte[] whole = all.get(k);
+        switch (corruption) {
+            case FLIPPED_BIT -> {
+                byte[] bytes = whole.clone();
+                bytes[random.nextInt(bytes.length)] ^= (byte) (1 << random.nextInt(8));
+                Files.write(file, bytes);
+            }
+            case CUT -> Files.write(file, Arrays.copyOf(whole, 1 + random.nextInt(whole.length - 1)));
+            case EMPTIED -> Files.write(file, new byte[0]);
+            case APPENDED -> {
+                byte[] bytes = Arrays.copyOf(whole, whole.length + 1 + random.nextInt(100));
+                Files.write(file, bytes);
+            }
+            case ANOTHER_STAGES -> Files.write(file, all.get((k + 1 + random.nextInt(all.size() - 1)) % all.size()));
+            case DIGEST_OF_ITSELF_ALONE -> Files.write(file, asEarlierVersionsDid(all.get((k + 1) % all.size())));
+            case OTHER_BYTES -> {
+                byte[] bytes = new byte[1 + random.nextInt(1000)];
+                random.nextBytes(bytes);
+                Files.write(file, bytes);
+            }
+            case A_FOLDER -> {
+                Files.delete(file);
+                Files.createDirectory(file);
+            }
+        }
+    }
+
+    /** A whole value of another stage with its own digest, which says nothing of its name. */
+    private static byte[] asEarlierVersionsDid(byte[] written) {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            digest.update(written, DIGEST, written.length - DIGEST);
+            byte[] bytes = written.clone();
+            System.arraycopy(digest.digest(), 0, bytes, 0, DIGEST);
+            return bytes;
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private List<Path> kept() throws IOException {
+        try (Stream<Path> files = Files.list(keptFolder)) {
+            return files.filter(file -> file.toString().endsWith(".kept")).sorted().toList();
+        }
+    }
+
+    private BuildResult build(Reuse reuse) throws IOException, Refusal {
+        return SheetBuild.run(
+                sheet, ITEMS, OptionalDouble.of(40), Optional.empty(), Stages.Listener.SILENT, reuse);
+    }
+
+    private static Map<String, String> contents(BuildResult result) throws IOException {
+        Map<String, String> contents = new TreeMap<>();
+        for (Output output : result.outputs()) {
+            contents.put(output.kind(), Files.readString(output.file(), StandardCharsets.ISO_8859_1));
+        }
+        contents.put("findings", result.findings().toString());
+        return contents;
+    }
+}
