@@ -2,6 +2,7 @@ package org.adumbrate.build;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -18,8 +19,8 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.adumbrate.fault.Refusal;
-import org.adumbrate.golden.SmallSheets;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,7 +31,21 @@ class DamagedKeptTest {
 
     private static final int DIGEST = 32;
 
-    private static final Set<String> ITEMS = Set.of("underlay", "drawing", "svg");
+    private static final String SHEET = """
+            resolution: 36
+            lines: lines.svg
+            passes:
+              shadow: { file: shade.png, frame: sheet }
+              depth: { file: depth.png, near: 10 m, far: 100 m, frame: sheet }
+            regions: { left: [[1, 1], [9, 1], [9, 9]] }
+            pens:
+              building: { color: "#404048", role: building, fades: 50 }
+              paving: { color: "#b07800" }
+            profile: 0.5 mm
+            cut: { color: "#000000", hatch: { angle: 45, spacing: 1.2 } }
+            veils: { trees: { color: "#008838", opacity: 45 }, edge: { region: left } }
+            deliver: { underlay: out/u.tif, drawing: out/d.pdf, svg: out/s.svg }
+            """;
 
     @TempDir
     private Path folder;
@@ -54,8 +69,24 @@ class DamagedKeptTest {
 
     @BeforeEach
     void built() throws IOException, Refusal {
-        SmallSheets.in(folder);
-        sheet = folder.resolve("whole.sheet.yaml");
+        BufferedImage depth = new BufferedImage(127, 50, BufferedImage.TYPE_BYTE_GRAY);
+        BufferedImage shade = new BufferedImage(127, 50, BufferedImage.TYPE_BYTE_GRAY);
+        for (int x = 0; x < 127; x++) {
+            for (int y = 0; y < 50; y++) {
+                depth.getRaster().setSample(x, y, 0, 2 * x);
+                shade.getRaster().setSample(x, y, 0, x > 30 && x < 60 && y > 15 && y < 35 ? 120 : 255);
+            }
+        }
+        ImageIO.write(depth, "png", folder.resolve("depth.png").toFile());
+        ImageIO.write(shade, "png", folder.resolve("shade.png").toFile());
+        Files.writeString(folder.resolve("lines.svg"), """
+                <svg xmlns="http://www.w3.org/2000/svg" width="127mm" height="50mm" viewBox="0 0 127 50" fill="none">
+                <path stroke="#404048" d="M30 15H60V35H30Z"/>
+                <path stroke="#000000" d="M5 40H125V47H5Z"/>
+                <path stroke="#008838" d="M75 10H95V30H75Z"/>
+                <path stroke="#b07800" d="M0 37H127"/></svg>
+                """);
+        sheet = Files.writeString(folder.resolve("a.sheet.yaml"), SHEET);
         keptFolder = folder.resolve("out").resolve(".adumbrate-kept");
         fresh = contents(build(Reuse.none()));
         build(Reuse.besideOutputs());
@@ -137,7 +168,7 @@ class DamagedKeptTest {
 
     private BuildResult build(Reuse reuse) throws IOException, Refusal {
         return SheetBuild.run(
-                sheet, ITEMS, OptionalDouble.of(40), Optional.empty(), Stages.Listener.SILENT, reuse);
+                sheet, Set.of(), OptionalDouble.empty(), Optional.empty(), Stages.Listener.SILENT, reuse);
     }
 
     private static Map<String, String> contents(BuildResult result) throws IOException {
