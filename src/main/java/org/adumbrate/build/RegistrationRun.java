@@ -56,7 +56,9 @@ public record RegistrationRun(Path lines, SheetSize sheet, List<PassPlacement> p
             Placement placement = Registration.register(pattern, laid.sheet(), image);
             placements.add(new PassPlacement(pass, placement));
             if (picture.isPresent()) {
-                write(file(picture.get(), pass, passes), RegistrationPicture.draw(placement, pattern, image, PICTURE_SIDE));
+                write(
+                        file(picture.get(), pass, passes),
+                        RegistrationPicture.draw(placement, pattern, image, PICTURE_SIDE));
             }
         }
         return new RegistrationRun(lines, laid.sheet(), List.copyOf(placements));
@@ -65,8 +67,8 @@ public record RegistrationRun(Path lines, SheetSize sheet, List<PassPlacement> p
     /** The files that placing passes reads and writes, for {@link #of}. */
     public static FileClaims claims(Path lines, List<Path> passes, Optional<Path> picture) {
         FileClaims claims = new FileClaims().reads(lines).reads(passes);
-        picture.ifPresent(file ->
-                passes.forEach(pass -> claims.writes(file(file, pass, passes), "the picture of " + pass)));
+        picture.ifPresent(
+                file -> passes.forEach(pass -> claims.writes(file(file, pass, passes), "the picture of " + pass)));
         return claims;
     }
 

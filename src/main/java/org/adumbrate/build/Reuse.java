@@ -94,7 +94,8 @@ public final class Reuse {
             fresh.forEach((key, made) -> {
                 kept.put(key, new SoftReference<>(made));
                 if (key.stage().written()) {
-                    folder.ifPresent(disk -> disk.keep(key.stage().word(), key.stage().type(), key.parts(), made));
+                    folder.ifPresent(
+                            disk -> disk.keep(key.stage().word(), key.stage().type(), key.parts(), made));
                 }
             });
             folder.ifPresent(KeptFolder::trim);

@@ -113,14 +113,10 @@ final class BuildCommand implements Callable<Integer> {
             return ExitCode.DONE;
         }
         if (watch) {
-            new WatchLoop(
-                            common,
-                            new Watch(file),
-                            anew ? Reuse.inMemory() : Reuse.besideOutputs(),
-                            reuse -> {
-                                common.guard(SheetClaims.building(file, only, window != null));
-                                return SheetBuild.run(file, only, resolution, part, common.progress(), reuse);
-                            })
+            new WatchLoop(common, new Watch(file), anew ? Reuse.inMemory() : Reuse.besideOutputs(), reuse -> {
+                        common.guard(SheetClaims.building(file, only, window != null));
+                        return SheetBuild.run(file, only, resolution, part, common.progress(), reuse);
+                    })
                     .run();
             return ExitCode.DONE;
         }

@@ -28,9 +28,7 @@ final class Results {
     static Map<String, Object> of(BuildResult result) {
         return object(
                 "outputs",
-                result.outputs().stream()
-                        .map(Results::of)
-                        .toList(),
+                result.outputs().stream().map(Results::of).toList(),
                 "placements",
                 result.placements().stream().map(Results::of).toList(),
                 "findings",

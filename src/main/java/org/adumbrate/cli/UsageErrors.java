@@ -24,7 +24,9 @@ final class UsageErrors implements IParameterExceptionHandler {
                                 .replace("is not a double", "is not a number")
                                 .replace("is not an int", "is not a whole number");
         // a word of the command line may hold anything, line ends and what commands a terminal too
-        error.getCommandLine().getErr().println(what.replaceAll("\\s*\\R\\s*", " ").replaceAll("[\\p{Cc}\u2028\u2029]", "?"));
+        error.getCommandLine()
+                .getErr()
+                .println(what.replaceAll("\\s*\\R\\s*", " ").replaceAll("[\\p{Cc}\u2028\u2029]", "?"));
         error.getCommandLine().getErr().println("see " + command.qualifiedName() + " --help");
         return ExitCode.USAGE;
     }
@@ -33,7 +35,8 @@ final class UsageErrors implements IParameterExceptionHandler {
         List<String> words = Arrays.stream(error.getArgSpec().type().getEnumConstants())
                 .map(String::valueOf)
                 .toList();
-        return "'" + error.getValue() + "' is none of " + String.join(", ", words) + Nearest.hint(error.getValue(), words);
+        return "'" + error.getValue() + "' is none of " + String.join(", ", words)
+                + Nearest.hint(error.getValue(), words);
     }
 
     private static String unmatched(UnmatchedArgumentException error, CommandSpec command) {
@@ -43,8 +46,7 @@ final class UsageErrors implements IParameterExceptionHandler {
             return "there is no option " + name + (name.startsWith("--") ? Nearest.hint(name, options(command)) : "");
         }
         if (command.subcommands().isEmpty()) {
-            return "'" + word + "' is one word too many"
-                    + Nearest.hint("--" + word, options(command));
+            return "'" + word + "' is one word too many" + Nearest.hint("--" + word, options(command));
         }
         return "there is no command '" + word + "'"
                 + Nearest.hint(word, command.subcommands().keySet());

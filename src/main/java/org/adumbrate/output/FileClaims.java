@@ -42,8 +42,7 @@ public final class FileClaims {
                         + " would lie in it as in a folder; give one of them another name";
             }
             return otherRead
-                    ? what + "is one of the inputs" + named
-                            + " and would be written over; give the output another name"
+                    ? what + "is one of the inputs" + named + " and would be written over; give the output another name"
                     : what + "is also written as " + otherAs + (named.isEmpty() ? "" : named.replaceFirst(",$", ""))
                             + "; give one of them another name";
         }
@@ -109,8 +108,8 @@ public final class FileClaims {
                 boolean counts = use != Use.WRITTEN || i < k;
                 boolean within = written.identity().isFolderOf(other.identity());
                 if (within || (counts && written.identity().isSame(other.identity()))) {
-                    return Optional.of(new Clash(
-                            written.file(), written.as(), other.file(), other.as(), use == Use.READ, within));
+                    return Optional.of(
+                            new Clash(written.file(), written.as(), other.file(), other.as(), use == Use.READ, within));
                 }
             }
         }

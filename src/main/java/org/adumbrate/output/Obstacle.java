@@ -28,8 +28,7 @@ record Obstacle(String what, String remedy, boolean ofFolder) {
         try {
             place = RealPath.of(target);
         } catch (IOException e) {
-            return Optional.of(
-                    new Obstacle("is a link that cannot be followed", "remove it, or " + ELSEWHERE, false));
+            return Optional.of(new Obstacle("is a link that cannot be followed", "remove it, or " + ELSEWHERE, false));
         }
         if (place.getParent() == null || Files.isDirectory(place)) {
             return Optional.of(new Obstacle("is a folder", "name a file in it", false));
@@ -41,8 +40,7 @@ record Obstacle(String what, String remedy, boolean ofFolder) {
                     false));
         }
         if (Files.exists(place) && !Files.isWritable(place)) {
-            return Optional.of(
-                    new Obstacle("cannot be written (the file is write-protected)", ELSEWHERE, false));
+            return Optional.of(new Obstacle("cannot be written (the file is write-protected)", ELSEWHERE, false));
         }
         return brokenLink(target, place).or(() -> ofFolder(place));
     }
@@ -108,13 +106,15 @@ record Obstacle(String what, String remedy, boolean ofFolder) {
         for (Path target : targets) {
             Optional<Obstacle> found = of(target);
             if (found.filter(Obstacle::ofFolder).isPresent()) {
-                ofFolders.computeIfAbsent(found.get(), obstacle -> new ArrayList<>()).add(target);
+                ofFolders
+                        .computeIfAbsent(found.get(), obstacle -> new ArrayList<>())
+                        .add(target);
             } else {
                 found.ifPresent(obstacle -> faults.add(obstacle.fault(target.toString())));
             }
         }
-        ofFolders.forEach((obstacle, stopped) -> faults.add(obstacle.fault(
-                stopped.stream().map(Path::toString).distinct().collect(Collectors.joining(", ")))));
+        ofFolders.forEach((obstacle, stopped) -> faults.add(
+                obstacle.fault(stopped.stream().map(Path::toString).distinct().collect(Collectors.joining(", ")))));
         if (!faults.isEmpty()) {
             throw OutputFault.all(faults);
         }

@@ -64,8 +64,9 @@ final class PartName {
      * another machine that shares the folder, or of a person whose processes may be hidden, when it has been quiet.
      */
     private static boolean isLeft(Path part, Matcher name) throws IOException {
-        boolean quiet =
-                Files.getLastModifiedTime(part).toInstant().isBefore(Instant.now().minus(QUIET));
+        boolean quiet = Files.getLastModifiedTime(part)
+                .toInstant()
+                .isBefore(Instant.now().minus(QUIET));
         String space = name.group("space");
         if (space != null && !Optional.of(space).equals(ProcessSpace.here())) {
             return quiet;

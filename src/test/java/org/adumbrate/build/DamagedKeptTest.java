@@ -162,13 +162,14 @@ class DamagedKeptTest {
 
     private List<Path> kept() throws IOException {
         try (Stream<Path> files = Files.list(keptFolder)) {
-            return files.filter(file -> file.toString().endsWith(".kept")).sorted().toList();
+            return files.filter(file -> file.toString().endsWith(".kept"))
+                    .sorted()
+                    .toList();
         }
     }
 
     private BuildResult build(Reuse reuse) throws IOException, Refusal {
-        return SheetBuild.run(
-                sheet, Set.of(), OptionalDouble.empty(), Optional.empty(), Stages.Listener.SILENT, reuse);
+        return SheetBuild.run(sheet, Set.of(), OptionalDouble.empty(), Optional.empty(), Stages.Listener.SILENT, reuse);
     }
 
     private static Map<String, String> contents(BuildResult result) throws IOException {

@@ -135,7 +135,9 @@ class BuildCommandTest {
         assertThat(built.out()).contains("a link, which is kept, to " + shared.toRealPath());
         assertThat(built.err()).contains("note: " + json + " is a link and was kept");
         assertThat(json).isSymbolicLink();
-        assertThat(share.resolve("result.json")).content().contains("\"linksTo\"", shared.toRealPath().toString());
+        assertThat(share.resolve("result.json"))
+                .content()
+                .contains("\"linksTo\"", shared.toRealPath().toString());
         assertThat(names(share)).containsExactlyInAnyOrder("shared.png", "result.json");
     }
 }

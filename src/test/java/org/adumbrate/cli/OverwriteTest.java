@@ -135,13 +135,26 @@ class OverwriteTest {
         // the pictures get the passes' names: this one would be the occlusion's own file
         Path pass = Files.copy(yard.resolve("occlusion.png"), yard.resolve("a-shadow.png"));
         before = contents();
-        assertRefused("a-shadow.png", "register", in("lines.pdf"), in("shadow.jpg"), pass.toString(), "--picture", in("a.png"));
+        assertRefused(
+                "a-shadow.png",
+                "register",
+                in("lines.pdf"),
+                in("shadow.jpg"),
+                pass.toString(),
+                "--picture",
+                in("a.png"));
         // and these would be one picture
         Path other = Files.createDirectory(yard.resolve("other"));
         Files.copy(yard.resolve("occlusion.png"), other.resolve("shadow.png"));
         before = contents();
         assertRefused(
-                "b-shadow.png", "register", in("lines.pdf"), in("shadow.jpg"), in("other/shadow.png"), "--picture", in("b.png"));
+                "b-shadow.png",
+                "register",
+                in("lines.pdf"),
+                in("shadow.jpg"),
+                in("other/shadow.png"),
+                "--picture",
+                in("b.png"));
     }
 
     @Test

@@ -11,9 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** A command line that cannot be understood: what is wrong in one line, and where to read on in another. */
 class UsageErrorsTest {
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             bild | there is no command 'bild'; did you mean 'build'? | adumbrate
             --verson | there is no option --verson; did you mean '--version'? | adumbrate
             build x --onyl preview | there is no option --onyl; did you mean '--only'? | adumbrate build

@@ -70,8 +70,8 @@ class FileClaimsTest {
                         .writes(link, "--json")
                         .clashes())
                 .singleElement()
-                .hasToString(link + " (--json): is also written as preview, " + preview
-                        + "; give one of them another name");
+                .hasToString(
+                        link + " (--json): is also written as preview, " + preview + "; give one of them another name");
         assertThat(new FileClaims()
                         .writes(preview, "preview")
                         .writes(folder.resolve("out/Preview2.png"), "--json")

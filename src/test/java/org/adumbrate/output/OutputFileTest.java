@@ -134,7 +134,8 @@ class OutputFileTest {
     void partsOfAnyTargetInAFolderAreSwept() throws IOException {
         assumeThat(ProcessSpace.here()).isPresent();
         partOf(ProcessSpace.here().orElseThrow(), NOBODY);
-        Path ours = partOf(ProcessSpace.here().orElseThrow(), ProcessHandle.current().pid());
+        Path ours = partOf(
+                ProcessSpace.here().orElseThrow(), ProcessHandle.current().pid());
         OutputFile.sweep(folder);
         assertThat(files()).containsExactly(ours);
     }

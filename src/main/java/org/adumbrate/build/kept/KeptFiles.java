@@ -31,7 +31,9 @@ final class KeptFiles {
         List<KeptFile> files = new ArrayList<>();
         if (Files.isDirectory(folder)) {
             try (Stream<Path> found = Files.list(folder)) {
-                for (Path file : found.filter(KeptFiles::isOurs).filter(Files::isRegularFile).toList()) {
+                for (Path file : found.filter(KeptFiles::isOurs)
+                        .filter(Files::isRegularFile)
+                        .toList()) {
                     add(file, files);
                 }
             }
