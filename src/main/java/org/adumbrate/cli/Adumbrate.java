@@ -78,6 +78,7 @@ public final class Adumbrate implements Runnable {
                 .setColorScheme(Help.defaultColorScheme(Colors.here() ? Help.Ansi.ON : Help.Ansi.OFF))
                 .setUsageHelpWidth(112)
                 .setCaseInsensitiveEnumValuesAllowed(true)
+                .setParameterExceptionHandler(new UsageErrors())
                 .setExecutionExceptionHandler(new FaultHandler());
         try {
             return program.execute(args);
@@ -90,6 +91,6 @@ public final class Adumbrate implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "name a command");
+        throw new ParameterException(spec.commandLine(), "name a command, such as build, start or help");
     }
 }

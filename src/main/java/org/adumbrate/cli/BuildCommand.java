@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import org.adumbrate.delivery.BuildPlan;
 import org.adumbrate.delivery.BuildResult;
 import org.adumbrate.delivery.SheetBuild;
+import org.adumbrate.delivery.SheetClaims;
 import org.adumbrate.delivery.Watch;
 import org.adumbrate.delivery.kept.KeptFolder;
 import org.adumbrate.fault.Refusal;
@@ -104,6 +105,9 @@ final class BuildCommand implements Callable<Integer> {
         }
         Optional<Frame> part = Optional.ofNullable(window);
         OptionalDouble resolution = dpi == null ? OptionalDouble.empty() : OptionalDouble.of(dpi);
+        if (!watch) {
+            common.guard(SheetClaims.building(file, only, window != null));
+        }
         if (dryRun) {
             BuildPlan plan = BuildPlan.of(file, only, resolution, part);
             common.tell(plan);
@@ -115,7 +119,11 @@ final class BuildCommand implements Callable<Integer> {
                             common,
                             new Watch(file),
                             anew ? Memory.inMemory() : KeptFolder.memoryBesideOutputs(),
-                            memory -> SheetBuild.run(file, only, resolution, part, common.progress(), memory, SheetReport::new))
+                            memory -> {
+                                common.guard(SheetClaims.building(file, only, window != null));
+                                return SheetBuild.run(
+                                        file, only, resolution, part, common.progress(), memory, SheetReport::new);
+                            })
                     .run();
             return ExitCode.DONE;
         }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import org.adumbrate.delivery.SheetClaims;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.preflight.Observation;
@@ -55,6 +56,7 @@ final class CheckCommand implements Callable<Integer> {
         if (dpi != null && !(dpi >= 36 && dpi <= 2400)) {
             throw new ParameterException(spec.commandLine(), "--dpi must be 36 to 2400");
         }
+        common.guard(SheetClaims.looking(file));
         Preflight result = Preflight.of(file, dpi == null ? OptionalDouble.empty() : OptionalDouble.of(dpi));
         if (common.printsForPeople()) {
             print(result);

@@ -6,9 +6,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import org.adumbrate.delivery.BuildPlan;
 import org.adumbrate.delivery.BuildResult;
-import org.adumbrate.delivery.Output;
-import org.adumbrate.output.OutputFile;
 import org.adumbrate.prepare.finding.Finding;
+import org.adumbrate.delivery.Output;
+import org.adumbrate.fault.Refusal;
+import org.adumbrate.output.FileClaims;
+import org.adumbrate.output.OutputFile;
 import org.adumbrate.prepare.memory.StageClock;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -46,6 +48,11 @@ final class CommonOptions {
         return !quiet && (json == null || !json.toString().equals("-"));
     }
 
+    /** True when results are wanted as JSON, wherever. */
+    boolean asksForJson() {
+        return json != null;
+    }
+
     /** A listener that shows progress, if the launcher says that standard error is a terminal. */
     StageClock.Listener progress() {
         return quiet || !Boolean.getBoolean("adumbrate.terminal")
@@ -53,12 +60,37 @@ final class CommonOptions {
                 : new ProgressLine(err());
     }
 
+    /**
+     * Looks at what a command will read and write, and at the file for the machine-readable result with it.
+     *
+     * @throws Refusal if files clash
+     * @throws IOException if a file cannot be written
+     */
+    void guard(FileClaims claims) throws IOException, Refusal {
+        if (json != null && !json.toString().equals("-")) {
+            claims.writes(json, "--json");
+        }
+        claims.check();
+    }
+
+    /** Tells where a link was kept, and what is behind it. */
+    void tellLink(Path written) {
+        OutputFile.behindLink(written)
+                .ifPresent(file -> say("note: " + written + " is a link and was kept; written was " + file));
+    }
+
     /** Writes the machine-readable result, if one was asked for. */
     void writeJson(Object result) throws IOException {
+        if (json != null) {
+            writeJsonText(Json.text(result));
+        }
+    }
+
+    /** As above, of a result that is JSON already. */
+    void writeJsonText(String text) throws IOException {
         if (json == null) {
             return;
         }
-        String text = Json.text(result);
         if (json.toString().equals("-")) {
             out().println(text);
             return;
@@ -67,6 +99,7 @@ final class CommonOptions {
             file.stream().write((text + "\n").getBytes(StandardCharsets.UTF_8));
             file.commit();
         }
+        tellLink(json);
     }
 
     /** Tells what a build would read and write. */
@@ -86,8 +119,15 @@ final class CommonOptions {
                             write.kind(),
                             write.size(),
                             Numbers.plain(Math.round(10 * write.dpi()) / 10.0),
-                            write.replaces() ? "replaces the file that stands there" : "new");
+                            (write.replaces() ? "replaces the file that stands there" : "new")
+                                    + behindLink(write.file()));
         }
+    }
+
+    private static String behindLink(Path output) {
+        return OutputFile.behindLink(output)
+                .map(file -> "; a link, which is kept, to " + file)
+                .orElse("");
     }
 
     /** Tells how it goes on, in one line. */
@@ -107,12 +147,13 @@ final class CommonOptions {
         if (printsForPeople()) {
             for (Output output : result.outputs()) {
                 out().printf(
-                                "%s: %s, %s at %s dpi, %.1f MB%n",
+                                "%s: %s, %s at %s dpi, %.1f MB%s%n",
                                 output.file(),
                                 output.kind(),
                                 output.size(),
                                 Numbers.plain(Math.round(10 * output.dpi()) / 10.0),
-                                output.bytes() / 1e6);
+                                output.bytes() / 1e6,
+                                behindLink(output.file()));
             }
         }
         if (!quiet) {

@@ -1,7 +1,10 @@
 package org.adumbrate.cli;
 
+import java.io.IOException;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import org.adumbrate.fault.Refusal;
+import org.adumbrate.output.FileClaims;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -46,14 +49,18 @@ final class CompletionCommand implements Callable<Integer> {
     private Shell shell;
 
     @Override
-    public Integer call() {
+    public Integer call() throws IOException, Refusal {
+        common.guard(new FileClaims());
         CommandLine program = spec.root().commandLine();
         // the script for bash loads what zsh needs to read it
         String script = shell == Shell.FISH
                 ? FishCompletion.script(program.getCommandSpec())
                 : AutoComplete.bash(program.getCommandName(), program);
-        common.out().print(script);
-        common.out().flush();
+        if (!common.asksForJson()) {
+            common.out().print(script);
+            common.out().flush();
+        }
+        common.writeJson(Results.object("shell", shell.toString(), "script", script));
         return ExitCode.DONE;
     }
 }

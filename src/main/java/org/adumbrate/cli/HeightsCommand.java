@@ -17,6 +17,7 @@ import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.linework.LineSheet;
 import org.adumbrate.linework.LineSheets;
+import org.adumbrate.output.FileClaims;
 import org.adumbrate.perspective.FittedFloor;
 import org.adumbrate.perspective.FittedHeights;
 import org.adumbrate.perspective.HeightFit;
@@ -112,6 +113,7 @@ final class HeightsCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException, Refusal {
         check();
+        common.guard(new FileClaims().reads(lines));
         LineSheet sheet = LineSheets.read(lines);
         FittedHeights fitted = fit(sheet);
         HeightsReport report =

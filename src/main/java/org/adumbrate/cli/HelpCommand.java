@@ -1,8 +1,11 @@
 package org.adumbrate.cli;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import org.adumbrate.sheetfile.complaint.Nearest;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -39,8 +42,13 @@ final class HelpCommand implements Callable<Integer> {
         }
         boolean isTopic = HelpTopics.NAMES.contains(topic);
         if (!isTopic && !commands.containsKey(topic)) {
+            List<String> known = new ArrayList<>(HelpTopics.NAMES);
+            known.addAll(commands.keySet());
+            String near = Nearest.hint(topic, known);
             throw new ParameterException(
-                    spec.commandLine(), "no topic or command is called '" + topic + "'; adumbrate help lists them");
+                    spec.commandLine(),
+                    "no topic or command is called '" + topic + "'"
+                            + (near.isEmpty() ? "; adumbrate help lists them" : near));
         }
         if (isTopic) {
             out.print(HelpTopics.text(topic));

@@ -5,12 +5,14 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.linework.ColorTally;
 import org.adumbrate.linework.LineSheet;
 import org.adumbrate.linework.LineSheets;
 import org.adumbrate.linework.pens.PenSuggestion;
 import org.adumbrate.linework.pens.PenSuggestions;
+import org.adumbrate.output.FileClaims;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -32,7 +34,8 @@ final class LinesCommand implements Callable<Integer> {
     private Path lines;
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() throws IOException, Refusal {
+        common.guard(new FileClaims().reads(lines));
         LineSheet sheet = LineSheets.read(lines);
         Map<Srgb, PenSuggestion> pens = new HashMap<>();
         for (PenSuggestion pen : PenSuggestions.of(sheet)) {

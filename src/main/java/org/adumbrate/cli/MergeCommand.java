@@ -121,6 +121,7 @@ final class MergeCommand implements Callable<Integer> {
         PictureRequest picture = new PictureRequest(output, bits, level, !noDither, OptionalInt.empty());
         MergeRequest request =
                 new MergeRequest(Optional.ofNullable(lines), Optional.ofNullable(size), dpi, passes(), picture);
+        common.guard(request.claims());
         BuildResult result = Merge.run(request, common.progress());
         common.tell(result);
         common.writeJson(Results.of(result));

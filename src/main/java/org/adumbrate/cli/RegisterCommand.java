@@ -32,7 +32,7 @@ final class RegisterCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "LINES", description = "The line sheet, PDF or SVG.")
     private Path lines;
 
-    @Parameters(index = "1..*", paramLabel = "PASS", description = "The passes to place.")
+    @Parameters(index = "1..*", arity = "1..*", paramLabel = "PASS", description = "The passes to place.")
     private List<Path> passes;
 
     @Option(
@@ -46,7 +46,10 @@ final class RegisterCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException, Refusal {
-        RegistrationRun run = RegistrationRun.of(lines, passes, Optional.ofNullable(picture));
+        Optional<Path> drawn = Optional.ofNullable(picture);
+        common.guard(RegistrationRun.claims(lines, passes, drawn));
+        RegistrationRun run = RegistrationRun.of(lines, passes, drawn);
+        drawn.ifPresent(file -> passes.forEach(pass -> common.tellLink(RegistrationRun.file(file, pass, passes))));
         if (common.printsForPeople()) {
             common.out().printf("%s: %s%n", lines, run.sheet());
             for (PassPlacement pass : run.placements()) {

@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Map;
 import org.adumbrate.delivery.BuildPlan;
 import org.adumbrate.delivery.BuildResult;
+import org.adumbrate.delivery.Output;
+import org.adumbrate.prepare.passes.PassPlacement;
 import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.output.OutputFile;
 import org.adumbrate.prepare.memory.Run;
-import org.adumbrate.prepare.passes.PassPlacement;
 
 /** Results as machines read them. */
 final class Results {
@@ -26,15 +28,7 @@ final class Results {
     static Map<String, Object> of(BuildResult result) {
         return object(
                 "outputs",
-                result.outputs().stream()
-                        .map(output -> object(
-                                "file", output.file(),
-                                "kind", output.kind(),
-                                "width", output.size().width(),
-                                "height", output.size().height(),
-                                "dpi", output.dpi(),
-                                "bytes", output.bytes()))
-                        .toList(),
+                result.outputs().stream().map(Results::of).toList(),
                 "placements",
                 result.placements().stream().map(Results::of).toList(),
                 "findings",
@@ -47,6 +41,19 @@ final class Results {
                 result.seconds(),
                 "stages",
                 stages(result.stages()));
+    }
+
+    /** An output; {@code linksTo} is the file that was written where a link stands in its place and was kept. */
+    private static Map<String, Object> of(Output output) {
+        Map<String, Object> object = object(
+                "file", output.file(),
+                "kind", output.kind(),
+                "width", output.size().width(),
+                "height", output.size().height(),
+                "dpi", output.dpi(),
+                "bytes", output.bytes());
+        OutputFile.behindLink(output.file()).ifPresent(file -> object.put("linksTo", file));
+        return object;
     }
 
     private static Map<String, Object> stages(Map<String, Run.Count> stages) {

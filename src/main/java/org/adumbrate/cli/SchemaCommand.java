@@ -1,6 +1,9 @@
 package org.adumbrate.cli;
 
+import java.io.IOException;
 import java.util.concurrent.Callable;
+import org.adumbrate.fault.Refusal;
+import org.adumbrate.output.FileClaims;
 import org.adumbrate.sheetfile.schema.SheetSchema;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -17,9 +20,13 @@ final class SchemaCommand implements Callable<Integer> {
     private CommonOptions common;
 
     @Override
-    public Integer call() {
-        common.out().print(SheetSchema.text());
-        common.out().flush();
+    public Integer call() throws IOException, Refusal {
+        common.guard(new FileClaims());
+        if (!common.asksForJson()) {
+            common.out().print(SheetSchema.text());
+            common.out().flush();
+        }
+        common.writeJsonText(SheetSchema.text().stripTrailing());
         return ExitCode.DONE;
     }
 }

@@ -41,7 +41,9 @@ final class StartCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException, Refusal {
-        StartResult result = Start.run(folder, output == null ? Start.usual(folder) : output);
+        Path file = output == null ? Start.usual(folder) : output;
+        common.guard(Start.claims(folder, file));
+        StartResult result = Start.run(folder, file);
         if (common.printsForPeople()) {
             result.decided().forEach(this::print);
             common.out().println("open, as comments in the file:");

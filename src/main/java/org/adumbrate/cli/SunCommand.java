@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.output.FileClaims;
 import org.adumbrate.perspective.FittedSun;
 import org.adumbrate.perspective.SunAt;
 import org.adumbrate.perspective.SunCheck;
@@ -127,6 +128,7 @@ final class SunCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException, Refusal {
         check();
+        common.guard(new FileClaims());
         Optional<FittedSun> drawn =
                 byShadows == null ? Optional.empty() : Optional.of(SunFit.of(byShadows.samples, byShadows.view()));
         SunDirection sun = byTime == null ? drawn.orElseThrow().direction() : byTime.sun(north);

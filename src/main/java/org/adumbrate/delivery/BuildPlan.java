@@ -61,13 +61,14 @@ public record BuildPlan(SheetSize size, List<Read> reads, List<Write> writes) {
      * @param only the items to deliver, by the sheet file's words; all if empty
      * @param dpi the underlay's resolution; the sheet file's if absent
      * @param window the part of the sheet that would be delivered alone; the whole if absent
-     * @throws Refusal if a page does not fit the sheet, or an item is not known
-     * @throws IOException if an input cannot be used
+     * @throws Refusal if a page does not fit the sheet, an item is not known, or files clash
+     * @throws IOException if an input cannot be used, or an output could not be written
      */
     public static BuildPlan of(Path file, Set<String> only, OptionalDouble dpi, Optional<Frame> window)
             throws IOException, Refusal {
         SheetFile asked = SheetFileReader.read(file);
         Deliveries deliveries = Deliveries.of(asked, only);
+        SheetClaims.building(asked, deliveries, window.isPresent()).check();
         Sheet sheet = asked.sheet();
         SheetSize size;
         try (Run run = Memory.none().begin()) {
@@ -91,7 +92,7 @@ public record BuildPlan(SheetSize size, List<Read> reads, List<Write> writes) {
         double resolution = dpi.orElse(sheet.resolution().dpi());
         if (window.isPresent()) {
             Detail detail = new Detail(window.get(), dpi);
-            detail.check(asked, deliveries, size);
+            detail.check(deliveries, size);
             return new BuildPlan(size, reads, writes(deliveries, size, resolution, detail));
         }
         return new BuildPlan(size, reads, writes(deliveries, size, resolution, passes));

@@ -1,9 +1,6 @@
 package org.adumbrate.delivery;
 
-import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,7 +11,6 @@ import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.prepare.Inputs;
 import org.adumbrate.prepare.finding.Finding;
 import org.adumbrate.sheetfile.Deliver;
-import org.adumbrate.sheetfile.reading.SheetFile;
 
 /**
  * A window of the sheet that is delivered alone, beside the whole pictures' files and never over them.
@@ -31,20 +27,12 @@ record Detail(Frame frame, OptionalDouble dpi) {
         return whole.resolveSibling(stem + "-window" + name.substring(stem.length()));
     }
 
-    /** The files that are written. */
-    private static List<Path> files(Deliveries wanted) {
-        List<Path> files = new ArrayList<>();
-        wanted.preview().ifPresent(preview -> files.add(file(preview.file())));
-        wanted.flat().ifPresent(flat -> files.add(file(flat.file())));
-        return files;
-    }
-
     /**
      * Checks that it can be delivered.
      *
-     * @throws Refusal if nothing of it lies on the sheet, an item has no windows, or a file in the way is not one of its own
+     * @throws Refusal if nothing of it lies on the sheet, or an item has no windows
      */
-    void check(SheetFile asked, Deliveries wanted, SheetSize sheet) throws Refusal, IOException {
+    void check(Deliveries wanted, SheetSize sheet) throws Refusal {
         boolean others = wanted.underlay().isPresent()
                 || wanted.figureShadow().isPresent()
                 || wanted.drawing().isPresent()
@@ -65,8 +53,6 @@ record Detail(Frame frame, OptionalDouble dpi) {
                     plain(frame.right()),
                     plain(frame.bottom())));
         }
-        Outputs.refuseInputs(files(wanted), Inputs.of(asked));
-        Outputs.refuseInputs(files(wanted), asked.sheet().deliver().files());
     }
 
     /** What is told where part of it lies off the sheet. */

@@ -64,6 +64,6 @@ final class ItemStrips {
 
     /** Keeps what was blended. */
     void keep() {
-        keeping.forEach((as, keeper) -> run.keep(Part.UNDERLAY, as, new Strips(keeper.strips())));
+        keeping.forEach((as, keeper) -> run.keep(Part.UNDERLAY, Strips.class, as, new Strips(keeper.strips())));
     }
 }

@@ -42,10 +42,7 @@ public final class Merge {
     private static BuildResult run(MergeRequest request, StageClock.Listener listener, Run run)
             throws IOException, Refusal {
         StageClock stages = new StageClock(listener);
-        Path file = request.picture().file();
-        List<Path> inputs = new ArrayList<>(request.lines().stream().toList());
-        request.passes().forEach(pass -> inputs.add(pass.file()));
-        Outputs.refuseInputs(List.of(file), inputs);
+        request.claims().check();
         Optional<LaidLines> lines = Optional.empty();
         if (request.lines().isPresent()) {
             LineSheet read =

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.output.FileClaims;
 import org.adumbrate.prepare.passes.PassRequest;
 
 /**
@@ -16,4 +17,13 @@ import org.adumbrate.prepare.passes.PassRequest;
  * @param picture what is written
  */
 public record MergeRequest(
-        Optional<Path> lines, Optional<SheetSize> size, double dpi, List<PassRequest> passes, PictureRequest picture) {}
+        Optional<Path> lines, Optional<SheetSize> size, double dpi, List<PassRequest> passes, PictureRequest picture) {
+
+    /** The files that it reads and writes. */
+    public FileClaims claims() {
+        FileClaims claims = new FileClaims();
+        lines.ifPresent(claims::reads);
+        passes.forEach(pass -> claims.reads(pass.file()));
+        return claims.writes(picture.file(), "--output");
+    }
+}

@@ -12,6 +12,7 @@ import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.linework.LineSheet;
 import org.adumbrate.linework.LineSheets;
 import org.adumbrate.linework.PageFit;
+import org.adumbrate.output.FileClaims;
 import org.adumbrate.prepare.lines.LaidLines;
 import org.adumbrate.prepare.passes.PassPixels;
 import org.adumbrate.prepare.passes.PassPlacement;
@@ -42,11 +43,7 @@ public record RegistrationRun(Path lines, SheetSize sheet, List<PassPlacement> p
      */
     public static RegistrationRun of(Path lines, List<Path> passes, Optional<Path> picture)
             throws IOException, Refusal {
-        if (picture.isPresent()) {
-            List<Path> inputs = new ArrayList<>(passes);
-            inputs.add(lines);
-            Outputs.refuseInputs(List.of(picture.get()), inputs);
-        }
+        claims(lines, passes, picture).check();
         LineSheet read = LineSheets.read(lines);
         LaidLines laid = LaidLines.of(read, read.page(), PageFit.SAME_RATIO);
         LinePattern pattern = laid.pattern();
@@ -56,11 +53,25 @@ public record RegistrationRun(Path lines, SheetSize sheet, List<PassPlacement> p
             Placement placement = Registration.register(pattern, laid.sheet(), image);
             placements.add(new PassPlacement(pass, placement));
             if (picture.isPresent()) {
-                Path file = passes.size() == 1 ? picture.get() : named(picture.get(), pass);
-                write(file, RegistrationPicture.draw(placement, pattern, image, PICTURE_SIDE));
+                write(
+                        file(picture.get(), pass, passes),
+                        RegistrationPicture.draw(placement, pattern, image, PICTURE_SIDE));
             }
         }
         return new RegistrationRun(lines, laid.sheet(), List.copyOf(placements));
+    }
+
+    /** The files that placing passes reads and writes, for {@link #of}. */
+    public static FileClaims claims(Path lines, List<Path> passes, Optional<Path> picture) {
+        FileClaims claims = new FileClaims().reads(lines).reads(passes);
+        picture.ifPresent(
+                file -> passes.forEach(pass -> claims.writes(file(file, pass, passes), "the picture of " + pass)));
+        return claims;
+    }
+
+    /** Where the picture of a pass is written. */
+    public static Path file(Path picture, Path pass, List<Path> passes) {
+        return passes.size() == 1 ? picture : named(picture, pass);
     }
 
     /** Such as {@code why-shadow.png} for {@code why.png} and {@code shadow.jpg}. */

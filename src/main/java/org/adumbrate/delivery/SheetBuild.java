@@ -29,7 +29,8 @@ public final class SheetBuild {
      * @param only the items to deliver, by the sheet file's words; all if empty
      * @param dpi the underlay's resolution; the sheet file's if absent
      * @param report makes the report, if one is wanted
-     * @throws Refusal if a pass does not belong to the sheet, a page does not fit it, or an item is not known
+     * @throws Refusal if a pass does not belong to the sheet, a page does not fit it, an item is not known, or files
+     *     clash
      * @throws IOException if an input cannot be used or an output cannot be written
      */
     public static BuildResult run(Path file, Set<String> only, OptionalDouble dpi, StageClock.Listener listener, ClosingReport.Maker report)
@@ -46,7 +47,8 @@ public final class SheetBuild {
      * @param window the part of the sheet that is delivered alone, as {@code NAME-window}; the whole if absent
      * @param memory knows what earlier builds made, and will know what this one makes
      * @param report makes the report, if one is wanted
-     * @throws Refusal if a pass does not belong to the sheet, a page does not fit it, or an item is not known
+     * @throws Refusal if a pass does not belong to the sheet, a page does not fit it, an item is not known, or files
+     *     clash
      * @throws IOException if an input cannot be used or an output cannot be written
      */
     public static BuildResult run(
@@ -68,10 +70,10 @@ public final class SheetBuild {
             throws IOException, Refusal {
         SheetFile asked = clock.run("sheet file", () -> SheetFileReader.read(file));
         Deliveries deliveries = Deliveries.of(asked, only);
+        SheetClaims.building(asked, deliveries, detail.isPresent()).check();
         run.outputsIn(asked.sheet().deliver().files().get(0).toAbsolutePath().getParent());
         if (detail.isPresent()) {
-            detail.get()
-                    .check(asked, deliveries, LineFiles.read(asked.sheet(), run).sheet());
+            detail.get().check(deliveries, LineFiles.read(asked.sheet(), run).sheet());
         }
         PreparedSheet sheet = PreparedSheet.of(asked, run, clock).orRaise();
         double resolution = dpi.orElse(asked.sheet().resolution().dpi());

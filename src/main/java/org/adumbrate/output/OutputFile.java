@@ -13,22 +13,27 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Optional;
 import org.adumbrate.fault.OutputFault;
 
 /**
  * A file in the making. It grows under another name in the folder of its target and takes the target's name in one step
  * when it is {@linkplain #commit committed}; closed without that, it vanishes. What a killed run left of the same target is
  * removed by a later one.
+ *
+ * <p>A target that is a link is followed and kept: the file that it leads to is replaced, in that file's own folder.
  */
 public final class OutputFile implements Closeable {
     private final Path target;
+    private final Path place;
     private final Path aside;
     private final FileChannel channel;
     private final OutputStream stream;
     private boolean committed;
 
-    private OutputFile(Path target, Path aside, FileChannel channel) {
+    private OutputFile(Path target, Path place, Path aside, FileChannel channel) {
         this.target = target;
+        this.place = place;
         this.aside = aside;
         this.channel = channel;
         this.stream = new FaultingStream(target, Channels.newOutputStream(channel));
@@ -40,31 +45,43 @@ public final class OutputFile implements Closeable {
      * @throws OutputFault if the target cannot be written
      */
     public static OutputFile begin(Path target) throws OutputFault {
-        Path folder = target.toAbsolutePath().getParent();
-        if (folder == null || Files.isDirectory(target)) {
-            throw new OutputFault(target, "is a folder", "name a file in it", null);
+        Optional<Obstacle> obstacle = Obstacle.of(target);
+        if (obstacle.isPresent()) {
+            throw obstacle.get().fault(target.toString());
         }
         try {
-            if (Files.exists(target) && !Files.isWritable(target)) {
-                throw new AccessDeniedException(target.toString(), null, "the file is write-protected");
-            }
-            Files.createDirectories(folder);
-            PartName.sweep(target.toAbsolutePath());
-            Path aside = PartName.beside(target.toAbsolutePath());
+            Path place = RealPath.of(target);
+            Files.createDirectories(place.getParent());
+            PartName.sweep(place);
+            Path aside = PartName.beside(place);
             FileChannel channel = FileChannel.open(
                     aside, StandardOpenOption.READ, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW);
-            return new OutputFile(target, aside, channel);
+            return new OutputFile(target, place, aside, channel);
         } catch (IOException e) {
             throw fault(target, e);
         }
     }
 
-    /** Where it will stand. */
+    /** The file that a link at a place leads to, which is what is written; none if no link stands there. */
+    public static Optional<Path> behindLink(Path target) {
+        try {
+            return Files.isSymbolicLink(target) ? Optional.of(RealPath.of(target)) : Optional.empty();
+        } catch (IOException circular) {
+            return Optional.empty();
+        }
+    }
+
+    /** Removes what killed runs left unfinished in a folder, whatever it was to be. */
+    public static void sweep(Path folder) {
+        PartName.sweepAll(folder);
+    }
+
+    /** Where it will stand, as it was named. */
     public Path target() {
         return target;
     }
 
-    /** Where it stands while it grows. */
+    /** Where it stands while it grows: in the folder of the file that is replaced. */
     public Path aside() {
         return aside;
     }
@@ -91,9 +108,9 @@ public final class OutputFile implements Closeable {
             long bytes = channel.size();
             channel.close();
             try {
-                Files.move(aside, target, StandardCopyOption.ATOMIC_MOVE);
+                Files.move(aside, place, StandardCopyOption.ATOMIC_MOVE);
             } catch (AtomicMoveNotSupportedException e) {
-                Files.move(aside, target, StandardCopyOption.REPLACE_EXISTING);
+                Files.move(aside, place, StandardCopyOption.REPLACE_EXISTING);
             }
             committed = true;
             return bytes;

@@ -29,10 +29,6 @@ record ExportFolder(List<LineSheet> sheets, List<Path> rasters, List<Unused> unu
 
     /** @throws InputFault if it is no folder */
     static ExportFolder read(Path folder) throws IOException {
-        if (!Files.isDirectory(folder)) {
-            String what = Files.exists(folder) ? "is a file, not a folder" : "does not exist";
-            throw new InputFault(folder, what, "name the folder that holds the model's exports");
-        }
         ExportFolder found = new ExportFolder(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
         for (Path file : files(folder)) {
             found.look(file);
@@ -40,7 +36,27 @@ record ExportFolder(List<LineSheet> sheets, List<Path> rasters, List<Unused> unu
         return found;
     }
 
+    /**
+     * The files that must not be written over: exports, whether or not they can be read, and sheet files.
+     *
+     * @throws InputFault if it is no folder
+     */
+    static List<Path> claimed(Path folder) throws IOException {
+        List<Path> claimed = new ArrayList<>();
+        for (Path file : files(folder)) {
+            byte[] head = head(file);
+            if (isSheet(head) || !isText(head) || file.toString().matches("(?i).*\\.ya?ml")) {
+                claimed.add(file);
+            }
+        }
+        return claimed;
+    }
+
     private static List<Path> files(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            String what = Files.exists(folder) ? "is a file, not a folder" : "does not exist";
+            throw new InputFault(folder, what, "name the folder that holds the model's exports");
+        }
         try (Stream<Path> all = Files.list(folder)) {
             return all.filter(Files::isRegularFile)
                     .filter(file -> !file.getFileName().toString().startsWith("."))
@@ -50,13 +66,9 @@ record ExportFolder(List<LineSheet> sheets, List<Path> rasters, List<Unused> unu
     }
 
     private void look(Path file) throws IOException {
-        byte[] head;
-        try (InputStream in = Files.newInputStream(file)) {
-            head = in.readNBytes(HEAD);
-        }
-        String text = new String(head, StandardCharsets.ISO_8859_1);
+        byte[] head = head(file);
         try {
-            if (text.contains("%PDF-") || text.contains("<svg")) {
+            if (isSheet(head)) {
                 sheets.add(LineSheets.read(file));
             } else if (!isText(head)) {
                 RasterFiles.open(file).close();
@@ -65,6 +77,17 @@ record ExportFolder(List<LineSheet> sheets, List<Path> rasters, List<Unused> unu
         } catch (InputFault fault) {
             unused.add(Unused.of(file, fault));
         }
+    }
+
+    private static byte[] head(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            return in.readNBytes(HEAD);
+        }
+    }
+
+    private static boolean isSheet(byte[] head) {
+        String text = new String(head, StandardCharsets.ISO_8859_1);
+        return text.contains("%PDF-") || text.contains("<svg");
     }
 
     /** Notes, sheet files and tables are no exports. */

@@ -3,6 +3,7 @@ package org.adumbrate.start;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +16,7 @@ import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.PageFit;
+import org.adumbrate.output.FileClaims;
 import org.adumbrate.output.OutputFile;
 import org.adumbrate.perspective.FittedDepth;
 import org.adumbrate.registration.LinePattern;
@@ -41,10 +43,7 @@ public final class Start {
      * @throws InputFault if the folder holds no line sheet
      */
     public static StartResult run(Path folder, Path file) throws IOException, Refusal {
-        if (Files.exists(file)) {
-            throw new Refusal(
-                    file + ": is there already, and is not overwritten; name another with --output, or remove it");
-        }
+        claims(folder, file).check();
         Draft draft = draft(folder);
         Path home = file.toAbsolutePath().getParent();
         String name = file.getFileName().toString().replaceFirst("(\\.sheet)?\\.ya?ml$", "");
@@ -56,6 +55,20 @@ public final class Start {
             output.commit();
         }
         return Decisions.of(draft, file);
+    }
+
+    /**
+     * The files that are read and written.
+     *
+     * @throws Refusal if the sheet file exists; a link counts, as paths are taken from the folder of the sheet file
+     * @throws InputFault if there is no such folder
+     */
+    public static FileClaims claims(Path folder, Path file) throws IOException, Refusal {
+        if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            throw new Refusal(
+                    file + ": is there already, and is not overwritten; name another with --output, or remove it");
+        }
+        return new FileClaims().reads(ExportFolder.claimed(folder)).writes(file, "--output");
     }
 
     private static Draft draft(Path folder) throws IOException, Refusal {

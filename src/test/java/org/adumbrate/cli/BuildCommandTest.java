@@ -92,4 +92,52 @@ class BuildCommandTest {
         assertThat(result.err()).doesNotContain("\tat ");
         assertThat(yard.resolve("out")).isEmptyFile();
     }
+
+    @Test
+    void whatCannotBeWrittenIsToldBeforeTheWorkAllAtOnce() throws IOException {
+        Path yard = DemoCopy.kilnYard(folder);
+        Files.writeString(yard.resolve("way"), "in the way");
+        Path sheet = yard.resolve("kiln-yard.sheet.yaml");
+        Files.writeString(
+                sheet,
+                Files.readString(sheet)
+                        .replace("out/kiln-yard.pdf", "way/kiln-yard.pdf")
+                        .replace("out/report.html", "way/deep/report.html"));
+        Path result = Files.createDirectory(yard.resolve("result.json"));
+        for (String option : List.of("--anew", "--dry-run")) {
+            Cli built = build(yard, option, "--json", result.toString());
+            assertThat(built.code()).isEqualTo(ExitCode.INPUT_OUTPUT);
+            assertThat(built.err().lines())
+                    .containsExactlyInAnyOrder(
+                            result + ": is a folder; name a file in it",
+                            yard.resolve("way/kiln-yard.pdf") + ", " + yard.resolve("way/deep/report.html")
+                                    + ": cannot be written (" + yard.resolve("way")
+                                    + " is not a folder); choose another place; nothing was written");
+            // the preview comes first, and its folder is fine
+            assertThat(yard.resolve("out")).doesNotExist();
+        }
+    }
+
+    @Test
+    void outputsThatAreLinksAreFollowedKeptAndTold() throws IOException {
+        Path yard = DemoCopy.kilnYard(folder);
+        Path share = Files.createDirectory(folder.resolve("share"));
+        Path shared = Files.writeString(share.resolve("shared.png"), "old");
+        Path preview = yard.resolve("out/preview.png");
+        Files.createDirectory(yard.resolve("out"));
+        Files.createSymbolicLink(preview, shared);
+        Path json = Files.createSymbolicLink(yard.resolve("result.json"), share.resolve("result.json"));
+        Cli built = build(yard, "--only", "preview", "--json", json.toString());
+        assertThat(built.code()).as(built.err()).isZero();
+        assertThat(preview).isSymbolicLink();
+        assertThat(shared).isRegularFile();
+        assertThat(Files.size(shared)).isGreaterThan(1000);
+        assertThat(built.out()).contains("a link, which is kept, to " + shared.toRealPath());
+        assertThat(built.err()).contains("note: " + json + " is a link and was kept");
+        assertThat(json).isSymbolicLink();
+        assertThat(share.resolve("result.json"))
+                .content()
+                .contains("\"linksTo\"", shared.toRealPath().toString());
+        assertThat(names(share)).containsExactlyInAnyOrder("shared.png", "result.json");
+    }
 }

@@ -2,6 +2,7 @@ package org.adumbrate.output;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -97,5 +98,79 @@ class OutputFileTest {
                 .isInstanceOf(OutputFault.class)
                 .hasMessageContaining("sheet.pdf: cannot be written")
                 .hasMessageNotContaining("\n");
+    }
+
+    private Path partOf(String space, long pid) throws IOException {
+        Path part = folder.resolve(".sheet.pdf." + space + "." + pid + "-" + UUID.randomUUID() + ".part");
+        return Files.writeString(part, "half");
+    }
+
+    @Test
+    void deadPartsOfThisMachineGoAtOnceAndThoseOfOthersWhenQuiet() throws IOException {
+        assumeThat(ProcessSpace.here()).isPresent();
+        String here = ProcessSpace.here().orElseThrow();
+        Path dead = partOf(here, NOBODY);
+        Path living = partOf(here, ProcessHandle.current().pid());
+        String elsewhere = here.equals("00000000") ? "00000001" : "00000000";
+        Path others = partOf(elsewhere, NOBODY);
+        Path othersQuiet = partOf(elsewhere, ProcessHandle.current().pid());
+        Files.setLastModifiedTime(othersQuiet, FileTime.from(Instant.now().minus(Duration.ofHours(1))));
+        write(folder.resolve("sheet.pdf"), "new");
+        assertThat(files()).containsExactlyInAnyOrder(folder.resolve("sheet.pdf"), living, others);
+        assertThat(dead).doesNotExist();
+    }
+
+    @Test
+    void aPartTellsItsMachineAndProcess() throws IOException {
+        try (OutputFile file = OutputFile.begin(folder.resolve("sheet.pdf"))) {
+            assertThat(file.aside().getFileName().toString())
+                    .startsWith(".sheet.pdf."
+                            + ProcessSpace.here().map(here -> here + ".").orElse("")
+                            + ProcessHandle.current().pid() + "-");
+        }
+    }
+
+    @Test
+    void partsOfAnyTargetInAFolderAreSwept() throws IOException {
+        assumeThat(ProcessSpace.here()).isPresent();
+        partOf(ProcessSpace.here().orElseThrow(), NOBODY);
+        Path ours = partOf(
+                ProcessSpace.here().orElseThrow(), ProcessHandle.current().pid());
+        OutputFile.sweep(folder);
+        assertThat(files()).containsExactly(ours);
+    }
+
+    @Test
+    void aLinkIsKeptAndTheFileBehindItReplacedInItsOwnFolder() throws IOException {
+        Path share = Files.createDirectory(folder.resolve("share"));
+        Path shared = Files.writeString(share.resolve("shared.pdf"), "old");
+        Path link = Files.createSymbolicLink(folder.resolve("sheet.pdf"), Path.of("share/shared.pdf"));
+        try (OutputFile file = OutputFile.begin(link)) {
+            file.stream().write("new".getBytes(StandardCharsets.UTF_8));
+            assertThat(file.aside().getParent()).isEqualTo(share.toRealPath());
+            file.commit();
+        }
+        assertThat(link).isSymbolicLink().hasContent("new");
+        assertThat(shared).isRegularFile().hasContent("new");
+        assertThat(OutputFile.behindLink(link)).contains(shared.toRealPath());
+        assertThat(OutputFile.behindLink(shared)).isEmpty();
+    }
+
+    @Test
+    void aLinkToAFileThatIsNotThereYetGetsIt() throws IOException {
+        Files.createDirectory(folder.resolve("share"));
+        Path link = Files.createSymbolicLink(folder.resolve("sheet.pdf"), Path.of("share/new.pdf"));
+        write(link, "new");
+        assertThat(link).isSymbolicLink();
+        assertThat(folder.resolve("share/new.pdf")).hasContent("new");
+    }
+
+    @Test
+    void aLinkIntoAFolderThatIsNotThereMakesNone() throws IOException {
+        Path link = Files.createSymbolicLink(folder.resolve("sheet.pdf"), Path.of("unmounted/new.pdf"));
+        assertThatThrownBy(() -> OutputFile.begin(link))
+                .isInstanceOf(OutputFault.class)
+                .hasMessageContaining("whose folder is not there");
+        assertThat(folder.resolve("unmounted")).doesNotExist();
     }
 }

@@ -16,7 +16,7 @@ final class KeptFiles {
     /** How their names end. */
     static final String END = ".kept";
 
-    /** Unfinished files that nobody wrote to for so long are what a killed run left. */
+    /** Values are written in a moment: unfinished files that nobody wrote to for so long are what a killed run left. */
     private static final Duration UNFINISHED = Duration.ofMinutes(10);
 
     private record KeptFile(Path file, long bytes, Instant used) {}
@@ -31,7 +31,9 @@ final class KeptFiles {
         List<KeptFile> files = new ArrayList<>();
         if (Files.isDirectory(folder)) {
             try (Stream<Path> found = Files.list(folder)) {
-                for (Path file : found.filter(KeptFiles::isOurs).toList()) {
+                for (Path file : found.filter(KeptFiles::isOurs)
+                        .filter(Files::isRegularFile)
+                        .toList()) {
                     add(file, files);
                 }
             }
@@ -55,7 +57,7 @@ final class KeptFiles {
     }
 
     private static boolean isUnfinished(String name) {
-        return name.startsWith(".") && name.contains(END + ".") && name.endsWith(".part");
+        return name.startsWith(".") && name.endsWith(".part");
     }
 
     /** Removes files until the rest have no more bytes than they may. */

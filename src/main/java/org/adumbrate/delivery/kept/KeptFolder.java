@@ -1,11 +1,13 @@
 package org.adumbrate.delivery.kept;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.lang.System.Logger.Level;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.security.MessageDigest;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.HexFormat;
@@ -17,7 +19,8 @@ import org.adumbrate.prepare.memory.Shelf;
 
 /**
  * A folder of values that earlier runs made, found again by all that they depend on. It may be deleted at any time, and so
- * may any file in it; a file that is damaged counts as missing. What cannot be read or written is made anew: the folder
+ * may any file in it. Each begins with the SHA-256 of its own name and of the rest, so that one that is damaged, or that
+ * stands under the name of another, counts as missing. What cannot be read or written is made anew: the folder
  * never makes a build fail. Several runs may use it at once.
  */
 public final class KeptFolder implements Shelf {
@@ -58,42 +61,42 @@ public final class KeptFolder implements Shelf {
     }
 
     @Override
-    public <T> Optional<T> find(String part, List<?> from, Class<T> type) {
+    public <T> Optional<T> find(String part, Class<T> type, List<?> from) {
         try {
-            Path file = file(part, from);
-            if (!Files.exists(file)) {
+            byte[] name = name(part, type, from);
+            Path file = file(name);
+            if (!Files.isRegularFile(file)) {
                 return Optional.empty();
             }
-            T value = type.cast(read(Files.readAllBytes(file), part, type));
+            Object value = ValueReader.value(whole(file, name), Sha256.BYTES);
+            if (!type.isInstance(value)) {
+                throw new IOException("of another type");
+            }
             // what was used last is given up last
             Files.setLastModifiedTime(file, FileTime.from(Instant.now()));
-            return Optional.of(value);
+            return Optional.of(type.cast(value));
         } catch (IOException e) {
             LOG.log(Level.DEBUG, "not found again: " + part, e);
             return Optional.empty();
         }
     }
 
-    /** The value in a file; the file says of which part it is, so that one under another's name is noticed. */
-    private static Object read(byte[] written, String part, Class<?> type) throws IOException {
-        boolean whole = written.length >= Sha256.BYTES
-                && Arrays.equals(Sha256.of(written, Sha256.BYTES), Arrays.copyOf(written, Sha256.BYTES));
-        if (!whole) {
-            throw new IOException("damaged");
+    /** The bytes of a file, if it is whole and was written under its name. */
+    private byte[] whole(Path file, byte[] name) throws IOException {
+        if (Files.size(file) > mostBytes) {
+            throw new IOException("larger than anything that is kept");
         }
-        Object content = ValueReader.value(written, Sha256.BYTES);
-        boolean fits = content instanceof List<?> labelled
-                && labelled.size() == 2
-                && labelled.get(0).equals(part)
-                && type.isInstance(labelled.get(1));
-        if (!fits) {
-            throw new IOException("not of this part");
+        byte[] written = Files.readAllBytes(file);
+        if (written.length < Sha256.BYTES
+                || !MessageDigest.isEqual(
+                        Sha256.of(name, written, Sha256.BYTES), Arrays.copyOf(written, Sha256.BYTES))) {
+            throw new IOException("damaged, or written under another name");
         }
-        return ((List<?>) content).get(1);
+        return written;
     }
 
     @Override
-    public void keep(String part, List<?> from, Object value) {
+    public void keep(String part, Class<?> type, List<?> from, Object value) {
         try {
             byte[] bytes = ValueWriter.bytes(List.of(part, value));
             if (bytes.length > mostBytes / 4) {
@@ -103,7 +106,8 @@ public final class KeptFolder implements Shelf {
             if (!Files.exists(folder.resolve(TAG))) {
                 write(folder.resolve(TAG), TAG_TEXT.getBytes(StandardCharsets.US_ASCII));
             }
-            write(file(part, from), Sha256.of(bytes, 0), bytes);
+            byte[] name = name(part, type, from);
+            write(file(name), Sha256.of(name, bytes, 0), bytes);
         } catch (IOException e) {
             LOG.log(Level.DEBUG, "not kept: " + part, e);
         }
@@ -112,15 +116,22 @@ public final class KeptFolder implements Shelf {
     @Override
     public void trim() {
         try {
-            KeptFiles.in(folder).trim(mostBytes);
-        } catch (IOException e) {
+            if (Files.isDirectory(folder)) {
+                OutputFile.sweep(folder);
+                KeptFiles.in(folder).trim(mostBytes);
+            }
+        } catch (IOException | UncheckedIOException e) {
             LOG.log(Level.DEBUG, "not trimmed: " + folder, e);
         }
     }
 
-    private Path file(String part, List<?> from) throws IOException {
-        byte[] key = ValueWriter.bytes(List.of(identity(), part, from));
-        return folder.resolve(HexFormat.of().formatHex(Sha256.of(key, 0)) + KeptFiles.END);
+    /** By program, part and type, and by all that the value depends on. */
+    private byte[] name(String part, Class<?> type, List<?> from) throws IOException {
+        return Sha256.of(ValueWriter.bytes(List.of(identity(), part, type.getName(), from)));
+    }
+
+    private Path file(byte[] name) {
+        return folder.resolve(HexFormat.of().formatHex(name) + KeptFiles.END);
     }
 
     private synchronized List<Object> identity() throws IOException {

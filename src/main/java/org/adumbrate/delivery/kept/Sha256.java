@@ -19,10 +19,16 @@ public final class Sha256 {
         }
     }
 
-    /** The digest of the bytes from some byte to the end. */
-    static byte[] of(byte[] bytes, int from) {
+    /** The digest of some bytes, and of others from some byte to the end, as if they were one row. */
+    static byte[] of(byte[] first, byte[] bytes, int from) {
         MessageDigest digest = begin();
+        digest.update(first);
         digest.update(bytes, from, bytes.length - from);
         return digest.digest();
+    }
+
+    /** The digest of some bytes. */
+    static byte[] of(byte[] bytes) {
+        return begin().digest(bytes);
     }
 }

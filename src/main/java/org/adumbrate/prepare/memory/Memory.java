@@ -109,7 +109,7 @@ public final class Memory {
             }
         });
         keeper.execute(() -> {
-            written.forEach((key, value) -> shelf.keep(key.part().word(), key.from(), value));
+            written.forEach((key, value) -> shelf.keep(key.part().word(), key.type(), key.from(), value));
             shelf.trim();
         });
     }

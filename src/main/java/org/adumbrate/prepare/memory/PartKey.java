@@ -2,14 +2,16 @@ package org.adumbrate.prepare.memory;
 
 import java.util.List;
 
-/** By what a part is known: what it is, and the content of all that it depends on. */
+/** By what a part is known: what it is, of which type, and the content of all that it depends on. */
 final class PartKey {
     private final Part part;
+    private final Class<?> type;
     private final List<?> from;
     private final int hash;
 
-    PartKey(Part part, List<?> from) {
+    PartKey(Part part, Class<?> type, List<?> from) {
         this.part = part;
+        this.type = type;
         this.from = from;
         this.hash = 31 * part.hashCode() + from.hashCode();
     }
@@ -18,13 +20,17 @@ final class PartKey {
         return part;
     }
 
+    Class<?> type() {
+        return type;
+    }
+
     List<?> from() {
         return from;
     }
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof PartKey key && hash == key.hash && part == key.part && from.equals(key.from);
+        return other instanceof PartKey key && hash == key.hash && part == key.part && type == key.type && from.equals(key.from);
     }
 
     @Override

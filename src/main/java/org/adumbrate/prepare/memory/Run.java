@@ -78,7 +78,7 @@ public final class Run implements AutoCloseable {
      */
     public <T> T of(Part part, Class<T> type, List<?> from, Work<T> work) throws IOException {
         step();
-        PartKey key = new PartKey(part, from);
+        PartKey key = new PartKey(part, type, from);
         while (true) {
             Optional<T> found = find(key, type);
             if (found.isPresent()) {
@@ -118,7 +118,7 @@ public final class Run implements AutoCloseable {
 
     /** A part that is remembered; what is not found counts as made. */
     public <T> Optional<T> find(Part part, Class<T> type, List<?> from) {
-        Optional<T> found = find(new PartKey(part, from), type);
+        Optional<T> found = find(new PartKey(part, type, from), type);
         count(part, found.isPresent());
         return found;
     }
@@ -131,7 +131,7 @@ public final class Run implements AutoCloseable {
         if (!key.part().written()) {
             return Optional.empty();
         }
-        Optional<T> kept = shelf().flatMap(disk -> disk.find(key.part().word(), key.from(), type));
+        Optional<T> kept = shelf().flatMap(disk -> disk.find(key.part().word(), type, key.from()));
         kept.ifPresent(value -> memory.remember(Map.of(key, value), number));
         return kept;
     }
@@ -152,8 +152,8 @@ public final class Run implements AutoCloseable {
     }
 
     /** Remembers a part that was made elsewhere, once the run has ended. */
-    public void keep(Part part, List<?> from, Object made) {
-        keep(new PartKey(part, from), made);
+    public <T> void keep(Part part, Class<T> type, List<?> from, T made) {
+        keep(new PartKey(part, type, from), made);
     }
 
     private synchronized void keep(PartKey key, Object made) {

@@ -9,13 +9,13 @@ public interface Shelf {
      * What was kept.
      *
      * @param part what it is, in a word
-     * @param from all that it depends on
      * @param type what the value must be; anything else counts as missing
+     * @param from all that it depends on
      */
-    <T> Optional<T> find(String part, List<?> from, Class<T> type);
+    <T> Optional<T> find(String part, Class<T> type, List<?> from);
 
-    /** Keeps a value, unless it is too large. */
-    void keep(String part, List<?> from, Object value);
+    /** Keeps a value of a type, unless it is too large. */
+    void keep(String part, Class<?> type, List<?> from, Object value);
 
     /** Gives up what was used longest ago, until the rest is no more than the shelf may hold. */
     void trim();

@@ -67,7 +67,7 @@ record FigureShadows(List<Object> content, SunlitFigures lit) implements FigureL
         SunlitFigures lit = run.find(Part.FIGURE_LIGHT, SunlitFigures.class, place)
                 .map(before -> before.with(castings))
                 .orElseGet(() -> SunlitFigures.of(scene.view(), sun, castings));
-        run.keep(Part.FIGURE_LIGHT, place, lit);
+        run.keep(Part.FIGURE_LIGHT, SunlitFigures.class, place, lit);
         return lit;
     }
 

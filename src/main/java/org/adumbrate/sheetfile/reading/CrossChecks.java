@@ -1,10 +1,10 @@
 package org.adumbrate.sheetfile.reading;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.adumbrate.output.FileClaims;
 import org.adumbrate.sheetfile.Outline;
 import org.adumbrate.sheetfile.form.Notes;
 
@@ -43,15 +43,17 @@ record CrossChecks(Notes notes) {
     }
 
     private void outputsReplaceNothing() {
-        Map<Path, String> taken = new HashMap<>();
-        notes.values("(?!deliver\\.).*").forEach(value -> file(value.getValue())
-                .ifPresent(input -> taken.putIfAbsent(identity(input), "read as '" + value.getKey() + "'")));
-        notes.values("deliver\\..*").forEach(value -> file(value.getValue()).ifPresent(output -> {
-            String first = taken.putIfAbsent(identity(output), "written as '" + value.getKey() + "'");
-            if (first != null) {
-                notes.complain(value.getKey(), output + " is also " + first + "; name another file");
-            }
-        }));
+        FileClaims claims = new FileClaims();
+        notes.values("(?!deliver\\.).*")
+                .forEach(value -> file(value.getValue()).ifPresent(input -> claims.reads(input, value.getKey())));
+        notes.values("deliver\\..*")
+                .forEach(value -> file(value.getValue()).ifPresent(output -> claims.writes(output, value.getKey())));
+        for (FileClaims.Clash clash : claims.clashes()) {
+            String is = clash.within()
+                    ? " would be the folder of '"
+                    : clash.otherRead() ? " is also read as '" : " is also written as '";
+            notes.complain(clash.as(), clash.file() + is + clash.otherAs() + "'; name another file");
+        }
     }
 
     /** The file that a value names, if it names one. */
@@ -59,16 +61,5 @@ record CrossChecks(Notes notes) {
         return value instanceof Path path
                 ? Optional.of(path)
                 : value instanceof Outline.Drawn outline ? Optional.of(outline.file()) : Optional.empty();
-    }
-
-    /** One path for all the ways to name a file, whether or not it exists yet. */
-    private static Path identity(Path file) {
-        Path absolute = file.toAbsolutePath().normalize();
-        try {
-            return absolute.toRealPath();
-        } catch (IOException e) {
-            Path folder = absolute.getParent();
-            return folder == null ? absolute : identity(folder).resolve(absolute.getFileName());
-        }
     }
 }
