@@ -94,6 +94,36 @@ record Quantity(Measure measure, Range range) implements Form {
     }
 
     @Override
+    public Allowed allowed() {
+        return new Allowed(measure.isWhole() ? "integer" : "number", measure.unitWords(), range, List.of());
+    }
+
+    /** Keeps the unit that stands there where the wanted number can be told in it with at most six decimals. */
+    @Override
+    public String restyled(String standing, String wanted) {
+        Matcher old = NUMBER_AND_UNIT.matcher(standing.strip());
+        Matcher parts = NUMBER_AND_UNIT.matcher(wanted.strip());
+        if (!old.matches() || !parts.matches()) {
+            return wanted;
+        }
+        String unit = Optional.ofNullable(old.group(2)).orElse("");
+        String wantedUnit = Optional.ofNullable(parts.group(2)).orElse("");
+        String tail = standing.strip().substring(old.end(1));
+        if (wantedUnit.isEmpty() || wantedUnit.equals(unit)) {
+            return parts.group(1) + tail;
+        }
+        Optional<Double> factor = measure.factor(unit);
+        Optional<Double> wantedFactor = measure.factor(wantedUnit);
+        if (factor.isEmpty() || wantedFactor.isEmpty()) {
+            return wanted;
+        }
+        double number = Double.parseDouble(parts.group(1));
+        double meant = number * wantedFactor.get();
+        String told = Wording.number(Math.round(meant / factor.get() * 1e6) / 1e6);
+        return Double.parseDouble(told) * factor.get() == meant ? told + tail : wanted;
+    }
+
+    @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
         String number = measure.isWhole() ? "integer" : "number";
         Map<String, Object> schema =
