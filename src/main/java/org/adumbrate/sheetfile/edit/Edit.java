@@ -9,7 +9,8 @@ public sealed interface Edit permits Edit.Set, Edit.Add, Edit.Remove, Edit.Renam
      * Another value. What is missing on the way to the key is written too.
      *
      * @param value as one would write it in the file, without the quotes that YAML needs: {@code 0.35 mm}, {@code #0a64c8},
-     *     {@code [212, 188]}, {@code { file: depth.png }}. A number without a unit takes the unit that stands there
+     *     {@code [212, 188]}, {@code { file: depth.png }}. A number without a unit takes the unit that stands there; within
+     *     a list or a mapping it is in the first unit of its key, as in the file
      */
     record Set(String key, String value) implements Edit {}
 

@@ -26,6 +26,11 @@ record Setting(Revision revision) {
 
     /** Gives a key a value; what is missing on the way is written too. Of lists and mappings, what is the same stays as it stands. */
     void set(List<String> steps, Part value) throws Unfit {
+        set(steps, value, false);
+    }
+
+    /** @param isWithin true within a list or mapping that is set as a whole, where a bare number is in the key's first unit */
+    private void set(List<String> steps, Part value, boolean isWithin) throws Unfit {
         Route at = revision.route(steps);
         if (!at.isWritten()) {
             new Extending(revision).add(at, Wanted.within(at.rest().subList(1, at.rest().size()), value));
@@ -40,7 +45,7 @@ record Setting(Revision revision) {
         } else if (part.kind() == Part.Kind.MAPPING && wanted.kind() == Part.Kind.MAPPING) {
             setEntries(steps, part, wanted);
         } else {
-            replace(at, wanted);
+            replace(at, wanted, isWithin);
         }
     }
 
@@ -48,7 +53,7 @@ record Setting(Revision revision) {
         int before = part.items().size();
         int after = wanted.items().size();
         for (int k = 0; k < Math.min(before, after); k++) {
-            set(step(steps, Steps.item(k)), wanted.items().get(k));
+            set(step(steps, Steps.item(k)), wanted.items().get(k), true);
         }
         for (int k = before; k < after; k++) {
             insert(steps, k, wanted.items().get(k));
@@ -60,7 +65,7 @@ record Setting(Revision revision) {
 
     private void setEntries(List<String> steps, Part part, Part wanted) throws Unfit {
         for (Part.Entry entry : wanted.entries()) {
-            set(step(steps, entry.key().text()), entry.value());
+            set(step(steps, entry.key().text()), entry.value(), true);
         }
         for (Part.Entry entry : part.entries()) {
             if (wanted.entry(entry.key().text()).isEmpty()) {
@@ -69,7 +74,7 @@ record Setting(Revision revision) {
         }
     }
 
-    private void replace(Route at, Part wanted) throws Unfit {
+    private void replace(Route at, Part wanted, boolean isWithin) throws Unfit {
         Part part = at.part();
         if (wanted.isCollection()) {
             String written = Inscription.flow(wanted, at.form());
@@ -79,7 +84,8 @@ record Setting(Revision revision) {
         }
         Form leaf = Inscription.leaf(at.form(), wanted);
         boolean isScalar = part.kind() == Part.Kind.SCALAR;
-        String text = isScalar ? leaf.restyled(part.text(), wanted.text()) : wanted.text();
+        String typed = isWithin ? leaf.measured(wanted.text()) : wanted.text();
+        String text = isScalar ? leaf.restyled(part.text(), typed) : wanted.text();
         if (isScalar && text.equals(part.text())) {
             return;
         }

@@ -57,4 +57,9 @@ public interface Form {
     default String restyled(String standing, String wanted) {
         return wanted;
     }
+
+    /** A bare number with the unit that it is in; any other value as it is. */
+    default String measured(String wanted) {
+        return wanted;
+    }
 }

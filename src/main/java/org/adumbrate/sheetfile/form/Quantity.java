@@ -23,6 +23,9 @@ record Quantity(Measure measure, Range range) implements Form {
 
     private static final Pattern NUMBER_AND_UNIT = Pattern.compile("(" + NUMBER + ") *([^-+0-9.,\\s]+)?");
 
+    /** What two ways to compute the same number may differ by, as a share of it. */
+    private static final double ROUNDING = 1e-14;
+
     /** True for a number, be its unit a known one or not. */
     static boolean isOne(String text) {
         return NUMBER_AND_UNIT.matcher(text.strip()).matches();
@@ -94,6 +97,12 @@ record Quantity(Measure measure, Range range) implements Form {
     }
 
     @Override
+    public String measured(String wanted) {
+        boolean isBare = wanted.strip().matches(NUMBER) && !measure.mainUnit().isEmpty();
+        return isBare ? wanted.strip() + " " + measure.mainUnit() : wanted;
+    }
+
+    @Override
     public Allowed allowed() {
         return new Allowed(measure.isWhole() ? "integer" : "number", measure.unitWords(), range, List.of());
     }
@@ -120,7 +129,8 @@ record Quantity(Measure measure, Range range) implements Form {
         double number = Double.parseDouble(parts.group(1));
         double meant = number * wantedFactor.get();
         String told = Wording.number(Math.round(meant / factor.get() * 1e6) / 1e6);
-        return Double.parseDouble(told) * factor.get() == meant ? told + tail : wanted;
+        double error = Math.abs(Double.parseDouble(told) * factor.get() - meant);
+        return error <= ROUNDING * Math.abs(meant) ? told + tail : wanted;
     }
 
     @Override

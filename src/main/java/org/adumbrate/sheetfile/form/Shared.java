@@ -29,6 +29,11 @@ record Shared(String name, Form form) implements Form {
     }
 
     @Override
+    public String measured(String wanted) {
+        return form.measured(wanted);
+    }
+
+    @Override
     public Allowed allowed() {
         return name.equals("color") ? Allowed.of(name, List.of("white", "black")) : form.allowed();
     }

@@ -4,11 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.Set;
+import java.util.function.Predicate;
 import org.adumbrate.sheetfile.form.Allowed;
 import org.adumbrate.sheetfile.form.Steps;
 
 /** Edits by chance: most of them such as a person would make, some of them nonsense. */
 final class RandomEdits {
+    private static final String NAMED = "(pens|floors|regions|veils|planting|birds)\\.[^.\\[]+";
+    private static final Set<String> HOLDERS = Set.of("list", "mapping", "names", "row");
+
     private final Random random;
 
     RandomEdits(Random random) {
@@ -16,38 +21,54 @@ final class RandomEdits {
     }
 
     Edit of(List<SheetValue> values) {
-        SheetValue value = pick(values);
-        String key = value.key();
+        SheetValue any = pick(values);
+        SheetValue written = among(values, value -> value.span().isPresent(), any);
         return switch (random.nextInt(12)) {
-            case 0, 1 -> new Edit.Remove(key);
-            case 2 -> new Edit.Rename(key, pick(List.of("yard", "größe-2", "wall", "7", "a b", "shadow", "true")));
-            case 3 -> new Edit.Move(key, random.nextInt(4));
-            case 4, 5 -> new Edit.Add(listKey(values, key), item(values, key));
-            default -> new Edit.Set(extended(key), value(value.allowed(), key));
+            case 0, 1 -> new Edit.Remove(among(values, value -> value.span().isPresent() && !value.isNeeded(), any).key());
+            case 2 -> new Edit.Rename(
+                    among(values, value -> value.key().matches(NAMED), any).key(),
+                    pick(List.of("yard", "größe-2", "wall", "7", "a b", "shadow", "true", "neu", "x9")));
+            case 3 -> new Edit.Move(written.key(), random.nextInt(4));
+            case 4, 5 -> added(values, any);
+            case 6, 7 -> new Edit.Set(extended(any.key()), value(any.allowed(), any.key()));
+            default -> {
+                SheetValue leaf = among(values, value -> !HOLDERS.contains(value.allowed().type()), any);
+                yield new Edit.Set(leaf.key(), value(leaf.allowed(), leaf.key()));
+            }
         };
     }
 
-    private String listKey(List<SheetValue> values, String key) {
-        List<String> lists = values.stream()
-                .filter(value -> value.allowed().type().equals("list"))
-                .map(SheetValue::key)
-                .toList();
-        String list = lists.isEmpty() || random.nextInt(4) == 0 ? key : pick(lists);
-        return random.nextInt(3) == 0 ? list + "[" + random.nextInt(3) + "]" : list;
+    private SheetValue among(List<SheetValue> values, Predicate<SheetValue> wanted, SheetValue otherwise) {
+        List<SheetValue> chosen = values.stream().filter(wanted).toList();
+        return chosen.isEmpty() || random.nextInt(8) == 0 ? otherwise : pick(chosen);
     }
 
-    private String item(List<SheetValue> values, String key) {
-        List<String> names = values.stream()
-                .filter(value -> value.key().matches("(pens|regions)\\.[^.]+"))
-                .map(value -> value.key().replaceFirst(".*\\.", ""))
-                .toList();
-        return switch (random.nextInt(6)) {
-            case 0 -> "[" + random.nextInt(100) + ", " + random.nextInt(100) + "]";
-            case 1 -> "{ outline: walking, foot: [3, 4] }";
-            case 2 -> "[[1, 2], [3, 4], [5, 6]]";
-            case 3 -> "{ fit: crop, opacity: 30 }";
-            default -> names.isEmpty() ? "walking" : pick(names);
+    private Edit added(List<SheetValue> values, SheetValue any) {
+        SheetValue list = among(values, value -> value.allowed().type().equals("list"), any);
+        String key = list.key();
+        String index = random.nextInt(3) == 0 ? "[" + random.nextInt(3) + "]" : "";
+        String last = key.replaceFirst(".*\\.", "");
+        String item = switch (last) {
+            case "figures" -> "{ outline: walking, foot: [3, 4], floor: " + name(values, "floors") + " }";
+            case "behind" -> name(values, "regions");
+            case "order", "pens" -> name(values, "pens");
+            case "lines" -> pick(List.of("mehr.svg", "{ file: mehr.svg, fit: crop }"));
+            case "dash" -> "1.5";
+            case "outlines" -> "fern";
+            case "sample" -> "{ foot: [1, 2], head: [1, 1], tip: [3, 2] }";
+            case "tone" -> "[100, 99]";
+            default -> pick(List.of(
+                    "[" + random.nextInt(100) + ", " + random.nextInt(100) + "]", "[[1, 2], [3, 4], [5, 6]]", "walking"));
         };
+        boolean isMapping = list.allowed().type().equals("mapping");
+        return new Edit.Add(key + index, isMapping ? "{ opacity: 30, ink: white }" : item);
+    }
+
+    private String name(List<SheetValue> values, String mapping) {
+        return among(values, value -> value.key().matches(mapping + "\\.[^.\\[]+"), values.get(0))
+                .key()
+                .replaceFirst("^[^.]*\\.", "")
+                .replaceFirst("\\..*", "");
     }
 
     /** Sometimes a key that is not there and whose parents may be missing. */

@@ -62,7 +62,7 @@ final class SheetTexts {
             order: [wand, dach-lage-fill]
             veils:
               dach-lage: { region: himmel, opacity: 40 %, etch: {} }
-            entourage:
+            entourage: {}
             deliver:
               drawing: >-
                 out/zeichnung.pdf
@@ -95,7 +95,7 @@ final class SheetTexts {
 
     private SheetTexts() {}
 
-    /** All texts, each as it stands and in the given number of other spellings; all of them read well. */
+    /** All texts, each as it stands and in the given number of other spellings; all but the last, which has empty values, read well. */
     static List<SheetText> all(Path folder, int spellings, Random random) throws IOException {
         List<SheetText> texts = new ArrayList<>();
         List<Path> files = new ArrayList<>();
@@ -116,9 +116,11 @@ final class SheetTexts {
             }
         }
         for (String base : bases) {
-            reading(new SheetText(file, base)).ifPresent(complaint -> {
-                throw new IllegalStateException(complaint + " in\n" + base);
-            });
+            reading(new SheetText(file, base))
+                    .filter(complaint -> !complaint.contains("is empty"))
+                    .ifPresent(complaint -> {
+                        throw new IllegalStateException(complaint + " in\n" + base);
+                    });
             texts.add(new SheetText(file, base));
             for (int k = 0; k < spellings; k++) {
                 SheetText other = new SheetText(file, respelt(base, random));
