@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
             StartCommand.class,
             BuildCommand.class,
             CheckCommand.class,
+            EditCommand.class,
             MergeCommand.class,
             LinesCommand.class,
             RegisterCommand.class,
@@ -79,6 +80,8 @@ public final class Adumbrate implements Runnable {
                 .setUsageHelpWidth(112)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler(new FaultHandler());
+        // a value may begin with a hyphen, as -15 deg does
+        program.getSubcommands().get("edit").setUnmatchedOptionsArePositionalParams(true);
         try {
             return program.execute(args);
         } catch (OutOfMemoryError e) {

@@ -24,7 +24,7 @@ record Changes(Revision revision) {
             return added(steps, Wanted.of(add.value()));
         }
         if (edit instanceof Edit.Remove) {
-            return told(steps, () -> new Setting(revision).remove(steps));
+            return removed(steps);
         }
         if (edit instanceof Edit.Rename rename) {
             return renamed(steps, rename.name());
@@ -43,6 +43,14 @@ record Changes(Revision revision) {
         Optional<String> after = revision.written(steps);
         int at = after.isPresent() ? revision.route(steps).part().from() : Math.min(stood, revision.text().length());
         return List.of(new EditResult.Change(Steps.path(steps), before, after, revision.place(at)));
+    }
+
+    private List<EditResult.Change> removed(List<String> steps) throws Unfit {
+        Optional<String> before = revision.written(steps);
+        int stood = revision.route(steps).part().from();
+        new Setting(revision).remove(steps);
+        int at = Math.min(stood, revision.text().length());
+        return List.of(new EditResult.Change(Steps.path(steps), before, Optional.empty(), revision.place(at)));
     }
 
     private List<EditResult.Change> added(List<String> steps, Part value) throws Unfit {

@@ -3,6 +3,7 @@ package org.adumbrate.sheetfile.edit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.adumbrate.sheetfile.Sheet;
 import org.adumbrate.sheetfile.complaint.Complaint;
@@ -11,7 +12,6 @@ import org.adumbrate.sheetfile.complaint.SheetFileFault;
 import org.adumbrate.sheetfile.form.Form;
 import org.adumbrate.sheetfile.form.Forms;
 import org.adumbrate.sheetfile.form.Steps;
-import org.adumbrate.sheetfile.reading.SheetFileReader;
 import org.adumbrate.sheetfile.yaml.Part;
 import org.adumbrate.sheetfile.yaml.Parts;
 import org.adumbrate.sheetfile.yaml.YamlText;
@@ -114,7 +114,7 @@ final class Revision {
             Route.Turn turn = at.turns().get(k);
             expected = turn.holder().kind() == Part.Kind.LIST
                     ? listWith(turn, expected)
-                    : shapes.mapping(turn.holder(), java.util.Map.of(turn.index(), expected));
+                    : shapes.mapping(turn.holder(), Map.of(turn.index(), expected));
         }
         String before = text;
         List<Splice> backwards = splices.stream()
@@ -153,27 +153,10 @@ final class Revision {
     }
 
     private EditResult checked(List<EditResult.Change> changes) {
-        List<Complaint> found = complaints(text);
-        if (!found.isEmpty()) {
-            List<String> known =
-                    complaints(old.text()).stream().map(Complaint::text).toList();
-            List<Complaint> fresh = found.stream()
-                    .filter(complaint -> !known.contains(complaint.text()))
-                    .toList();
-            if (!fresh.isEmpty()) {
-                return new EditResult.Refused(fresh);
-            }
-        }
-        return new EditResult.Edited(new SheetText(old.file(), text), changes, pieces.spans());
-    }
-
-    private List<Complaint> complaints(String whole) {
-        try {
-            SheetFileReader.read(old.file(), YamlText.unmarked(whole));
-            return List.of();
-        } catch (SheetFileFault e) {
-            return e.complaints();
-        }
+        List<Complaint> fresh = now().complaintsBeside(old);
+        return fresh.isEmpty()
+                ? new EditResult.Edited(now(), changes, pieces.spans())
+                : new EditResult.Refused(fresh);
     }
 
     /** What is written at a key path, as it is. */

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.adumbrate.sheetfile.complaint.Wording;
 import org.adumbrate.sheetfile.form.Form;
@@ -18,6 +19,9 @@ import org.snakeyaml.engine.v2.nodes.Tag;
  * @param revision the text that this is done in
  */
 record Setting(Revision revision) {
+    /** A list that grows or shrinks by more is written anew, on one line. */
+    private static final int MANY = 50;
+
     static List<String> step(List<String> steps, String step) {
         List<String> longer = new ArrayList<>(steps);
         longer.add(step);
@@ -40,12 +44,21 @@ record Setting(Revision revision) {
         boolean isOneForMany = part.kind() == Part.Kind.LIST
                 && at.form().unsaid(value.node()).equals(Optional.of(Steps.item(0)));
         Part wanted = isOneForMany ? Wanted.list(value) : value;
-        if (part.kind() == Part.Kind.LIST && wanted.kind() == Part.Kind.LIST) {
+        Rewriting rewriting = new Rewriting(revision);
+        OptionalInt shape = rewriting.shape(part, at.form(), wanted, isWithin, at.isInFlow());
+        boolean isLonger = Math.abs(part.items().size() - wanted.items().size()) > MANY;
+        if (shape.isPresent()) {
+            if (!rewriting.splices().isEmpty()) {
+                revision.splice(at, rewriting.splices(), shape.getAsInt());
+            }
+        } else if (isLonger) {
+            replace(at, wanted);
+        } else if (part.kind() == Part.Kind.LIST && wanted.kind() == Part.Kind.LIST) {
             setItems(steps, part, wanted);
         } else if (part.kind() == Part.Kind.MAPPING && wanted.kind() == Part.Kind.MAPPING) {
             setEntries(steps, part, wanted);
         } else {
-            replace(at, wanted, isWithin);
+            replace(at, wanted);
         }
     }
 
@@ -74,23 +87,18 @@ record Setting(Revision revision) {
         }
     }
 
-    private void replace(Route at, Part wanted, boolean isWithin) throws Unfit {
+    private void replace(Route at, Part wanted) throws Unfit {
         Part part = at.part();
+        String written;
+        int shape;
         if (wanted.isCollection()) {
-            String written = Inscription.flow(wanted, at.form());
-            revision.splice(
-                    at, List.of(Replacing.of(revision.lines(), part, written)), revision.shape(written));
-            return;
+            written = Inscription.flow(wanted, at.form());
+            shape = revision.shape(written);
+        } else {
+            Form leaf = Inscription.leaf(at.form(), wanted);
+            written = Inscription.scalar(wanted.text(), leaf, Part.Style.PLAIN, at.isInFlow());
+            shape = revision.shapes().scalar(wanted.text(), Inscription.tag(written));
         }
-        Form leaf = Inscription.leaf(at.form(), wanted);
-        boolean isScalar = part.kind() == Part.Kind.SCALAR;
-        String typed = isWithin ? leaf.measured(wanted.text()) : wanted.text();
-        String text = isScalar ? leaf.restyled(part.text(), typed) : wanted.text();
-        if (isScalar && text.equals(part.text())) {
-            return;
-        }
-        String written = Inscription.scalar(text, leaf, isScalar ? part.style() : Part.Style.PLAIN, at.isInFlow());
-        int shape = revision.shapes().scalar(text, Inscription.tag(written));
         revision.splice(at, List.of(Replacing.of(revision.lines(), part, written)), shape);
     }
 
