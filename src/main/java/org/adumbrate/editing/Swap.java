@@ -22,7 +22,7 @@ record Swap(int at, String lead, String before, String after, String tail) {
 
     static List<Swap> of(String before, String after, List<EditResult.Span> spans) {
         List<Swap> swaps = new ArrayList<>();
-        for (EditResult.Span span : spans) {
+        for (EditResult.Span span : joined(spans)) {
             swaps.add(new Swap(
                     span.newFrom(),
                     after.substring(Math.max(0, span.newFrom() - AROUND), span.newFrom()),
@@ -31,6 +31,22 @@ record Swap(int at, String lead, String before, String after, String tail) {
                     after.substring(span.newTo(), Math.min(after.length(), span.newTo() + AROUND))));
         }
         return swaps;
+    }
+
+    /** Spans that lie near each other are one, so that what lies between is not kept twice. */
+    private static List<EditResult.Span> joined(List<EditResult.Span> spans) {
+        List<EditResult.Span> joined = new ArrayList<>();
+        for (EditResult.Span span : spans) {
+            EditResult.Span last = joined.isEmpty() ? null : joined.get(joined.size() - 1);
+            if (last != null && span.oldFrom() - last.oldTo() < LEAST_AROUND) {
+                joined.set(
+                        joined.size() - 1,
+                        new EditResult.Span(last.oldFrom(), span.oldTo(), last.newFrom(), span.newTo()));
+            } else {
+                joined.add(span);
+            }
+        }
+        return joined;
     }
 
     /**

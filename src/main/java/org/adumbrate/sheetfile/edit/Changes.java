@@ -3,6 +3,7 @@ package org.adumbrate.sheetfile.edit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.adumbrate.sheetfile.complaint.Place;
 import org.adumbrate.sheetfile.complaint.SheetFileFault;
 import org.adumbrate.sheetfile.complaint.Wording;
 import org.adumbrate.sheetfile.form.Steps;
@@ -47,10 +48,9 @@ record Changes(Revision revision) {
 
     private List<EditResult.Change> removed(List<String> steps) throws Unfit {
         Optional<String> before = revision.written(steps);
-        int stood = revision.route(steps).part().from();
+        Place place = revision.place(revision.route(steps).part().from());
         new Setting(revision).remove(steps);
-        int at = Math.min(stood, revision.text().length());
-        return List.of(new EditResult.Change(Steps.path(steps), before, Optional.empty(), revision.place(at)));
+        return List.of(new EditResult.Change(Steps.path(steps), before, Optional.empty(), place));
     }
 
     private List<EditResult.Change> added(List<String> steps, Part value) throws Unfit {

@@ -23,27 +23,45 @@ final class Pieces {
         oldLength = text.length();
     }
 
-    /** Splices, counted in the text as it stands. */
-    void splice(Splice splice) {
+    /** Splices in their order, which do not overlap, counted in the text as it stands. */
+    void splice(List<Splice> splices) {
         List<Piece> result = new ArrayList<>();
-        int at = 0;
-        boolean done = false;
-        for (Piece piece : pieces) {
-            int end = at + piece.text().length();
-            if (splice.from() > at) {
-                result.add(piece.part(0, Math.min(piece.text().length(), splice.from() - at)));
-            }
-            if (!done && end >= splice.from()) {
-                result.add(new Piece(-1, splice.text()));
-                done = true;
-            }
-            if (splice.to() < end) {
-                result.add(piece.part(Math.max(0, splice.to() - at), piece.text().length()));
-            }
-            at = end;
+        Cursor cursor = new Cursor(pieces);
+        for (Splice splice : splices) {
+            cursor.pass(splice.from(), result);
+            result.add(new Piece(-1, splice.text()));
+            cursor.pass(splice.to(), new ArrayList<>());
         }
+        cursor.pass(Integer.MAX_VALUE, result);
         result.removeIf(piece -> piece.text().isEmpty());
         pieces = result;
+    }
+
+    /** Goes through pieces once. */
+    private static final class Cursor {
+        private final List<Piece> pieces;
+        private int next;
+        private int begin;
+        private int at;
+
+        Cursor(List<Piece> pieces) {
+            this.pieces = pieces;
+        }
+
+        /** Goes on to a char, and collects what it passes. */
+        void pass(int to, List<Piece> passed) {
+            while (next < pieces.size() && at < to) {
+                Piece piece = pieces.get(next);
+                int end = begin + piece.text().length();
+                int until = Math.min(end, to);
+                passed.add(piece.part(at - begin, until - begin));
+                at = until;
+                if (at == end) {
+                    next++;
+                    begin = end;
+                }
+            }
+        }
     }
 
     /** The text as it stands. */

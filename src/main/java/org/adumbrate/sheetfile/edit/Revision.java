@@ -117,11 +117,16 @@ final class Revision {
                     : shapes.mapping(turn.holder(), Map.of(turn.index(), expected));
         }
         String before = text;
-        List<Splice> backwards = splices.stream()
-                .sorted(Comparator.comparingInt(Splice::from).reversed())
+        List<Splice> sorted = splices.stream()
+                .sorted(Comparator.comparingInt(Splice::from))
                 .toList();
-        StringBuilder next = new StringBuilder(text);
-        backwards.forEach(splice -> next.replace(splice.from(), splice.to(), splice.text()));
+        StringBuilder next = new StringBuilder();
+        int end = 0;
+        for (Splice splice : sorted) {
+            next.append(text, end, splice.from()).append(splice.text());
+            end = splice.to();
+        }
+        next.append(text, end, text.length());
         boolean isRight;
         try {
             take(next.toString());
@@ -130,10 +135,10 @@ final class Revision {
             isRight = false;
         }
         if (!isRight) {
-            text = before;
+            text = before; // what was taken apart of the other is never looked at: this ends the whole
             throw new Unfit(at.part().from(), misfit(at));
         }
-        backwards.forEach(pieces::splice);
+        pieces.splice(sorted);
     }
 
     private int listWith(Route.Turn turn, int shape) {
