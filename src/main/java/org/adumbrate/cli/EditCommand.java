@@ -33,7 +33,7 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "KEY is a path such as passes.shadow.opacity, pens.building.width or",
-            "figures[3].foot; items are counted from 0.",
+            "figures[3].foot; items are counted from 0. More: adumbrate help editing",
             "",
             "Examples:",
             "  adumbrate edit passes/kiln-yard/kiln-yard.sheet.yaml \\",

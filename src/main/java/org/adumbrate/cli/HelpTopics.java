@@ -14,7 +14,7 @@ final class HelpTopics implements Iterable<String> {
     static final List<String> NAMES = List.of(
             "files",
             "sheet-file",
-            "edit",
+            "editing",
             "passes",
             "pens",
             "cut",

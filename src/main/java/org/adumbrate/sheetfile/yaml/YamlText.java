@@ -62,7 +62,7 @@ public final class YamlText {
     }
 
     /** The text of a stream, of which no more is read than a sheet file may have. */
-    static String whole(Path file, InputStream stream) throws IOException {
+    public static String whole(Path file, InputStream stream) throws IOException {
         byte[] bytes = stream.readNBytes(MOST_BYTES + 1);
         if (bytes.length > MOST_BYTES) {
             throw new InputFault(file, "is larger than 1 MiB, as no sheet file is", "is it the right file?");
