@@ -60,7 +60,7 @@ public final class LineDiff {
 
     private static void add(List<Hunk> hunks, Hunk hunk) {
         Hunk last = hunks.isEmpty() ? null : hunks.get(hunks.size() - 1);
-        if (last == null || last.oldTo() <= hunk.oldFrom() && last.newTo() <= hunk.newFrom()) {
+        if (last == null || (last.oldTo() <= hunk.oldFrom() && last.newTo() <= hunk.newFrom())) {
             hunks.add(hunk);
             return;
         }

@@ -78,7 +78,7 @@ final class Inscription {
         }
         boolean isText = !NOT_TEXTS.contains(form.allowed().type());
         boolean needsQuotes =
-                style == Part.Style.DOUBLE || hasControls || isText && !Parts.tag(text).equals(Tag.STR);
+                style == Part.Style.DOUBLE || hasControls || (isText && !Parts.tag(text).equals(Tag.STR));
         return !needsQuotes && isPlain(text, inFlow) ? text : quoted(text);
     }
 

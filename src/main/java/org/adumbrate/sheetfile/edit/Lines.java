@@ -60,7 +60,7 @@ record Lines(String text) {
     /** True where nothing but space and a comment follows in the line. */
     boolean isDone(int at) {
         String rest = text.substring(at, end(at));
-        return rest.isBlank() || rest.stripLeading().startsWith("#") && Character.isWhitespace(rest.charAt(0));
+        return rest.isBlank() || (rest.stripLeading().startsWith("#") && Character.isWhitespace(rest.charAt(0)));
     }
 
     /** The first char from here that is neither space nor part of a comment; the end of the text where there is none. */

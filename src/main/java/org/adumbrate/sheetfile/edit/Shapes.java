@@ -18,7 +18,7 @@ final class Shapes {
     private record Pair(int key, int value) {}
 
     private final Map<Object, Integer> numbers = new HashMap<>();
-    private final Map<Part, Integer> known = new IdentityHashMap<>();
+    private final IdentityHashMap<Part, Integer> known = new IdentityHashMap<>();
 
     int of(Part part) {
         Part meant = part.meant();

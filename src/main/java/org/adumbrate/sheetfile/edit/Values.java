@@ -30,7 +30,7 @@ final class Values {
         if (root.isPresent()) {
             values.mapping("", Revision.SHEET, root.get().meant(), false);
         }
-        return List.copyOf(values.found);
+        return HoldingDefaults.in(values.found);
     }
 
     private void value(String path, Form form, Part part, Field field, boolean isShared) {
@@ -120,5 +120,9 @@ final class Values {
                 field.form().allowed(),
                 field.isRequired(),
                 false));
+        if (field.standardWritten().equals(Optional.of("{}"))) {
+            String holder = Steps.join(path, field.key());
+            field.form().fields(List.of()).forEach(inner -> unwritten(holder, inner));
+        }
     }
 }

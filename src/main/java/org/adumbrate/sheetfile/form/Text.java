@@ -73,7 +73,7 @@ record Text(
 
     @Override
     public Allowed allowed() {
-        return Allowed.of(this == NAME ? "name" : this == TIME ? "time" : "color", List.of());
+        return Allowed.of(equals(NAME) ? "name" : equals(TIME) ? "time" : "color", List.of());
     }
 
     @Override

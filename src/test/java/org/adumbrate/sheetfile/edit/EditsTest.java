@@ -126,8 +126,13 @@ class EditsTest {
 
     @Test
     void namesAreRenamedWhereTheyAreUsed() {
-        String text = "floors: { yard: 0 m, roof: 3 m }\npens: { a: { color: '#111' } }\nveils: { t: { color: '#222222' } }\n"
-                + "figures: [{ outline: walking, foot: [1, 2], floor: yard }]\norder: [t-fill, a]\n";
+        String text = """
+                floors: { yard: 0 m, roof: 3 m }
+                pens: { a: { color: '#111' } }
+                veils: { t: { color: '#222222' } }
+                figures: [{ outline: walking, foot: [1, 2], floor: yard }]
+                order: [t-fill, a]
+                """;
         assertThat(after(text + END, new Edit.Rename("floors.yard", "hof"), new Edit.Rename("veils.t", "bäume"), new Edit.Rename("pens.a", "wand")))
                 .isEqualTo(text.replace("yard", "hof")
                         .replace("{ t:", "{ bäume:")

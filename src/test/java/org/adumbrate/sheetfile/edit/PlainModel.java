@@ -84,7 +84,7 @@ final class PlainModel {
             return wanted != null && isNew(is, steps, wanted);
         }
         if (was instanceof Map<?, ?> && step.startsWith("[")) {
-            return changed(was, is, rest, test, wanted) || wanted != null && isWhole(was, is, step, rest, wanted);
+            return changed(was, is, rest, test, wanted) || (wanted != null && isWhole(was, is, step, rest, wanted));
         }
         if (was instanceof Map<?, ?> map) {
             if (!(is instanceof Map<?, ?> other)) {
@@ -102,7 +102,7 @@ final class PlainModel {
         }
         return inList(was, is, step, rest, test, wanted)
                 || changed(was, is, rest, test, wanted)
-                || wanted != null && isWhole(was, is, step, rest, wanted);
+                || (wanted != null && isWhole(was, is, step, rest, wanted));
     }
 
     private static boolean inList(Object was, Object is, String step, List<String> rest, Test test, Object wanted) {
@@ -180,12 +180,13 @@ final class PlainModel {
                 isSame = is(k < old.size() ? old.get(k) : null, ((List<?>) is).get(k), list.get(k), true);
             }
             boolean isOne = is instanceof List<?> one && one.size() == 1 && !old.isEmpty();
-            return isSame || isOne && is(old.get(0), ((List<?>) is).get(0), wanted, true);
+            return isSame || (isOne && is(old.get(0), ((List<?>) is).get(0), wanted, true));
         }
         if (is instanceof List<?> one && was instanceof List<?> before && one.size() == 1) {
             return is(before.isEmpty() ? null : before.get(0), one.get(0), wanted, true);
         }
-        return wanted.equals(is) || is instanceof String text && isNumber(was, text, wanted.toString(), isWithin);
+        return wanted.equals(is)
+                || (is instanceof String text && isNumber(was, text, wanted.toString(), isWithin));
     }
 
     /** The number typed in the unit that stood there, or the same length in another unit. */
@@ -203,9 +204,8 @@ final class PlainModel {
             return isNear(length, number * 0.001) || isNear(length, number);
         }
         if (unit.isEmpty()) {
-            boolean isKept = !(was instanceof String old)
-                    || old.endsWith(found.group(2)) && !found.group(2).isEmpty()
-                    || found.group(2).isEmpty();
+            Matcher before = NUMBER.matcher(was instanceof String old ? old.strip() : "");
+            boolean isKept = !before.matches() || before.group(2).equals(found.group(2));
             return isKept && number == other;
         }
         if (unit.equals(found.group(2)) || !UNITS.containsKey(unit)) {
@@ -317,7 +317,7 @@ final class PlainModel {
             return isSame;
         }
         return Objects.equals(was, is)
-                || old.equals(was) && name.equals(is)
-                || (old + "-fill").equals(was) && (name + "-fill").equals(is);
+                || (old.equals(was) && name.equals(is))
+                || ((old + "-fill").equals(was) && (name + "-fill").equals(is));
     }
 }
