@@ -98,9 +98,8 @@ final class EditCommand implements Callable<Integer> {
         List<String> words = values == null ? List.of() : values;
         checkUsage(words);
         SheetFileEdits edits = SheetFileEdits.of(file);
-        EditResult result = undo
-                ? edits.undo(dryRun)
-                : redo ? edits.redo(dryRun) : edits.edit(List.of(edit(edits, words)), dryRun);
+        EditResult result =
+                undo ? edits.undo(dryRun) : redo ? edits.redo(dryRun) : edits.edit(List.of(edit(edits, words)), dryRun);
         common.writeJson(EditResults.of(file, result, dryRun));
         if (result instanceof EditResult.Refused refused) {
             List<Complaint> reasons = refused.reasons();

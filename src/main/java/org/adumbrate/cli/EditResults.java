@@ -33,8 +33,8 @@ final class EditResults {
     static Map<String, Object> of(Path file, EditResult result, boolean isDry) {
         if (result instanceof EditResult.Refused refused) {
             List<Map<String, Object>> reasons = refused.reasons().stream()
-                    .map(reason -> Results.object(
-                            "line", reason.line(), "column", reason.column(), "text", reason.text()))
+                    .map(reason ->
+                            Results.object("line", reason.line(), "column", reason.column(), "text", reason.text()))
                     .toList();
             return Results.object("file", file, "written", false, "refused", reasons);
         }

@@ -49,7 +49,8 @@ record History(List<PastEdit> done, List<PastEdit> undone) {
      */
     History at(String digest) {
         if (isUnmade(done, digest)) {
-            return new History(done.subList(0, done.size() - 1), and(undone, last(done).reversed()));
+            return new History(
+                    done.subList(0, done.size() - 1), and(undone, last(done).reversed()));
         }
         return isUnmade(undone, digest)
                 ? new History(and(done, last(undone).reversed()), undone.subList(0, undone.size() - 1))

@@ -33,7 +33,8 @@ public final class LineDiff {
         }
         for (int k = 0; k < hunks.size(); ) {
             int next = k + 1;
-            while (next < hunks.size() && hunks.get(next).oldFrom() - hunks.get(next - 1).oldTo() <= 2 * AROUND) {
+            while (next < hunks.size()
+                    && hunks.get(next).oldFrom() - hunks.get(next - 1).oldTo() <= 2 * AROUND) {
                 next++;
             }
             print(diff, old, now, hunks.subList(k, next));

@@ -46,7 +46,9 @@ public final class SheetFileEdits {
      */
     public EditResult edit(List<Edit> edits, boolean isDry) throws IOException {
         EditResult result = text.edited(edits);
-        if (result instanceof EditResult.Edited edited && !isDry && !edited.spans().isEmpty()) {
+        if (result instanceof EditResult.Edited edited
+                && !isDry
+                && !edited.spans().isEmpty()) {
             PastEdit past = past(edited);
             write(edited.text(), history -> history.with(past));
         }
@@ -69,11 +71,13 @@ public final class SheetFileEdits {
                 : back(undone.get(undone.size() - 1), isDry, History::redoing, "made again");
     }
 
-    private EditResult back(
-            PastEdit past, boolean isDry, BiFunction<History, PastEdit, History> step, String word) throws IOException {
+    private EditResult back(PastEdit past, boolean isDry, BiFunction<History, PastEdit, History> step, String word)
+            throws IOException {
         String now = text.text();
-        String what = "the edit of '" + past.told().get(0).key() + "' cannot be " + word + ": the sheet file was changed since";
-        Optional<List<EditResult.Span>> found = Swap.back(now, past.swaps(), past.after().equals(Digest.of(now)));
+        String what = "the edit of '" + past.told().get(0).key() + "' cannot be " + word
+                + ": the sheet file was changed since";
+        Optional<List<EditResult.Span>> found =
+                Swap.back(now, past.swaps(), past.after().equals(Digest.of(now)));
         if (found.isEmpty()) {
             return refused(what + " at that place; change it by hand");
         }
@@ -86,8 +90,8 @@ public final class SheetFileEdits {
         }
         PastEdit way = past.reversed();
         if (!isDry) {
-            PastEdit settled = new PastEdit(
-                    way.told(), Digest.of(now), Digest.of(next.text()), Swap.of(now, next.text(), spans));
+            PastEdit settled =
+                    new PastEdit(way.told(), Digest.of(now), Digest.of(next.text()), Swap.of(now, next.text(), spans));
             write(next, history -> step.apply(history, settled));
         }
         Place place = next.place(spans.isEmpty() ? 0 : spans.get(0).newFrom());
@@ -100,13 +104,10 @@ public final class SheetFileEdits {
     private PastEdit past(EditResult.Edited edited) {
         List<PastEdit.ToldChange> told = edited.changes().stream()
                 .map(change -> new PastEdit.ToldChange(
-                        change.key(),
-                        change.before().orElse(""),
-                        change.after().orElse("")))
+                        change.key(), change.before().orElse(""), change.after().orElse("")))
                 .toList();
         String next = edited.text().text();
-        return new PastEdit(
-                told, Digest.of(text.text()), Digest.of(next), Swap.of(text.text(), next, edited.spans()));
+        return new PastEdit(told, Digest.of(text.text()), Digest.of(next), Swap.of(text.text(), next, edited.spans()));
     }
 
     private void write(SheetText next, UnaryOperator<History> step) throws IOException {

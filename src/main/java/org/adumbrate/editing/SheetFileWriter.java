@@ -57,7 +57,8 @@ final class SheetFileWriter {
             try {
                 made.setGroup(old.group());
             } catch (IOException e) {
-                // only members may give a file to a group; what the group may do is then left out of the permissions' meaning
+                // only members may give a file to a group; what the group may do is then left out of the permissions'
+                // meaning
                 System.getLogger(SheetFileWriter.class.getName())
                         .log(System.Logger.Level.DEBUG, "group not kept: " + from, e);
             }

@@ -66,7 +66,8 @@ record Swap(int at, String lead, String before, String after, String tail) {
                 return Optional.empty();
             }
             end = at + swap.after().length();
-            spans.add(new EditResult.Span(at, end, at + shift, at + shift + swap.before().length()));
+            spans.add(new EditResult.Span(
+                    at, end, at + shift, at + shift + swap.before().length()));
             shift += swap.before().length() - swap.after().length();
         }
         return Optional.of(spans);
@@ -76,7 +77,8 @@ record Swap(int at, String lead, String before, String after, String tail) {
     static String without(String text, List<Swap> swaps, List<EditResult.Span> spans) {
         StringBuilder result = new StringBuilder(text);
         for (int k = swaps.size() - 1; k >= 0; k--) {
-            result.replace(spans.get(k).oldFrom(), spans.get(k).oldTo(), swaps.get(k).before());
+            result.replace(
+                    spans.get(k).oldFrom(), spans.get(k).oldTo(), swaps.get(k).before());
         }
         return result.toString();
     }

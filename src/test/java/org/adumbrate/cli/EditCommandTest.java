@@ -51,7 +51,8 @@ class EditCommandTest {
     void saysWhatChangedFromWhatToWhatAndWhere() throws IOException {
         saysAndWrites("4: figures[0].foot: [1, 2] -> [3.5, -4]", "[1, 2]", "[3.5, -4]", "figures[0].foot", "3.5", "-4");
         saysAndWrites("4: figures[0].turn: 10 deg -> -15 deg", "10 deg", "-15 deg", "figures[0].turn", "-15");
-        saysAndWrites("1: size: A3 landscape (new)", "lines: l", "size: A3 landscape\nlines: l", "size", "A3", "landscape");
+        saysAndWrites(
+                "1: size: A3 landscape (new)", "lines: l", "size: A3 landscape\nlines: l", "size", "A3", "landscape");
         saysAndWrites("4: figures[0].turn: 10 deg removed", ", turn: 10 deg", "", "figures[0].turn", "--remove");
         saysAndWrites("2: floors.roof: is 3 m already", "", "", "floors.roof", "3 m");
         saysAndWrites(
@@ -82,8 +83,11 @@ class EditCommandTest {
         Cli result = edit("floors.roof", "tall");
         assertThat(result.code()).isEqualTo(1);
         assertThat(result.out()).isEmpty();
-        assertThat(result.err()).startsWith(file + ":2:28: 'roof' is 'tall'; expected a length").hasLineCount(1);
-        assertThat(edit("floors.roof", "tall", "--json", "-").out()).contains("\"refused\": [{\"line\": 2, \"column\": 28");
+        assertThat(result.err())
+                .startsWith(file + ":2:28: 'roof' is 'tall'; expected a length")
+                .hasLineCount(1);
+        assertThat(edit("floors.roof", "tall", "--json", "-").out())
+                .contains("\"refused\": [{\"line\": 2, \"column\": 28");
         assertThat(Files.readString(file)).isEqualTo(TEXT);
     }
 
@@ -95,6 +99,7 @@ class EditCommandTest {
         assertThat(edit("--remove", "--undo").code()).isEqualTo(2);
         assertThat(edit("--undo", "floors").err()).contains("--undo takes no key");
         assertThat(edit("floors.roof", "--remvoe").err()).contains("unknown option: '--remvoe'");
-        assertThat(Cli.run("edit", folder.resolve("none").toString(), "a", "b").code()).isEqualTo(3);
+        assertThat(Cli.run("edit", folder.resolve("none").toString(), "a", "b").code())
+                .isEqualTo(3);
     }
 }

@@ -22,7 +22,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class SheetFileEditsTest {
-    private static final String TEXT = "\uFEFFlines: lines.pdf # ü\r\nresolution: 300\ncut: { color: black }\ndeliver: { drawing: out/a.pdf }";
+    private static final String TEXT =
+            "\uFEFFlines: lines.pdf # ü\r\nresolution: 300\ncut: { color: black }\ndeliver: { drawing: out/a.pdf }";
 
     @TempDir
     private Path folder;
@@ -100,7 +101,8 @@ class SheetFileEditsTest {
     @Test
     void whatWouldBecomeWrongIsNotUndone() throws IOException {
         told(SheetFileEdits.of(file).edit(List.of(new Edit.Set("floors", "{ yard: 0 m, roof: 9 m }")), false));
-        String figures = "figures: [{ outline: walking, foot: [1, 2], floor: yard }, { outline: walking, foot: [1, 2], floor: attic }]";
+        String figures =
+                "figures: [{ outline: walking, foot: [1, 2], floor: yard }, { outline: walking, foot: [1, 2], floor: attic }]";
         Files.writeString(file, text().replace("roof", "attic").replace("deliver", figures + "\ndeliver"));
         set("floors.attic", "8 m");
         set("floors.roof", "3 m");
@@ -116,10 +118,18 @@ class SheetFileEditsTest {
         assertThat(((EditResult.Edited) result).text().text()).contains("600");
         assertThat(text()).isEqualTo(TEXT);
         assertThat(folder.resolve("out")).doesNotExist();
-        assertThat(LineDiff.of("a", TEXT, ((EditResult.Edited) result).text().text(), ((EditResult.Edited) result).spans()))
+        assertThat(LineDiff.of(
+                        "a", TEXT, ((EditResult.Edited) result).text().text(), ((EditResult.Edited) result).spans()))
                 .containsExactly(
-                        "--- a", "+++ a", "@@ -1,4 +1,4 @@", " \uFEFFlines: lines.pdf # ü", "-resolution: 300", "+resolution: 600",
-                        " cut: { color: black }", " deliver: { drawing: out/a.pdf }", "\\ No newline at end of file");
+                        "--- a",
+                        "+++ a",
+                        "@@ -1,4 +1,4 @@",
+                        " \uFEFFlines: lines.pdf # ü",
+                        "-resolution: 300",
+                        "+resolution: 600",
+                        " cut: { color: black }",
+                        " deliver: { drawing: out/a.pdf }",
+                        "\\ No newline at end of file");
     }
 
     @Test
@@ -190,7 +200,8 @@ class SheetFileEditsTest {
         set("resolution", "600");
         assertThat(file).isSymbolicLink();
         assertThat(text()).contains("600");
-        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(real))).isEqualTo("rw-rw-r-x");
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(real)))
+                .isEqualTo("rw-rw-r-x");
         undo();
         assertThat(text()).isEqualTo(TEXT);
     }

@@ -42,7 +42,9 @@ record Changes(Revision revision) {
         int stood = revision.route(steps).part().from();
         work.run();
         Optional<String> after = revision.written(steps);
-        int at = after.isPresent() ? revision.route(steps).part().from() : Math.min(stood, revision.text().length());
+        int at = after.isPresent()
+                ? revision.route(steps).part().from()
+                : Math.min(stood, revision.text().length());
         return List.of(new EditResult.Change(Steps.path(steps), before, after, revision.place(at)));
     }
 
@@ -107,8 +109,7 @@ record Changes(Revision revision) {
         new Setting(revision).rename(steps, name);
         int at = revision.route(Setting.step(holder, name)).part().from();
         List<EditResult.Change> changes = new ArrayList<>();
-        changes.add(new EditResult.Change(
-                Steps.path(steps), Optional.of(old), Optional.of(name), revision.place(at)));
+        changes.add(new EditResult.Change(Steps.path(steps), Optional.of(old), Optional.of(name), revision.place(at)));
         for (NameUses uses : NameUses.of(Steps.path(holder))) {
             for (String key : uses(uses.where(), old + uses.ending())) {
                 List<String> use = Revision.steps(key);

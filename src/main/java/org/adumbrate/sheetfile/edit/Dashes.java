@@ -5,6 +5,8 @@ import org.adumbrate.sheetfile.yaml.Part;
 /** Where the dashes of a block list stand. */
 record Dashes(Lines lines, Part list) {
     int at(int index) {
-        return index == 0 ? list.content() : lines.skip(list.items().get(index - 1).to());
+        return index == 0
+                ? list.content()
+                : lines.skip(list.items().get(index - 1).to());
     }
 }

@@ -48,8 +48,11 @@ record Extending(Revision revision) {
         Part part = at.part();
         String unsaid = at.unsaid().orElseThrow();
         String alone = revision.text().substring(part.content(), part.to());
-        if (part.meant().style() == Part.Style.BLOCK || part.kind() == Part.Kind.ALIAS || part.from() < part.content()) {
-            throw new Unfit(part.from(), "'" + at.path() + "' stands alone for { " + unsaid + ": ... }; write it so first");
+        if (part.meant().style() == Part.Style.BLOCK
+                || part.kind() == Part.Kind.ALIAS
+                || part.from() < part.content()) {
+            throw new Unfit(
+                    part.from(), "'" + at.path() + "' stands alone for { " + unsaid + ": ... }; write it so first");
         }
         Form form = at.form().inner(step).orElseThrow();
         Optional<Integer> index = Steps.index(step);
@@ -71,16 +74,16 @@ record Extending(Revision revision) {
         Part styled = styled(at.form(), mapping, key, value);
         Part.Entry entry = new Part.Entry(Wanted.scalar(key), styled);
         List<int[]> pairs = new ArrayList<>();
-        mapping.entries().forEach(other -> pairs.add(
-                new int[] {revision.shapes().of(other.key()), revision.shapes().of(other.value())}));
+        mapping.entries()
+                .forEach(other -> pairs.add(new int[] {
+                    revision.shapes().of(other.key()), revision.shapes().of(other.value())
+                }));
         Form form = at.form().inner(key).orElseThrow();
         String name = Inscription.key(key, true);
         String written = styled.isCollection()
                 ? Inscription.flow(styled, form)
                 : Inscription.scalar(styled.text(), Inscription.leaf(form, styled), Part.Style.PLAIN, true);
-        pairs.add(new int[] {
-            revision.shapes().scalar(key, Inscription.tag(name)), revision.shape(written)
-        });
+        pairs.add(new int[] {revision.shapes().scalar(key, Inscription.tag(name)), revision.shape(written)});
         Splice splice = new Inserting(revision.lines()).entry(at, entry);
         revision.splice(at, List.of(splice), revision.shapes().mapping(pairs));
     }
@@ -112,7 +115,9 @@ record Extending(Revision revision) {
         if (at.isWritten() && at.part().meant().kind() == Part.Kind.LIST && !isAlone) {
             item(at, index, value);
         } else if (there.isWritten()) {
-            throw new Unfit(at.part().from(), "'" + at.path() + "' stands alone for a list; add behind it, at " + at.path() + "[1]");
+            throw new Unfit(
+                    at.part().from(),
+                    "'" + at.path() + "' stands alone for a list; add behind it, at " + at.path() + "[1]");
         } else {
             add(there, Wanted.within(there.rest().subList(1, there.rest().size()), value));
         }
@@ -127,13 +132,17 @@ record Extending(Revision revision) {
                     "'" + at.path() + "' has " + Wording.count(count, "item") + "; the next is " + at.path()
                             + Steps.item(count));
         }
-        Form form = at.form().inner(Steps.item(index)).orElseThrow(() -> new Unfit(
-                at.part().from(), "'" + at.path() + "' takes no more items; expected " + at.form().expected()));
+        Form form = at.form()
+                .inner(Steps.item(index))
+                .orElseThrow(() -> new Unfit(
+                        at.part().from(),
+                        "'" + at.path() + "' takes no more items; expected "
+                                + at.form().expected()));
         String written = value.isCollection()
                 ? Inscription.flow(value, form)
                 : Inscription.scalar(value.text(), Inscription.leaf(form, value), Part.Style.PLAIN, true);
-        List<Integer> items = new ArrayList<>(
-                list.items().stream().map(revision.shapes()::of).toList());
+        List<Integer> items =
+                new ArrayList<>(list.items().stream().map(revision.shapes()::of).toList());
         items.add(index, revision.shape(written));
         Splice splice = new Inserting(revision.lines()).item(at, index, value);
         revision.splice(at, List.of(splice), revision.shapes().list(items));

@@ -21,10 +21,11 @@ final class Inscription {
     static String flow(Part value, Form form) {
         return switch (value.kind()) {
             case LIST -> items(value, form);
-            case MAPPING -> value.entries().stream()
-                    .map(entry -> entry(entry, form, true))
-                    .collect(Collectors.joining(", ", "{ ", " }"))
-                    .replace("{  }", "{}");
+            case MAPPING ->
+                value.entries().stream()
+                        .map(entry -> entry(entry, form, true))
+                        .collect(Collectors.joining(", ", "{ ", " }"))
+                        .replace("{  }", "{}");
             default -> scalar(value.text(), leaf(form, value), Part.Style.PLAIN, true);
         };
     }
@@ -77,8 +78,9 @@ final class Inscription {
             return "'" + text.replace("'", "''") + "'";
         }
         boolean isText = !NOT_TEXTS.contains(form.allowed().type());
-        boolean needsQuotes =
-                style == Part.Style.DOUBLE || hasControls || (isText && !Parts.tag(text).equals(Tag.STR));
+        boolean needsQuotes = style == Part.Style.DOUBLE
+                || hasControls
+                || (isText && !Parts.tag(text).equals(Tag.STR));
         return !needsQuotes && isPlain(text, inFlow) ? text : quoted(text);
     }
 

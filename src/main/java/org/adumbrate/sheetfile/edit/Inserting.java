@@ -16,12 +16,15 @@ record Inserting(Lines lines) {
     Splice entry(Route at, Part.Entry entry) throws Unfit {
         Part mapping = at.part().meant();
         Optional<Part.Entry> before = before(mapping, at.form(), entry.key().text());
-        Part first = mapping.entries().isEmpty() ? mapping : mapping.entries().get(0).key();
+        Part first =
+                mapping.entries().isEmpty() ? mapping : mapping.entries().get(0).key();
         if (mapping.style() == Part.Style.FLOW) {
             String written = Inscription.entry(entry, at.form(), true);
             return mapping.entries().isEmpty()
                     ? new Splice(mapping.content(), mapping.to(), "{ " + written + " }")
-                    : before.isPresent() ? behind(mapping, before.get().value().to(), written) : Splice.in(first.from(), written + ", ");
+                    : before.isPresent()
+                            ? behind(mapping, before.get().value().to(), written)
+                            : Splice.in(first.from(), written + ", ");
         }
         int column = mapping.content();
         String indent = lines.indent(column);
@@ -37,8 +40,7 @@ record Inserting(Lines lines) {
     private static Optional<Part.Entry> before(Part mapping, Form form, String key) {
         List<String> given =
                 mapping.entries().stream().map(entry -> entry.key().text()).toList();
-        List<String> order =
-                form.fields(given).stream().map(Field::key).toList();
+        List<String> order = form.fields(given).stream().map(Field::key).toList();
         int rank = order.indexOf(key);
         List<Part.Entry> all = mapping.entries();
         for (int k = all.size() - 1; k >= 0; k--) {
@@ -74,12 +76,15 @@ record Inserting(Lines lines) {
     /** What is wanted where a key has no value yet. */
     Splice within(Route at, Part value) throws Unfit {
         Part nothing = at.part();
-        boolean isKeyed = at.last().filter(turn -> turn.holder().kind() == Part.Kind.MAPPING).isPresent();
+        boolean isKeyed = at.last()
+                .filter(turn -> turn.holder().kind() == Part.Kind.MAPPING)
+                .isPresent();
         if (at.isInFlow() || !isKeyed || !lines.isDone(nothing.to())) {
             return Replacing.of(lines, nothing, Inscription.flow(value, at.form()));
         }
         Route.Turn turn = at.last().orElseThrow();
-        String indent = lines.indent(turn.holder().entries().get(turn.index()).key().from()) + STEP;
+        String indent =
+                lines.indent(turn.holder().entries().get(turn.index()).key().from()) + STEP;
         String ending = lines.ending(nothing.to());
         StringBuilder text = new StringBuilder();
         for (String line : below(value, at.form())) {
@@ -118,12 +123,15 @@ record Inserting(Lines lines) {
 
     private static boolean isDeep(Part value) {
         return value.items().stream().anyMatch(item -> item.kind() == Part.Kind.MAPPING)
-                || value.entries().stream().anyMatch(entry -> entry.value().kind() == Part.Kind.MAPPING || isDeep(entry.value()));
+                || value.entries().stream()
+                        .anyMatch(entry -> entry.value().kind() == Part.Kind.MAPPING || isDeep(entry.value()));
     }
 
     private Splice below(Part last, String indent, List<String> written) throws Unfit {
         if (!lines.isDone(last.to()) && last.to() < lines.end(last.to())) {
-            throw new Unfit(last.to(), "something stands behind this in its line, so that nothing can be added; write it by hand");
+            throw new Unfit(
+                    last.to(),
+                    "something stands behind this in its line, so that nothing can be added; write it by hand");
         }
         String ending = lines.ending(last.to());
         StringBuilder text = new StringBuilder();
@@ -140,9 +148,11 @@ record Inserting(Lines lines) {
                 : collection.kind() == Part.Kind.LIST
                         ? collection.items().get(count - 1).from()
                         : collection.entries().get(count - 1).key().from();
-        boolean isOwnLine = lines.isBlank(lines.start(begin), begin)
-                && lines.start(begin) > collection.content()
-                && begin <= last;
-        return Splice.in(last, "," + (isOwnLine ? lines.ending(last) + lines.text().substring(lines.start(begin), begin) : " ") + written);
+        boolean isOwnLine =
+                lines.isBlank(lines.start(begin), begin) && lines.start(begin) > collection.content() && begin <= last;
+        return Splice.in(
+                last,
+                "," + (isOwnLine ? lines.ending(last) + lines.text().substring(lines.start(begin), begin) : " ")
+                        + written);
     }
 }

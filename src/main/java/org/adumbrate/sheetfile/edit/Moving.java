@@ -17,7 +17,8 @@ record Moving(Lines lines) {
         for (int k = 0; k < count; k++) {
             if (order.get(k) != k) {
                 Splice slot = slot(holder, k);
-                splices.add(new Splice(slot.from(), slot.to(), slot(holder, order.get(k)).text()));
+                splices.add(new Splice(
+                        slot.from(), slot.to(), slot(holder, order.get(k)).text()));
             }
         }
         return splices;

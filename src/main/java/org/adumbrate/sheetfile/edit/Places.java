@@ -21,7 +21,9 @@ final class Places {
             lines.add(next);
             next = all.next(next);
         }
-        if (text.length() > first && all.next(text.length()) == text.length() && all.start(text.length()) == text.length()) {
+        if (text.length() > first
+                && all.next(text.length()) == text.length()
+                && all.start(text.length()) == text.length()) {
             lines.add(text.length());
         }
         this.starts = lines.stream().mapToInt(Integer::intValue).toArray();

@@ -117,9 +117,8 @@ final class Revision {
                     : shapes.mapping(turn.holder(), Map.of(turn.index(), expected));
         }
         String before = text;
-        List<Splice> sorted = splices.stream()
-                .sorted(Comparator.comparingInt(Splice::from))
-                .toList();
+        List<Splice> sorted =
+                splices.stream().sorted(Comparator.comparingInt(Splice::from)).toList();
         StringBuilder next = new StringBuilder();
         int end = 0;
         for (Splice splice : sorted) {
@@ -142,8 +141,8 @@ final class Revision {
     }
 
     private int listWith(Route.Turn turn, int shape) {
-        List<Integer> items = new ArrayList<>(
-                turn.holder().items().stream().map(shapes::of).toList());
+        List<Integer> items =
+                new ArrayList<>(turn.holder().items().stream().map(shapes::of).toList());
         items.set(turn.index(), shape);
         return shapes.list(items);
     }
@@ -152,16 +151,15 @@ final class Revision {
         String path = at.path().isEmpty() ? "the sheet file" : "'" + at.path() + "'";
         boolean isShared = text.contains("*") && text.contains("&");
         return isShared
-                ? path + " shares what stands there with another place by an anchor (&) or an alias (*); write it out in both"
+                ? path
+                        + " shares what stands there with another place by an anchor (&) or an alias (*); write it out in both"
                         + " first"
                 : path + " is written in a way that cannot be changed in place; change it by hand";
     }
 
     private EditResult checked(List<EditResult.Change> changes) {
         List<Complaint> fresh = now().complaintsBeside(old);
-        return fresh.isEmpty()
-                ? new EditResult.Edited(now(), changes, pieces.spans())
-                : new EditResult.Refused(fresh);
+        return fresh.isEmpty() ? new EditResult.Edited(now(), changes, pieces.spans()) : new EditResult.Refused(fresh);
     }
 
     /** What is written at a key path, as it is. */

@@ -20,8 +20,7 @@ import org.adumbrate.sheetfile.yaml.Part;
  * @param unsaid where the part stands alone for what would hold the value: the step that was left unsaid
  * @param walked the steps to the part
  */
-record Route(
-        List<Turn> turns, Part part, Form form, List<String> rest, Optional<String> unsaid, List<String> walked) {
+record Route(List<Turn> turns, Part part, Form form, List<String> rest, Optional<String> unsaid, List<String> walked) {
     /**
      * A step through a list or a mapping.
      *
@@ -51,8 +50,7 @@ record Route(
             Optional<Integer> index = isUnsaid ? Optional.empty() : index(part.meant(), step);
             if (!isUnsaid && (unsaid.isPresent() || index.isEmpty())) {
                 last(part, form, steps.subList(0, k), steps.subList(k, steps.size()));
-                return new Route(
-                        turns, part, form, steps.subList(k, steps.size()), unsaid, steps.subList(0, k));
+                return new Route(turns, part, form, steps.subList(k, steps.size()), unsaid, steps.subList(0, k));
             }
             if (!isUnsaid) {
                 turns.add(new Turn(part.meant(), index.get()));
@@ -99,15 +97,14 @@ record Route(
         String place = walked.isEmpty() ? "a sheet file" : "'" + Steps.path(walked) + "'";
         if (form.allowed().type().equals("names")) {
             return new Unfit(
-                    part.from(),
-                    Wording.quoted(step) + " is no name; expected a name of letters, digits and hyphens");
+                    part.from(), Wording.quoted(step) + " is no name; expected a name of letters, digits and hyphens");
         }
-        List<String> known =
-                form.fields(List.of()).stream().map(Field::key).toList();
+        List<String> known = form.fields(List.of()).stream().map(Field::key).toList();
         if (form.inner(Steps.item(0)).isPresent()) {
             String example = Steps.path(walked) + Steps.item(0);
-            return new Unfit(part.from(), place + " is a list and has no key " + Wording.quoted(step) + "; name an item, such as "
-                    + example);
+            return new Unfit(
+                    part.from(),
+                    place + " is a list and has no key " + Wording.quoted(step) + "; name an item, such as " + example);
         }
         if (known.isEmpty()) {
             return new Unfit(

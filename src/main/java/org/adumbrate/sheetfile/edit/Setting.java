@@ -37,12 +37,13 @@ record Setting(Revision revision) {
     private void set(List<String> steps, Part value, boolean isWithin) throws Unfit {
         Route at = revision.route(steps);
         if (!at.isWritten()) {
-            new Extending(revision).add(at, Wanted.within(at.rest().subList(1, at.rest().size()), value));
+            new Extending(revision)
+                    .add(at, Wanted.within(at.rest().subList(1, at.rest().size()), value));
             return;
         }
         Part part = at.part();
-        boolean isOneForMany = part.kind() == Part.Kind.LIST
-                && at.form().unsaid(value.node()).equals(Optional.of(Steps.item(0)));
+        boolean isOneForMany =
+                part.kind() == Part.Kind.LIST && at.form().unsaid(value.node()).equals(Optional.of(Steps.item(0)));
         Part wanted = isOneForMany ? Wanted.list(value) : value;
         Rewriting rewriting = new Rewriting(revision);
         OptionalInt shape = rewriting.shape(part, at.form(), wanted, isWithin, at.isInFlow());
@@ -129,8 +130,10 @@ record Setting(Revision revision) {
 
     private List<int[]> pairs(Part mapping) {
         List<int[]> pairs = new ArrayList<>();
-        mapping.entries().forEach(entry -> pairs.add(
-                new int[] {revision.shapes().of(entry.key()), revision.shapes().of(entry.value())}));
+        mapping.entries()
+                .forEach(entry -> pairs.add(new int[] {
+                    revision.shapes().of(entry.key()), revision.shapes().of(entry.value())
+                }));
         return pairs;
     }
 
@@ -143,8 +146,7 @@ record Setting(Revision revision) {
         }
         Route outer = revision.route(steps.subList(0, steps.size() - 1));
         if (at.turns().isEmpty() || outer.turns().size() == at.turns().size()) {
-            throw new Unfit(
-                    at.part().from(), "'" + path + "' stands alone for '" + outer.path() + "'; name that");
+            throw new Unfit(at.part().from(), "'" + path + "' stands alone for '" + outer.path() + "'; name that");
         }
         return at.last().orElseThrow();
     }
@@ -169,16 +171,19 @@ record Setting(Revision revision) {
         }
         Route holder = revision.route(steps).holder();
         boolean isInFlow = holder.isInFlow() || turn.holder().style() == Part.Style.FLOW;
-        String written = switch (key.style()) {
-            case SINGLE -> "'" + name + "'";
-            case DOUBLE -> "\"" + name + "\"";
-            default -> Inscription.key(name, isInFlow);
-        };
+        String written =
+                switch (key.style()) {
+                    case SINGLE -> "'" + name + "'";
+                    case DOUBLE -> "\"" + name + "\"";
+                    default -> Inscription.key(name, isInFlow);
+                };
         Tag tag = Inscription.tag(written);
         List<int[]> pairs = pairs(turn.holder());
         pairs.get(turn.index())[0] = revision.shapes().scalar(name, tag);
         revision.splice(
-                holder, List.of(new Splice(key.content(), key.to(), written)), revision.shapes().mapping(pairs));
+                holder,
+                List.of(new Splice(key.content(), key.to(), written)),
+                revision.shapes().mapping(pairs));
     }
 
     /** Gives a key or an item another place among its like. */
@@ -191,8 +196,7 @@ record Setting(Revision revision) {
                     turn.value().from(),
                     "there is no place " + index + " among " + Wording.count(count, "item") + "; the first is 0");
         }
-        List<Integer> order =
-                new ArrayList<>(IntStream.range(0, count).boxed().toList());
+        List<Integer> order = new ArrayList<>(IntStream.range(0, count).boxed().toList());
         order.add(index, order.remove(turn.index()));
         int shape = holder.kind() == Part.Kind.LIST
                 ? revision.shapes()
@@ -202,7 +206,9 @@ record Setting(Revision revision) {
                 : revision.shapes().mapping(holder, Map.of());
         Route at = revision.route(steps).holder();
         List<String> keys = order.stream()
-                .map(k -> holder.kind() == Part.Kind.LIST ? "" : holder.entries().get(k).key().text())
+                .map(k -> holder.kind() == Part.Kind.LIST
+                        ? ""
+                        : holder.entries().get(k).key().text())
                 .toList();
         revision.splice(at, new Moving(revision.lines()).of(holder, turn.index(), index), shape);
         List<String> found = revision.route(steps).last().stream()

@@ -85,11 +85,12 @@ public record SheetText(Path file, String text) {
         boolean isList = words.size() > 1
                 && words.get(0).indexOf('[') < 0
                 && words.get(0).indexOf('{') < 0
-                && Steps.of(key).flatMap(SheetText::type).filter(LISTS::contains).isPresent();
+                && Steps.of(key)
+                        .flatMap(SheetText::type)
+                        .filter(LISTS::contains)
+                        .isPresent();
         return isList
-                ? words.stream()
-                        .map(word -> Inscription.key(word, true))
-                        .collect(Collectors.joining(", ", "[", "]"))
+                ? words.stream().map(word -> Inscription.key(word, true)).collect(Collectors.joining(", ", "[", "]"))
                 : String.join(" ", words);
     }
 

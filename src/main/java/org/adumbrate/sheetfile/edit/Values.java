@@ -74,9 +74,7 @@ final class Values {
         keys(mapping, given);
         List<Field> fields = form.fields(given);
         written(path, form, fields, mapping, isShared, new ArrayList<>());
-        fields.stream()
-                .filter(field -> !given.contains(field.key()))
-                .forEach(field -> unwritten(path, field));
+        fields.stream().filter(field -> !given.contains(field.key())).forEach(field -> unwritten(path, field));
     }
 
     /** The keys of a mapping, with those that are merged into it. */
@@ -100,8 +98,7 @@ final class Values {
                         .filter(each -> each.key().equals(key))
                         .findFirst()
                         .orElse(null);
-                form.inner(key)
-                        .ifPresent(inner -> value(Steps.join(path, key), inner, entry.value(), field, isShared));
+                form.inner(key).ifPresent(inner -> value(Steps.join(path, key), inner, entry.value(), field, isShared));
             }
         }
         for (Part.Entry entry : mapping.entries()) {

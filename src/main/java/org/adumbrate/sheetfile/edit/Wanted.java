@@ -52,13 +52,14 @@ final class Wanted {
     static Part scalar(String text) {
         Part.Style style = Part.Style.PLAIN;
         ScalarNode node = new ScalarNode(Parts.tag(text), text, ScalarStyle.PLAIN);
-        return new Part(Part.Kind.SCALAR, 0, 0, text.length(), style, text, List.of(), List.of(), Optional.empty(), node);
+        return new Part(
+                Part.Kind.SCALAR, 0, 0, text.length(), style, text, List.of(), List.of(), Optional.empty(), node);
     }
 
     static Part list(Part... items) {
         List<Part> all = List.of(items);
-        SequenceNode node = new SequenceNode(
-                Tag.SEQ, all.stream().map(Part::node).toList(), FlowStyle.FLOW);
+        SequenceNode node =
+                new SequenceNode(Tag.SEQ, all.stream().map(Part::node).toList(), FlowStyle.FLOW);
         return new Part(Part.Kind.LIST, 0, 0, 0, Part.Style.FLOW, "", all, List.of(), Optional.empty(), node);
     }
 

@@ -1,8 +1,8 @@
 package org.adumbrate.sheetfile.form;
 
-import java.util.List;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.adumbrate.sheetfile.complaint.Place;

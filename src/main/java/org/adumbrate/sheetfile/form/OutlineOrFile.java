@@ -1,7 +1,7 @@
 package org.adumbrate.sheetfile.form;
 
-import java.util.List;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 package org.adumbrate.sheetfile.form;
 
-import java.util.List;
 import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.nodes.Node;

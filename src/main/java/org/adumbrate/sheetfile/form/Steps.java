@@ -8,7 +8,8 @@ import java.util.regex.Pattern;
 
 /** Key paths in steps: {@code figures[3].foot} is {@code figures}, {@code [3]}, {@code foot}. */
 public final class Steps {
-    private static final Pattern PATH = Pattern.compile("[^.\\[\\]]+(?:\\[[0-9]{1,6}\\])*(?:\\.[^.\\[\\]]+(?:\\[[0-9]{1,6}\\])*)*");
+    private static final Pattern PATH =
+            Pattern.compile("[^.\\[\\]]+(?:\\[[0-9]{1,6}\\])*(?:\\.[^.\\[\\]]+(?:\\[[0-9]{1,6}\\])*)*");
     private static final Pattern STEP = Pattern.compile("[^.\\[\\]]+|\\[[0-9]+\\]");
 
     private Steps() {}

@@ -1,9 +1,9 @@
 package org.adumbrate.sheetfile.form;
 
-import java.util.LinkedHashMap;
-import java.util.Collection;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;

@@ -86,7 +86,15 @@ public final class Parts {
             int from = at(alias.getStartMark());
             int to = at(alias.getEndMark());
             return new Part(
-                    Part.Kind.ALIAS, from, from, to, Part.Style.PLAIN, "", List.of(), List.of(), Optional.of(target),
+                    Part.Kind.ALIAS,
+                    from,
+                    from,
+                    to,
+                    Part.Style.PLAIN,
+                    "",
+                    List.of(),
+                    List.of(),
+                    Optional.of(target),
                     target.node());
         }
         Part part = event instanceof ScalarEvent scalar
@@ -101,12 +109,13 @@ public final class Parts {
         int content = content(event, from);
         int to = Math.max(content, at(event.getEndMark()));
         ScalarStyle written = event.getScalarStyle();
-        Part.Style style = switch (written) {
-            case SINGLE_QUOTED -> Part.Style.SINGLE;
-            case DOUBLE_QUOTED -> Part.Style.DOUBLE;
-            case LITERAL, FOLDED -> Part.Style.BLOCK;
-            default -> Part.Style.PLAIN;
-        };
+        Part.Style style =
+                switch (written) {
+                    case SINGLE_QUOTED -> Part.Style.SINGLE;
+                    case DOUBLE_QUOTED -> Part.Style.DOUBLE;
+                    case LITERAL, FOLDED -> Part.Style.BLOCK;
+                    default -> Part.Style.PLAIN;
+                };
         if (style == Part.Style.BLOCK) {
             while (to > content + 1 && Character.isWhitespace(text.charAt(to - 1))) {
                 to--;
@@ -115,7 +124,16 @@ public final class Parts {
         Tag tag = style == Part.Style.PLAIN ? tag(event.getValue()) : Tag.STR;
         Node node = new ScalarNode(tag, true, event.getValue(), written, event.getStartMark(), event.getEndMark());
         return new Part(
-                Part.Kind.SCALAR, from, content, to, style, event.getValue(), List.of(), List.of(), Optional.empty(), node);
+                Part.Kind.SCALAR,
+                from,
+                content,
+                to,
+                style,
+                event.getValue(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                node);
     }
 
     private Part list(SequenceStartEvent event) {
@@ -127,7 +145,9 @@ public final class Parts {
         }
         int end = at(parser.next().getEndMark());
         boolean isFlow = event.isFlow();
-        int to = isFlow ? end : items.isEmpty() ? content : items.get(items.size() - 1).to();
+        int to = isFlow
+                ? end
+                : items.isEmpty() ? content : items.get(items.size() - 1).to();
         Node node = new SequenceNode(
                 Tag.SEQ,
                 true,
@@ -136,7 +156,16 @@ public final class Parts {
                 event.getStartMark(),
                 event.getEndMark());
         return new Part(
-                Part.Kind.LIST, from, content, to, style(isFlow), "", List.copyOf(items), List.of(), Optional.empty(), node);
+                Part.Kind.LIST,
+                from,
+                content,
+                to,
+                style(isFlow),
+                "",
+                List.copyOf(items),
+                List.of(),
+                Optional.empty(),
+                node);
     }
 
     private Part mapping(MappingStartEvent event) {
@@ -151,7 +180,9 @@ public final class Parts {
         boolean isFlow = event.isFlow() && text.charAt(content) == '{';
         int to = isFlow
                 ? end
-                : entries.isEmpty() ? content : entries.get(entries.size() - 1).value().to();
+                : entries.isEmpty()
+                        ? content
+                        : entries.get(entries.size() - 1).value().to();
         List<NodeTuple> tuples = entries.stream()
                 .map(entry -> new NodeTuple(entry.key().node(), entry.value().node()))
                 .toList();
@@ -164,7 +195,15 @@ public final class Parts {
                 event.getEndMark());
         // a pair without braces within brackets counts as a block: nothing can be added to it
         return new Part(
-                Part.Kind.MAPPING, from, content, to, style(isFlow), "", List.of(), List.copyOf(entries), Optional.empty(),
+                Part.Kind.MAPPING,
+                from,
+                content,
+                to,
+                style(isFlow),
+                "",
+                List.of(),
+                List.copyOf(entries),
+                Optional.empty(),
                 node);
     }
 

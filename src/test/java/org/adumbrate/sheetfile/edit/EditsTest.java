@@ -64,38 +64,47 @@ class EditsTest {
                 "1 pt      | 2        | 2 pt",
             })
     void aNumberKeepsTheUnitThatStandsThere(String before, String typed, String after) {
-        String start = "pens: { wall: { color: '#404040', width: " ;
+        String start = "pens: { wall: { color: '#404040', width: ";
         String quotedBefore = before.replace("'", "\"");
         String quotedAfter = after.replace("'", "\"");
-        becomes(start + quotedBefore + " } }   # über\n", new Edit.Set("pens.wall.width", typed), start + quotedAfter
-                + " } }   # über\n");
+        becomes(
+                start + quotedBefore + " } }   # über\n",
+                new Edit.Set("pens.wall.width", typed),
+                start + quotedAfter + " } }   # über\n");
     }
 
     @Test
     void quotesStayAndColoursGetThem() {
         becomes("cut: { color: '#000000' }\n", new Edit.Set("cut.color", "#0a64c8"), "cut: { color: '#0a64c8' }\n");
         becomes("cut: { color: black }\n", new Edit.Set("cut.color", "#0a64c8"), "cut: { color: \"#0a64c8\" }\n");
-        becomes("cut: { color: black }\n", new Edit.Set("cut.backing", "#fff"), "cut: { color: black, backing: \"#fff\" }\n");
+        becomes(
+                "cut: { color: black }\n",
+                new Edit.Set("cut.backing", "#fff"),
+                "cut: { color: black, backing: \"#fff\" }\n");
     }
 
     @Test
     void whatIsMissingOnTheWayIsWritten() {
         becomes("", new Edit.Set("resolution", "600"), "resolution: 600\n");
         assertThat(after(END, new Edit.Set("pens.wall.color", "#404040")))
-                .isEqualTo("lines: lines.pdf\npens:\n  wall: { color: \"#404040\" }\ndeliver: { drawing: out/a.pdf }\n");
+                .isEqualTo(
+                        "lines: lines.pdf\npens:\n  wall: { color: \"#404040\" }\ndeliver: { drawing: out/a.pdf }\n");
         assertThat(after(END, new Edit.Set("floors.yard", "0 m")))
                 .isEqualTo("lines: lines.pdf\nfloors: { yard: 0 m }\ndeliver: { drawing: out/a.pdf }\n");
         assertThat(after(END, new Edit.Add("figures", "{ outline: walking, foot: [1, 2] }")))
-                .isEqualTo("lines: lines.pdf\nfigures:\n  - { outline: walking, foot: [1, 2] }\ndeliver: { drawing: out/a.pdf }\n");
+                .isEqualTo(
+                        "lines: lines.pdf\nfigures:\n  - { outline: walking, foot: [1, 2] }\ndeliver: { drawing: out/a.pdf }\n");
     }
 
     @Test
     void lineEndsMarksAndMissingEndsStay() {
         String text = "\uFEFFlines: lines.pdf\r\ncut:\r\n  color: black # c\r\ndeliver:\n  drawing: a.pdf";
         assertThat(after(text, new Edit.Set("cut.outline", "0.5 mm"), new Edit.Set("deliver.svg", "a.svg")))
-                .isEqualTo("\uFEFFlines: lines.pdf\r\ncut:\r\n  color: black # c\r\n  outline: 0.5 mm\r\ndeliver:\n  drawing: a.pdf\n"
-                        + "  svg: a.svg");
-        assertThat(after(text, new Edit.Set("deliver.svg", "a.svg"), new Edit.Remove("deliver.svg"))).isEqualTo(text);
+                .isEqualTo(
+                        "\uFEFFlines: lines.pdf\r\ncut:\r\n  color: black # c\r\n  outline: 0.5 mm\r\ndeliver:\n  drawing: a.pdf\n"
+                                + "  svg: a.svg");
+        assertThat(after(text, new Edit.Set("deliver.svg", "a.svg"), new Edit.Remove("deliver.svg")))
+                .isEqualTo(text);
     }
 
     @Test
@@ -120,8 +129,10 @@ class EditsTest {
                 .startsWith("lines: { file: lines.pdf, fit: crop }\n");
         assertThat(after(END, new Edit.Add("lines", "more.pdf"))).startsWith("lines: [lines.pdf, more.pdf]\n");
         becomes("clean-up: false\n", new Edit.Set("clean-up", "true"), "clean-up: true\n");
-        becomes("profile: 0.5 mm\n", new Edit.Set("profile.ink", "#333"), "profile: { width: 0.5 mm, ink: \"#333\" }\n"
-                .replace("profile: {", "profile: {"));
+        becomes(
+                "profile: 0.5 mm\n",
+                new Edit.Set("profile.ink", "#333"),
+                "profile: { width: 0.5 mm, ink: \"#333\" }\n".replace("profile: {", "profile: {"));
     }
 
     @Test
@@ -133,12 +144,16 @@ class EditsTest {
                 figures: [{ outline: walking, foot: [1, 2], floor: yard }]
                 order: [t-fill, a]
                 """;
-        assertThat(after(text + END, new Edit.Rename("floors.yard", "hof"), new Edit.Rename("veils.t", "bäume"), new Edit.Rename("pens.a", "wand")))
+        assertThat(after(
+                        text + END,
+                        new Edit.Rename("floors.yard", "hof"),
+                        new Edit.Rename("veils.t", "bäume"),
+                        new Edit.Rename("pens.a", "wand")))
                 .isEqualTo(text.replace("yard", "hof")
-                        .replace("{ t:", "{ bäume:")
-                        .replace("t-fill", "bäume-fill")
-                        .replace("{ a:", "{ wand:")
-                        .replace(", a]", ", wand]")
+                                .replace("{ t:", "{ bäume:")
+                                .replace("t-fill", "bäume-fill")
+                                .replace("{ a:", "{ wand:")
+                                .replace(", a]", ", wand]")
                         + END);
         assertThat(refusal(text + END, new Edit.Rename("floors.yard", "roof"))).contains("is there already");
         assertThat(refusal(text + END, new Edit.Rename("floors.yard", "a b"))).contains("'a b' is no name");
@@ -146,15 +161,19 @@ class EditsTest {
 
     @Test
     void anchorsAreNotTornApart() {
-        String text = "cut: { color: &c black }\nprofile: { width: 0.5 mm, ink: *c }\npens: { w: { color: '#444444', role: building } }\n";
-        assertThat(refusal(text + END, new Edit.Set("cut.color", "white"))).startsWith("1:").contains("anchor");
+        String text =
+                "cut: { color: &c black }\nprofile: { width: 0.5 mm, ink: *c }\npens: { w: { color: '#444444', role: building } }\n";
+        assertThat(refusal(text + END, new Edit.Set("cut.color", "white")))
+                .startsWith("1:")
+                .contains("anchor");
         becomes(text, new Edit.Set("profile.ink", "white"), text.replace("*c", "white"));
         assertThat(refusal(text + END, new Edit.Remove("cut"))).contains("anchor");
     }
 
     @Test
     void whatWouldNotReadWellIsRefusedInTheReadersWords() {
-        assertThat(refusal(END, new Edit.Set("resolution", "3"))).contains("'resolution' is 3; expected 36 to 2400 dpi");
+        assertThat(refusal(END, new Edit.Set("resolution", "3")))
+                .contains("'resolution' is 3; expected 36 to 2400 dpi");
         assertThat(refusal(END, new Edit.Set("resolutoin", "300"))).contains("did you mean 'resolution'?");
         assertThat(refusal(END, new Edit.Set("passes.shadow.file", "none.jpg"))).contains("no such file");
         assertThat(refusal(END, new Edit.Remove("deliver"))).contains("needs 'deliver'");

@@ -21,14 +21,15 @@ import org.snakeyaml.engine.v2.schema.JsonSchema;
 final class PlainModel {
     private static final Pattern NUMBER = Pattern.compile("([-+]?[0-9.]+(?:[eE][-+]?[0-9]+)?)\\s*(\\S*)");
 
-    private static final Map<String, Double> UNITS = Map.of(
-            "mm", 0.001, "cm", 0.01, "m", 1.0, "in", 0.0254, "\"", 0.0254, "ft", 0.3048, "pt", 0.0254 / 72);
+    private static final Map<String, Double> UNITS =
+            Map.of("mm", 0.001, "cm", 0.01, "m", 1.0, "in", 0.0254, "\"", 0.0254, "ft", 0.3048, "pt", 0.0254 / 72);
 
     private PlainModel() {}
 
     /** A text as maps with texts for keys, lists, and texts for all scalars. */
     static Object loaded(String text) {
-        LoadSettings settings = LoadSettings.builder().setSchema(new JsonSchema()).build();
+        LoadSettings settings =
+                LoadSettings.builder().setSchema(new JsonSchema()).build();
         return plain(new Load(settings).loadFromString(YamlText.unmarked(text)));
     }
 
@@ -112,9 +113,7 @@ final class PlainModel {
         }
         int at = index.get();
         if (at == list.size() && wanted != null) {
-            return other.size() == at + 1
-                    && other.subList(0, at).equals(list)
-                    && isNew(other.get(at), rest, wanted);
+            return other.size() == at + 1 && other.subList(0, at).equals(list) && isNew(other.get(at), rest, wanted);
         }
         if (at >= list.size() || other.size() != list.size()) {
             return false;
@@ -127,7 +126,9 @@ final class PlainModel {
     /** A value that stood alone is now the first of a mapping or a list. */
     private static boolean isWhole(Object was, Object is, String step, List<String> rest, Object wanted) {
         if (is instanceof List<?> list) {
-            return step.equals("[1]") && list.size() == 2 && Objects.equals(list.get(0), was)
+            return step.equals("[1]")
+                    && list.size() == 2
+                    && Objects.equals(list.get(0), was)
                     && isNew(list.get(1), rest, wanted);
         }
         return is instanceof Map<?, ?> map
@@ -185,8 +186,7 @@ final class PlainModel {
         if (is instanceof List<?> one && was instanceof List<?> before && one.size() == 1) {
             return is(before.isEmpty() ? null : before.get(0), one.get(0), wanted, true);
         }
-        return wanted.equals(is)
-                || (is instanceof String text && isNumber(was, text, wanted.toString(), isWithin));
+        return wanted.equals(is) || (is instanceof String text && isNumber(was, text, wanted.toString(), isWithin));
     }
 
     /** The number typed in the unit that stood there, or the same length in another unit. */
@@ -226,7 +226,8 @@ final class PlainModel {
         List<String> list = index.isPresent() ? steps.subList(0, steps.size() - 1) : steps;
         boolean isItem = changed(old, now, list, (was, is) -> isWith(was, is, index, value), List.of(value))
                 || changed(old, now, list, (was, is) -> is(null, is, List.of(was == null ? "" : was, value)), null);
-        boolean isKeys = value instanceof Map<?, ?> && changed(old, now, steps, (was, is) -> hasMore(was, is, (Map<?, ?>) value), null);
+        boolean isKeys = value instanceof Map<?, ?>
+                && changed(old, now, steps, (was, is) -> hasMore(was, is, (Map<?, ?>) value), null);
         return isItem || isKeys || changed(old, now, steps, (was, is) -> false, value);
     }
 
@@ -246,7 +247,8 @@ final class PlainModel {
             return false;
         }
         Map<Object, Object> rest = new LinkedHashMap<>(map);
-        boolean isThere = more.entrySet().stream().allMatch(entry -> is(null, rest.remove(entry.getKey()), entry.getValue()));
+        boolean isThere =
+                more.entrySet().stream().allMatch(entry -> is(null, rest.remove(entry.getKey()), entry.getValue()));
         return isThere && rest.equals(was == null ? Map.of() : was);
     }
 
@@ -296,8 +298,8 @@ final class PlainModel {
         if (value instanceof List<?> list && !holder.isEmpty()) {
             List<Object> copy = new ArrayList<>(list);
             Steps.index(holder.get(0))
-                    .ifPresent(index -> copy.set(
-                            index, renamed(list.get(index), holder.subList(1, holder.size()), old, name)));
+                    .ifPresent(index ->
+                            copy.set(index, renamed(list.get(index), holder.subList(1, holder.size()), old, name)));
             return copy;
         }
         return value;

@@ -24,15 +24,19 @@ final class RandomEdits {
         SheetValue any = pick(values);
         SheetValue written = among(values, value -> value.span().isPresent(), any);
         return switch (random.nextInt(12)) {
-            case 0, 1 -> new Edit.Remove(among(values, value -> value.span().isPresent() && !value.isNeeded(), any).key());
-            case 2 -> new Edit.Rename(
-                    among(values, value -> value.key().matches(NAMED), any).key(),
-                    pick(List.of("yard", "größe-2", "wall", "7", "a b", "shadow", "true", "neu", "x9")));
+            case 0, 1 ->
+                new Edit.Remove(among(values, value -> value.span().isPresent() && !value.isNeeded(), any)
+                        .key());
+            case 2 ->
+                new Edit.Rename(
+                        among(values, value -> value.key().matches(NAMED), any).key(),
+                        pick(List.of("yard", "größe-2", "wall", "7", "a b", "shadow", "true", "neu", "x9")));
             case 3 -> new Edit.Move(written.key(), random.nextInt(4));
             case 4, 5 -> added(values, any);
             case 6, 7 -> new Edit.Set(extended(any.key()), value(any.allowed(), any.key()));
             default -> {
-                SheetValue leaf = among(values, value -> !HOLDERS.contains(value.allowed().type()), any);
+                SheetValue leaf =
+                        among(values, value -> !HOLDERS.contains(value.allowed().type()), any);
                 yield new Edit.Set(leaf.key(), value(leaf.allowed(), leaf.key()));
             }
         };
@@ -48,18 +52,22 @@ final class RandomEdits {
         String key = list.key();
         String index = random.nextInt(3) == 0 ? "[" + random.nextInt(3) + "]" : "";
         String last = key.replaceFirst(".*\\.", "");
-        String item = switch (last) {
-            case "figures" -> "{ outline: walking, foot: [3, 4], floor: " + name(values, "floors") + " }";
-            case "behind" -> name(values, "regions");
-            case "order", "pens" -> name(values, "pens");
-            case "lines" -> pick(List.of("mehr.svg", "{ file: mehr.svg, fit: crop }"));
-            case "dash" -> "1.5";
-            case "outlines" -> "fern";
-            case "sample" -> "{ foot: [1, 2], head: [1, 1], tip: [3, 2] }";
-            case "tone" -> "[100, 99]";
-            default -> pick(List.of(
-                    "[" + random.nextInt(100) + ", " + random.nextInt(100) + "]", "[[1, 2], [3, 4], [5, 6]]", "walking"));
-        };
+        String item =
+                switch (last) {
+                    case "figures" -> "{ outline: walking, foot: [3, 4], floor: " + name(values, "floors") + " }";
+                    case "behind" -> name(values, "regions");
+                    case "order", "pens" -> name(values, "pens");
+                    case "lines" -> pick(List.of("mehr.svg", "{ file: mehr.svg, fit: crop }"));
+                    case "dash" -> "1.5";
+                    case "outlines" -> "fern";
+                    case "sample" -> "{ foot: [1, 2], head: [1, 1], tip: [3, 2] }";
+                    case "tone" -> "[100, 99]";
+                    default ->
+                        pick(List.of(
+                                "[" + random.nextInt(100) + ", " + random.nextInt(100) + "]",
+                                "[[1, 2], [3, 4], [5, 6]]",
+                                "walking"));
+                };
         boolean isMapping = list.allowed().type().equals("mapping");
         return new Edit.Add(key + index, isMapping ? "{ opacity: 30, ink: white }" : item);
     }
@@ -91,15 +99,34 @@ final class RandomEdits {
             case "number" -> number() + unit(allowed);
             case "integer" -> String.valueOf(random.nextInt(20)) + (random.nextBoolean() ? "" : unit(allowed));
             case "flag", "choice", "size" -> random.nextInt(9) == 0 ? "none: such" : pick(allowed.words());
-            case "color" -> pick(List.of("white", "black", "#fff", "#%06x".formatted(random.nextInt(0x1000000)), "blue"));
+            case "color" ->
+                pick(List.of("white", "black", "#fff", "#%06x".formatted(random.nextInt(0x1000000)), "blue"));
             case "name" -> pick(List.of("yard", "hof", "wall", "building", "1", "true", "a, b"));
             case "time" -> "2026-06-2" + random.nextInt(9) + "T1" + random.nextInt(9) + ":00+02:00";
             case "file" -> pick(List.of("grund.pdf", "mehr.svg", "none here.png", "lines.pdf"));
-            case "output" -> "out/" + pick(List.of("neu 1", "ä", "x#y", "a, b", "c: d", "'q'", "#x", "12")) + allowed.words().stream().findFirst().orElse("");
+            case "output" ->
+                "out/" + pick(List.of("neu 1", "ä", "x#y", "a, b", "c: d", "'q'", "#x", "12"))
+                        + allowed.words().stream().findFirst().orElse("");
             case "outline" -> pick(List.of("walking", "standing", "mehr.svg", "no such"));
             case "frame", "row" -> pick(List.of("[1, 2]", "[10.5, 20 mm]", "[1, 2, 3, 4]", "sheet", "[5,6]"));
-            case "list" -> pick(List.of("[]", "[[1, 2], [3, 4], [5, 9]]", "[wall]", "wall", "[1, 2, 1, 2]", "[0.5, 2 mm]", "[[0, 0], [100, 100]]"));
-            default -> pick(List.of("{}", "{ fit: crop }", "0.5", "{ color: \"#abcdef\", role: glass }", "{ opacity: 33 }", "[1]", "white"));
+            case "list" ->
+                pick(List.of(
+                        "[]",
+                        "[[1, 2], [3, 4], [5, 9]]",
+                        "[wall]",
+                        "wall",
+                        "[1, 2, 1, 2]",
+                        "[0.5, 2 mm]",
+                        "[[0, 0], [100, 100]]"));
+            default ->
+                pick(List.of(
+                        "{}",
+                        "{ fit: crop }",
+                        "0.5",
+                        "{ color: \"#abcdef\", role: glass }",
+                        "{ opacity: 33 }",
+                        "[1]",
+                        "white"));
         };
     }
 

@@ -44,7 +44,8 @@ class RandomEditsTest {
                 String kind = edit.getClass().getSimpleName();
                 EditResult result = text.edited(edit);
                 if (result instanceof EditResult.Edited edited) {
-                    String told = edit + " in\n" + text.text() + "\ngave\n" + edited.text().text();
+                    String told = edit + " in\n" + text.text() + "\ngave\n"
+                            + edited.text().text();
                     everyOtherByteStays(text.text(), edited, told);
                     assertThat(PlainModel.holds(text.text(), edited.text().text(), edit))
                             .as(told)

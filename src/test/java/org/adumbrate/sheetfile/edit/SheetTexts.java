@@ -99,9 +99,12 @@ final class SheetTexts {
     static List<SheetText> all(Path folder, int spellings, Random random) throws IOException {
         List<SheetText> texts = new ArrayList<>();
         List<Path> files = new ArrayList<>();
-        for (String top : List.of("passes", "src/test/resources/org/adumbrate/golden", "src/test/resources/org/adumbrate/sheetfile")) {
+        for (String top : List.of(
+                "passes", "src/test/resources/org/adumbrate/golden", "src/test/resources/org/adumbrate/sheetfile")) {
             try (Stream<Path> found = Files.walk(Path.of(top))) {
-                found.filter(file -> file.toString().endsWith(".sheet.yaml")).sorted().forEach(files::add);
+                found.filter(file -> file.toString().endsWith(".sheet.yaml"))
+                        .sorted()
+                        .forEach(files::add);
             }
         }
         List<String> bases = new ArrayList<>(HARD);

@@ -45,8 +45,8 @@ class SheetValuesTest {
             assertThat(written(text, "figures[0].foot[1]")).isEqualTo("2.5");
             assertThat(written(text, "pens.wände.color")).isEqualTo("&c \"#404040\"");
             SheetValue.Span span = value(text, "pens.dach.width").span().orElseThrow();
-            assertThat(span.begin()).isEqualTo(new Place(4, 28));
-            assertThat(span.end()).isEqualTo(new Place(4, 35));
+            assertThat(span.begin()).isEqualTo(new Place(4, 29));
+            assertThat(span.end()).isEqualTo(new Place(4, 36));
         }
         assertThat(value(TEXT, "pens.dach.color").isShared()).isTrue();
         assertThat(value(TEXT, "pens.dach.color").value()).isEqualTo("#404040");
@@ -61,7 +61,8 @@ class SheetValuesTest {
         assertThat(value(TEXT, "pens.wände.ink").value()).isEqualTo("black");
         assertThat(value(TEXT, "clean-up.join").value()).isEqualTo("0.1 mm");
         assertThat(value(TEXT, "figures[0].look.outline").value()).isEqualTo("0.18 mm");
-        assertThat(value(TEXT.replace("figures", "entourage: { outline: 0.5 mm }\nfigures"), "figures[0].look.outline").value())
+        assertThat(value(TEXT.replace("figures", "entourage: { outline: 0.5 mm }\nfigures"), "figures[0].look.outline")
+                        .value())
                 .isEqualTo("0.5 mm");
         assertThat(value(TEXT, "lines[0].fit").value()).isEqualTo("scale");
         assertThat(value(TEXT, "sun").value()).isEmpty();
