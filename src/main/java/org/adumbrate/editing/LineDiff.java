@@ -2,6 +2,7 @@ package org.adumbrate.editing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.adumbrate.fault.Shown;
 import org.adumbrate.sheetfile.edit.EditResult;
 
 /** A change of a text as a unified diff, by lines (the format of POSIX diff -u, IEEE Std 1003.1-2017). */
@@ -97,10 +98,9 @@ public final class LineDiff {
         return (count == 0 ? from : from + 1) + (count == 1 ? "" : "," + count);
     }
 
-    /** Control characters are shown as question marks, so that no file commands a terminal. */
+    /** Control characters are written out, so that no file commands a terminal. */
     private static void line(List<String> diff, String mark, String line) {
-        String shown = line.replaceFirst("\\r?\\n$|\\r$", "").replaceAll("[\\p{Cc}&&[^\\t]]", "?");
-        diff.add(mark + shown);
+        diff.add(mark + Shown.lines(line.replaceFirst("\\r?\\n$|\\r$", "")));
         if (!line.endsWith("\n") && !line.endsWith("\r")) {
             diff.add("\\ No newline at end of file");
         }
