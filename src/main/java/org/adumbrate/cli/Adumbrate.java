@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
             StartCommand.class,
             BuildCommand.class,
             CheckCommand.class,
+            EditCommand.class,
             MergeCommand.class,
             LinesCommand.class,
             RegisterCommand.class,
@@ -80,6 +81,8 @@ public final class Adumbrate implements Runnable {
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setParameterExceptionHandler(new UsageErrors())
                 .setExecutionExceptionHandler(new FaultHandler());
+        // a value may begin with a hyphen, as -15 deg does
+        program.getSubcommands().get("edit").setUnmatchedOptionsArePositionalParams(true);
         try {
             return program.execute(args);
         } catch (OutOfMemoryError e) {

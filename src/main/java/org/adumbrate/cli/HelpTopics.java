@@ -14,6 +14,7 @@ final class HelpTopics implements Iterable<String> {
     static final List<String> NAMES = List.of(
             "files",
             "sheet-file",
+            "editing",
             "passes",
             "pens",
             "cut",

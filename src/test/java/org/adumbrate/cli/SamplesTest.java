@@ -66,6 +66,7 @@ class SamplesTest {
                 "start",
                 "build",
                 "check",
+                "edit",
                 "merge",
                 "lines",
                 "register",

@@ -70,7 +70,7 @@ class YamlTextTest {
                 return 'x';
             }
         };
-        assertThatThrownBy(() -> YamlText.read(desk.sheetFile(), endless)).isInstanceOf(InputFault.class);
+        assertThatThrownBy(() -> YamlText.whole(desk.sheetFile(), endless)).isInstanceOf(InputFault.class);
     }
 
     @Test
@@ -96,7 +96,7 @@ class YamlTextTest {
     }
 
     private String text(byte[] bytes) throws IOException {
-        return YamlText.read(desk.sheetFile(), new ByteArrayInputStream(bytes));
+        return YamlText.unmarked(YamlText.whole(desk.sheetFile(), new ByteArrayInputStream(bytes)));
     }
 
     @ParameterizedTest

@@ -45,6 +45,11 @@ record Choice(Map<String, Object> values) implements Form {
     }
 
     @Override
+    public Allowed allowed() {
+        return Allowed.words(words());
+    }
+
+    @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
         return SchemaJson.object("enum", words());
     }

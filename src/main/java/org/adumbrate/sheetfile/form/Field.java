@@ -5,12 +5,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.adumbrate.sheetfile.Key;
 import org.adumbrate.sheetfile.complaint.Wording;
 import org.adumbrate.sheetfile.yaml.YamlText;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
 import org.snakeyaml.engine.v2.nodes.Tag;
 
 /**
@@ -23,7 +25,7 @@ import org.snakeyaml.engine.v2.nodes.Tag;
  * @param standardText what holds where the key is left out, as one would write it
  * @param standard the same as a value; nothing where the key must be given
  */
-record Field(
+public record Field(
         String key,
         String meaning,
         Form form,
@@ -79,7 +81,20 @@ record Field(
         return isOptional && value.isPresent() ? Optional.of(value) : value;
     }
 
-    boolean isRequired() {
+    /** What holds where the key is left out, as one would write it on one line. */
+    public Optional<String> standardWritten() {
+        return standardText.map(Field::written);
+    }
+
+    private static String written(Node node) {
+        if (node instanceof SequenceNode list) {
+            return list.getValue().stream().map(Field::written).collect(Collectors.joining(", ", "[", "]"));
+        }
+        return node instanceof ScalarNode scalar ? scalar.getValue() : "{}";
+    }
+
+    /** True where the key must be given. */
+    public boolean isRequired() {
         return standard.isEmpty();
     }
 

@@ -46,6 +46,11 @@ record FileToMake(List<String> endings) implements Form {
     }
 
     @Override
+    public Allowed allowed() {
+        return Allowed.of("output", endings);
+    }
+
+    @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
         String endingPattern =
                 endings.stream().map(ending -> ending.substring(1)).collect(Collectors.joining("|"));

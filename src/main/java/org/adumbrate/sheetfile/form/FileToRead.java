@@ -83,6 +83,11 @@ record FileToRead() implements Form {
     }
 
     @Override
+    public Allowed allowed() {
+        return Allowed.of("file", List.of());
+    }
+
+    @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
         return SchemaJson.object("type", "string", "pattern", "^[^\\\\]*[^\\\\\\s][^\\\\]*$");
     }

@@ -1,5 +1,6 @@
 package org.adumbrate.sheetfile.form;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,6 +38,28 @@ record FirstAlone(Form whole, Mapping mapping) implements Form {
     @Override
     public String expected() {
         return first().expected();
+    }
+
+    @Override
+    public Allowed allowed() {
+        return whole.allowed();
+    }
+
+    @Override
+    public Optional<Form> inner(String step) {
+        return whole.inner(step);
+    }
+
+    @Override
+    public Optional<String> unsaid(Node node) {
+        return whole.fits(node)
+                ? Optional.empty()
+                : Optional.of(mapping.fields().get(0).key());
+    }
+
+    @Override
+    public List<Field> fields(Collection<String> given) {
+        return whole.fields(given);
     }
 
     @Override

@@ -31,6 +31,11 @@ record Flag() implements Form {
     }
 
     @Override
+    public Allowed allowed() {
+        return new Allowed("flag", List.of(), Range.ANY, List.of("true", "false"));
+    }
+
+    @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
         return SchemaJson.object("type", "boolean");
     }

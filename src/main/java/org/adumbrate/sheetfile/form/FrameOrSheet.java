@@ -35,6 +35,16 @@ record FrameOrSheet() implements Form {
     }
 
     @Override
+    public Allowed allowed() {
+        return Allowed.of("frame", List.of("sheet"));
+    }
+
+    @Override
+    public Optional<Form> inner(String step) {
+        return Row.FRAME.inner(step);
+    }
+
+    @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
         return SchemaJson.object("anyOf", List.of(SchemaJson.object("const", WHOLE), Row.FRAME.schema(shared)));
     }

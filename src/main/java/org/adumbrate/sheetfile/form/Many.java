@@ -55,6 +55,21 @@ record Many(Form item, int atLeast, boolean oneAlone) implements Form {
     }
 
     @Override
+    public Allowed allowed() {
+        return Allowed.of("list", List.of());
+    }
+
+    @Override
+    public Optional<Form> inner(String step) {
+        return Steps.index(step).isPresent() ? Optional.of(item) : Optional.empty();
+    }
+
+    @Override
+    public Optional<String> unsaid(Node node) {
+        return oneAlone && item.fits(node) ? Optional.of(Steps.item(0)) : Optional.empty();
+    }
+
+    @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
         Map<String, Object> list = SchemaJson.object("type", "array", "items", item.schema(shared));
         if (atLeast > 0) {

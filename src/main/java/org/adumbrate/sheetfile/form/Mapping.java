@@ -2,6 +2,7 @@ package org.adumbrate.sheetfile.form;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -111,6 +112,24 @@ record Mapping(Class<?> type, List<Field> fields, int atLeast, List<String> toge
         return needed.stream()
                 .map(key -> key + ": ...")
                 .collect(Collectors.joining(", ", "a mapping such as { ", " }"));
+    }
+
+    @Override
+    public Allowed allowed() {
+        return Allowed.of("mapping", List.of());
+    }
+
+    @Override
+    public Optional<Form> inner(String step) {
+        return fields.stream()
+                .filter(field -> field.key().equals(step))
+                .findFirst()
+                .map(Field::form);
+    }
+
+    @Override
+    public List<Field> fields(Collection<String> given) {
+        return fields;
     }
 
     @Override

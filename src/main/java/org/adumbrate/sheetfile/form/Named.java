@@ -2,6 +2,7 @@ package org.adumbrate.sheetfile.form;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.adumbrate.sheetfile.complaint.Place;
@@ -44,6 +45,16 @@ record Named(Form item) implements Form {
     @Override
     public String expected() {
         return "names, each with " + item.expected();
+    }
+
+    @Override
+    public Allowed allowed() {
+        return Allowed.of("names", List.of());
+    }
+
+    @Override
+    public Optional<Form> inner(String step) {
+        return Text.NAME.pattern().matcher(step).matches() ? Optional.of(item) : Optional.empty();
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.adumbrate.sheetfile.form;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -32,6 +33,11 @@ record OutlineOrFile() implements Form {
     @Override
     public String expected() {
         return "the name of an outline such as walking, or a file that ends in " + ENDING;
+    }
+
+    @Override
+    public Allowed allowed() {
+        return Allowed.of("outline", List.of());
     }
 
     @Override

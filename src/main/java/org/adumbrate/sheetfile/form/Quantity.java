@@ -23,6 +23,9 @@ record Quantity(Measure measure, Range range) implements Form {
 
     private static final Pattern NUMBER_AND_UNIT = Pattern.compile("(" + NUMBER + ") *([^-+0-9.,\\s]+)?");
 
+    /** What two ways to compute the same number may differ by, as a share of it. */
+    private static final double ROUNDING = 1e-14;
+
     /** True for a number, be its unit a known one or not. */
     static boolean isOne(String text) {
         return NUMBER_AND_UNIT.matcher(text.strip()).matches();
@@ -91,6 +94,43 @@ record Quantity(Measure measure, Range range) implements Form {
     @Override
     public String expected() {
         return measure.expected();
+    }
+
+    @Override
+    public String measured(String wanted) {
+        boolean isBare = wanted.strip().matches(NUMBER) && !measure.mainUnit().isEmpty();
+        return isBare ? wanted.strip() + " " + measure.mainUnit() : wanted;
+    }
+
+    @Override
+    public Allowed allowed() {
+        return new Allowed(measure.isWhole() ? "integer" : "number", measure.unitWords(), range, List.of());
+    }
+
+    /** Keeps the unit that stands there where the wanted number can be told in it with at most six decimals. */
+    @Override
+    public String restyled(String standing, String wanted) {
+        Matcher old = NUMBER_AND_UNIT.matcher(standing.strip());
+        Matcher parts = NUMBER_AND_UNIT.matcher(wanted.strip());
+        if (!old.matches() || !parts.matches()) {
+            return wanted;
+        }
+        String unit = Optional.ofNullable(old.group(2)).orElse("");
+        String wantedUnit = Optional.ofNullable(parts.group(2)).orElse("");
+        String tail = standing.strip().substring(old.end(1));
+        if (wantedUnit.isEmpty() || wantedUnit.equals(unit)) {
+            return parts.group(1) + tail;
+        }
+        Optional<Double> factor = measure.factor(unit);
+        Optional<Double> wantedFactor = measure.factor(wantedUnit);
+        if (factor.isEmpty() || wantedFactor.isEmpty()) {
+            return wanted;
+        }
+        double number = Double.parseDouble(parts.group(1));
+        double meant = number * wantedFactor.get();
+        String told = Wording.number(Math.round(meant / factor.get() * 1e6) / 1e6);
+        double error = Math.abs(Double.parseDouble(told) * factor.get() - meant);
+        return error <= ROUNDING * Math.abs(meant) ? told + tail : wanted;
     }
 
     @Override

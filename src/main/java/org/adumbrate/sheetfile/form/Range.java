@@ -14,7 +14,11 @@ import org.adumbrate.sheetfile.complaint.Wording;
  * @param max the greatest; infinity for no limit
  * @param choices the only numbers; empty for no such limit
  */
-record Range(double min, double above, double max, List<Double> choices) {
+public record Range(double min, double above, double max, List<Double> choices) {
+    /** Any number. */
+    static final Range ANY =
+            new Range(Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, List.of());
+
     /** Coordinates in mm, also of points that lie well off the sheet. */
     static final Range ON_SHEET = new Range(-100_000, Double.NEGATIVE_INFINITY, 100_000, List.of());
 

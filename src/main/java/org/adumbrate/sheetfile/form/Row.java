@@ -59,6 +59,16 @@ record Row(Class<?> type, List<Form> forms) implements Form {
     }
 
     @Override
+    public Allowed allowed() {
+        return Allowed.of("row", List.of());
+    }
+
+    @Override
+    public Optional<Form> inner(String step) {
+        return Steps.index(step).filter(index -> index < forms.size()).map(forms::get);
+    }
+
+    @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
         List<Map<String, Object>> items =
                 forms.stream().map(form -> form.schema(shared)).toList();

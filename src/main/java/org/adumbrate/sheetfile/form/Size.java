@@ -74,6 +74,11 @@ record Size() implements Form {
     }
 
     @Override
+    public Allowed allowed() {
+        return Allowed.of("size", Paper.names());
+    }
+
+    @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
         return SchemaJson.object("type", "string", "pattern", "^(?:" + MEASURED + "|" + Paper.PATTERN + ")$");
     }

@@ -72,6 +72,11 @@ record Text(
     }
 
     @Override
+    public Allowed allowed() {
+        return Allowed.of(equals(NAME) ? "name" : equals(TIME) ? "time" : "color", List.of());
+    }
+
+    @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
         Map<String, Object> schema =
                 SchemaJson.object("type", types.size() == 1 ? types.get(0) : types, "pattern", "^(?:" + pattern + ")$");

@@ -1,7 +1,9 @@
 package org.adumbrate.sheetfile.form;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -73,6 +75,34 @@ record Ways(List<Mapping> ways) implements Form {
     @Override
     public String expected() {
         return ways.get(0).expected();
+    }
+
+    @Override
+    public Allowed allowed() {
+        return Allowed.of("mapping", List.of());
+    }
+
+    @Override
+    public Optional<Form> inner(String step) {
+        return ways.stream().flatMap(way -> way.inner(step).stream()).findFirst();
+    }
+
+    /** Those of the way that the given keys tell; of all ways, each once, where they tell none. */
+    @Override
+    public List<Field> fields(Collection<String> given) {
+        List<Mapping> told = ways.stream()
+                .filter(way -> ownKeys(way).stream().anyMatch(given::contains))
+                .toList();
+        List<Mapping> taken = !told.isEmpty()
+                ? told
+                : ways.stream()
+                        .filter(way -> ownKeys(way).isEmpty() && given.containsAll(way.requiredKeys()))
+                        .toList();
+        Map<String, Field> fields = new LinkedHashMap<>();
+        for (Mapping way : taken.isEmpty() ? ways : taken) {
+            way.fields().forEach(field -> fields.putIfAbsent(field.key(), field));
+        }
+        return List.copyOf(fields.values());
     }
 
     @Override

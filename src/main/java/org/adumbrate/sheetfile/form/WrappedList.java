@@ -27,6 +27,21 @@ record WrappedList(Class<?> type, Many list) implements Form {
     }
 
     @Override
+    public Allowed allowed() {
+        return list.allowed();
+    }
+
+    @Override
+    public Optional<Form> inner(String step) {
+        return list.inner(step);
+    }
+
+    @Override
+    public Optional<String> unsaid(Node node) {
+        return list.unsaid(node);
+    }
+
+    @Override
     public Map<String, Object> schema(Map<String, Object> shared) {
         return list.schema(shared);
     }

@@ -41,7 +41,7 @@ record LayerChecks(Notes notes) {
         OWN.forEach(layer -> taken.put(layer, "every drawing"));
         List<String> known = new ArrayList<>();
         notes.namesIn("pens").forEach(pen -> claim(pen, "pens." + pen, taken, known));
-        notes.namesIn("veils").forEach(veil -> claim(veil + "-fill", "veils." + veil, taken, known));
+        notes.namesIn("veils").forEach(veil -> claim(veil + NameUses.FILL, "veils." + veil, taken, known));
         notes.namesIn("planting").forEach(name -> claim(name, "planting." + name, taken, new ArrayList<>()));
         notes.namesIn("birds").forEach(name -> claim(name, "birds." + name, taken, new ArrayList<>()));
         known.addAll(PLACES);
@@ -58,7 +58,7 @@ record LayerChecks(Notes notes) {
 
     private void orderNamesEachOnce(List<String> known) {
         Set<Object> named = new HashSet<>();
-        notes.values("order\\[\\d+\\]").forEach(layer -> {
+        notes.values(NameUses.OF_LAYERS).forEach(layer -> {
             String name = (String) layer.getValue();
             if (name.equals(LOWEST)) {
                 notes.complain(layer.getKey(), "the underlay always lies lowest; leave it out");

@@ -14,8 +14,8 @@ import org.adumbrate.sheetfile.form.Notes;
 record NameChecks(Notes notes) {
     void run() {
         floors();
-        all("region", "(veils|planting|birds)\\.[^.]+\\.region|.*\\.behind\\[\\d+\\]", notes.namesIn("regions"));
-        all("pen", "profile\\.pens\\[\\d+\\]", notes.namesIn("pens"));
+        all("region", NameUses.OF_REGIONS, notes.namesIn("regions"));
+        all("pen", NameUses.OF_PENS, notes.namesIn("pens"));
         profileGoesAroundSomething();
     }
 
@@ -24,7 +24,7 @@ record NameChecks(Notes notes) {
         if (floors.isEmpty()) {
             return; // the floors are then fitted, and named by whoever fits them
         }
-        all("floor", "(figures\\[\\d+\\]|planting\\.[^.]+)\\.floor", floors);
+        all("floor", NameUses.OF_FLOORS, floors);
         if (floors.size() > 1) {
             notes.values("figures\\[\\d+\\]|planting\\.[^.]+")
                     .filter(item -> !notes.has(item.getKey() + ".floor"))

@@ -29,7 +29,7 @@ final class Composition extends Composer {
     /** Deeper than any sheet file: the deepest key of the grammar lies at level 7. */
     private static final int DEEPEST = 32;
 
-    private static final LoadSettings SETTINGS = LoadSettings.builder()
+    static final LoadSettings SETTINGS = LoadSettings.builder()
             .setSchema(new CoreSchema())
             .setAllowDuplicateKeys(true)
             .setMaxAliasesForCollections(50)

@@ -30,7 +30,21 @@ public final class YamlText {
 
     private YamlText() {}
 
+    /** The mark by which some editors begin a text, U+FEFF; it belongs to the file and not to its YAML. */
+    public static final String MARK = "\uFEFF";
+
+    /** The text of a file without the mark that it may begin with. */
     public static String read(Path file) throws InputFault, SheetFileFault {
+        return unmarked(whole(file));
+    }
+
+    /** A text without the mark that it may begin with. */
+    public static String unmarked(String text) {
+        return text.startsWith(MARK) ? text.substring(MARK.length()) : text;
+    }
+
+    /** The text of a file, every character of it. */
+    public static String whole(Path file) throws InputFault, SheetFileFault {
         if (!Files.exists(file)) {
             throw new InputFault(file, "no such file", "name a sheet file, such as kiln.sheet.yaml");
         }
@@ -39,7 +53,7 @@ public final class YamlText {
             throw new InputFault(file, kind, "name the sheet file itself");
         }
         try (InputStream bytes = Files.newInputStream(file)) {
-            return read(file, bytes);
+            return whole(file, bytes);
         } catch (InputFault | SheetFileFault e) {
             throw e;
         } catch (IOException e) {
@@ -48,7 +62,7 @@ public final class YamlText {
     }
 
     /** The text of a stream, of which no more is read than a sheet file may have. */
-    public static String read(Path file, InputStream stream) throws IOException {
+    public static String whole(Path file, InputStream stream) throws IOException {
         byte[] bytes = stream.readNBytes(MOST_BYTES + 1);
         if (bytes.length > MOST_BYTES) {
             throw new InputFault(file, "is larger than 1 MiB, as no sheet file is", "is it the right file?");
@@ -59,7 +73,7 @@ public final class YamlText {
         if (result.isError()) {
             throw fault(file, Place.after(decoded), "this is not UTF-8 text; save the sheet file as UTF-8");
         }
-        return decoded.startsWith("\uFEFF") ? decoded.substring(1) : decoded;
+        return decoded;
     }
 
     /** The root node; an empty text gives an empty scalar. */

@@ -1,0 +1,135 @@
+package org.adumbrate.editing;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.UnaryOperator;
+import org.adumbrate.sheetfile.complaint.Complaint;
+import org.adumbrate.sheetfile.complaint.Place;
+import org.adumbrate.sheetfile.edit.Edit;
+import org.adumbrate.sheetfile.edit.EditResult;
+import org.adumbrate.sheetfile.edit.SheetText;
+
+/** Edits a sheet file on the disk, and takes edits back. */
+public final class SheetFileEdits {
+    private final Path file;
+    private final SheetText text;
+
+    private SheetFileEdits(Path file, SheetText text) {
+        this.file = file;
+        this.text = text;
+    }
+
+    /**
+     * Opens a sheet file.
+     *
+     * @throws IOException if it cannot be read, or is no YAML
+     */
+    public static SheetFileEdits of(Path file) throws IOException {
+        SheetText text = SheetText.read(file);
+        text.values(); // complains of what is no YAML
+        return new SheetFileEdits(file, text);
+    }
+
+    /** The text as it was when it was opened. */
+    public SheetText text() {
+        return text;
+    }
+
+    /**
+     * Makes edits.
+     *
+     * @param isDry true to write nothing
+     * @throws IOException if the file cannot be written; it is then as it was
+     */
+    public EditResult edit(List<Edit> edits, boolean isDry) throws IOException {
+        EditResult result = text.edited(edits);
+        if (result instanceof EditResult.Edited edited
+                && !isDry
+                && !edited.spans().isEmpty()) {
+            PastEdit past = past(edited);
+            write(edited.text(), history -> history.with(past));
+        }
+        return result;
+    }
+
+    /** Takes back the last edit that was not taken back; as {@link #edit}. */
+    public EditResult undo(boolean isDry) throws IOException {
+        List<PastEdit> done = history().done();
+        return done.isEmpty()
+                ? refused("there is no edit to undo; what builds and editors change is not kept")
+                : back(done.get(done.size() - 1), isDry, History::undoing, "undone");
+    }
+
+    /** Makes the last edit again that was taken back; as {@link #edit}. */
+    public EditResult redo(boolean isDry) throws IOException {
+        List<PastEdit> undone = history().undone();
+        return undone.isEmpty()
+                ? refused("there is no undone edit to make again; a new edit forgets those that were undone")
+                : back(undone.get(undone.size() - 1), isDry, History::redoing, "made again");
+    }
+
+    private EditResult back(PastEdit past, boolean isDry, BiFunction<History, PastEdit, History> step, String word)
+            throws IOException {
+        String now = text.text();
+        String what = "the edit of '" + past.told().get(0).key() + "' cannot be " + word
+                + ": the sheet file was changed since";
+        Optional<List<EditResult.Span>> found =
+                Swap.back(now, past.swaps(), past.after().equals(Digest.of(now)));
+        if (found.isEmpty()) {
+            return refused(what + " at that place; change it by hand");
+        }
+        List<EditResult.Span> spans = found.get();
+        SheetText next = new SheetText(file, Swap.without(now, past.swaps(), spans));
+        List<Complaint> fresh = next.complaintsBeside(text);
+        if (!fresh.isEmpty()) {
+            Complaint first = fresh.get(0);
+            return refused(what + ", and line " + first.line() + " would become wrong: " + first.text());
+        }
+        PastEdit way = past.reversed();
+        if (!isDry) {
+            PastEdit settled =
+                    new PastEdit(way.told(), Digest.of(now), Digest.of(next.text()), Swap.of(now, next.text(), spans));
+            write(next, history -> step.apply(history, settled));
+        }
+        Place place = next.place(spans.isEmpty() ? 0 : spans.get(0).newFrom());
+        List<EditResult.Change> changes = way.told().stream()
+                .map(told -> new EditResult.Change(told.key(), present(told.before()), present(told.after()), place))
+                .toList();
+        return new EditResult.Edited(next, changes, spans);
+    }
+
+    private PastEdit past(EditResult.Edited edited) {
+        List<PastEdit.ToldChange> told = edited.changes().stream()
+                .map(change -> new PastEdit.ToldChange(
+                        change.key(), change.before().orElse(""), change.after().orElse("")))
+                .toList();
+        String next = edited.text().text();
+        return new PastEdit(told, Digest.of(text.text()), Digest.of(next), Swap.of(text.text(), next, edited.spans()));
+    }
+
+    private void write(SheetText next, UnaryOperator<History> step) throws IOException {
+        HistoryFile before = HistoryFile.of(text);
+        HistoryFile after = HistoryFile.of(next);
+        History history = step.apply(history());
+        before.write(history);
+        if (!after.equals(before)) {
+            after.write(history); // the edit moved the outputs; the way back is found from there
+        }
+        SheetFileWriter.write(file, text.text(), next.text());
+    }
+
+    private History history() {
+        return HistoryFile.of(text).read().at(Digest.of(text.text()));
+    }
+
+    private static Optional<String> present(String text) {
+        return Optional.of(text).filter(told -> !told.isEmpty());
+    }
+
+    private EditResult refused(String reason) {
+        return new EditResult.Refused(List.of(new Complaint(file, 1, 1, reason)));
+    }
+}
