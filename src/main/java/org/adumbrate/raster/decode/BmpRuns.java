@@ -22,6 +22,8 @@ final class BmpRuns {
     private int emptyRows;
     private boolean ended;
     private int row;
+    private int pendingCount = -1;
+    private int pendingValue;
 
     /** @param in stands at the first run */
     BmpRuns(SourceFile file, BmpHead head, InputStream in) {
@@ -47,8 +49,19 @@ final class BmpRuns {
     private void unpack() throws IOException {
         boolean within = true;
         while (within) {
-            int count = read();
-            int value = read();
+            if (pendingCount < 0) {
+                pendingCount = read();
+                pendingValue = read();
+            }
+            int count = pendingCount;
+            int value = pendingValue;
+            boolean isEscape = count == 0 && value <= MOVE;
+            if (column == codes.length && !isEscape) {
+                // Some writers leave out the end of a full row.
+                column = 0;
+                return;
+            }
+            pendingCount = -1;
             if (count > 0) {
                 run(count, value);
             } else if (value > MOVE) {

@@ -80,7 +80,7 @@ class BmpAndPnmTest {
 
     @Test
     void commentsStandAnywhereInAHead() throws IOException {
-        decode("P5 # one\n# two\n1#three\n3 9\n# four\n255\n", binary(1, 8)).check(Pattern::light8, 1e-6);
+        decode("P5 # one\n# two\n13#three\n9\n# four\n255\n", binary(1, 8)).check(Pattern::light8, 1e-6);
     }
 
     /** Read by the byte from the file, it took a minute and a half. */
