@@ -39,6 +39,7 @@ record BmpHead(
     private static final int INFO = 40;
     private static final int MASKS = 52;
     private static final int ALPHA_MASK = 56;
+    private static final int SHORT_OS_2 = 16;
     private static final int OS_2 = 64;
     private static final int LONGEST = 124;
     private static final int LARGEST_PALETTE = 256;
@@ -71,10 +72,18 @@ record BmpHead(
         if (length == CORE) {
             return core(file, head);
         }
-        if (length < INFO || length > LONGEST) {
+        if (length < SHORT_OS_2 || length > LONGEST) {
             throw file.damaged("its head cannot be read as BMP (it is " + (length & 0xffffffffL) + " bytes long)");
         }
-        return info(file, head);
+        return info(file, head, fields(head));
+    }
+
+    /** The head's fields; one of OS/2 2.x may end after any of them, and the rest is 0. */
+    private static ByteBuffer fields(ByteBuffer head) {
+        byte[] bytes = head.array().clone();
+        int end = FILE_HEADER + head.getInt(14);
+        Arrays.fill(bytes, end, Math.max(end, FILE_HEADER + INFO), (byte) 0);
+        return ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
     }
 
     private static BmpHead core(SourceFile file, ByteBuffer head) throws IOException {
@@ -94,17 +103,17 @@ record BmpHead(
                 EmbeddedProfile.NONE);
     }
 
-    private static BmpHead info(SourceFile file, ByteBuffer head) throws IOException {
+    private static BmpHead info(SourceFile file, ByteBuffer head, ByteBuffer fields) throws IOException {
         // A negative height means rows from the top down.
-        PixelSize size = file.checkedSize(head.getInt(18), Math.abs((long) head.getInt(22)));
-        int bits = head.getShort(28);
-        Packing packing = packing(file, head);
+        PixelSize size = file.checkedSize(fields.getInt(18), Math.abs((long) fields.getInt(22)));
+        int bits = fields.getShort(28);
+        Packing packing = packing(file, fields);
         if (packing == Packing.PLAIN) {
             requirePixels(file, head, size, bits);
         } else {
             file.requireBytes(size, size.count() / MOST_PIXELS_PER_BYTE);
         }
-        int colours = head.getInt(46);
+        int colours = fields.getInt(46);
         if (colours < 0 || colours > LARGEST_PALETTE && bits <= 8) {
             throw file.damaged("it states a palette of " + (colours & 0xffffffffL) + " colours");
         }
@@ -112,13 +121,13 @@ record BmpHead(
         int paletteAt = FILE_HEADER + head.getInt(14);
         return new BmpHead(
                 size,
-                head.getInt(22) < 0,
+                fields.getInt(22) < 0,
                 bits,
                 packing,
                 pixelsAt(head),
-                masks(file, head, bits),
+                masks(file, head, fields.getInt(30), bits),
                 palette(file, head, paletteAt, 4, bits, most),
-                Resolution.dpi(head.getInt(38), head.getInt(42), Resolution.INCH_M),
+                Resolution.dpi(fields.getInt(38), fields.getInt(42), Resolution.INCH_M),
                 profile(file, head));
     }
 
@@ -157,8 +166,7 @@ record BmpHead(
      * Masks count where the method says so (BI_BITFIELDS, BI_ALPHABITFIELDS). Otherwise 16 bits are 5 for each colour, and of
      * 32 the highest byte is not used (BITMAPINFOHEADER, biBitCount): it is no alpha, whatever stands in it.
      */
-    private static int[] masks(SourceFile file, ByteBuffer head, int bits) throws IOException {
-        int method = head.getInt(30);
+    private static int[] masks(SourceFile file, ByteBuffer head, int method, int bits) throws IOException {
         if (method != 3 && method != 6) {
             return bits == 16 ? MASKS_OF_16.clone() : MASKS_OF_32.clone();
         }
@@ -167,12 +175,13 @@ record BmpHead(
         int at = FILE_HEADER + INFO;
         int[] masks = {head.getInt(at), head.getInt(at + 4), head.getInt(at + 8), alpha ? head.getInt(at + 12) : 0};
         boolean within = length >= MASKS || pixelsAt(head) >= at + (alpha ? 16 : 12);
-        for (int c = 0; c < masks.length; c++) {
-            int run = masks[c] >>> Integer.numberOfTrailingZeros(masks[c]);
-            boolean empty = masks[c] == 0;
-            if (!within || (empty && c < 3) || (!empty && (run & run + 1) != 0) || Integer.bitCount(masks[c]) > 16) {
-                throw file.damaged("its head cannot be read as BMP (its masks make no sense)");
-            }
+        boolean sound = within && (masks[0] | masks[1] | masks[2]) != 0;
+        for (int mask : masks) {
+            int run = mask == 0 ? 0 : mask >>> Integer.numberOfTrailingZeros(mask);
+            sound &= (run & run + 1) == 0;
+        }
+        if (!sound) {
+            throw file.damaged("its head cannot be read as BMP (its masks make no sense)");
         }
         return masks;
     }

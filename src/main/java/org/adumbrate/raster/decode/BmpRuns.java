@@ -17,20 +17,19 @@ final class BmpRuns {
     private final SourceFile file;
     private final BmpHead head;
     private final InputStream in;
+    /** Of a row; some writers fill it up to a multiple of four, as a plain row is. */
     private final byte[] codes;
     private int column;
     private int emptyRows;
     private boolean ended;
     private int row;
-    private int pendingCount = -1;
-    private int pendingValue;
 
     /** @param in stands at the first run */
     BmpRuns(SourceFile file, BmpHead head, InputStream in) {
         this.file = file;
         this.head = head;
         this.in = in;
-        this.codes = new byte[head.size().width()];
+        this.codes = new byte[(head.size().width() + 3) / 4 * 4];
     }
 
     /** The next row, packed as a plain one is. */
@@ -49,19 +48,8 @@ final class BmpRuns {
     private void unpack() throws IOException {
         boolean within = true;
         while (within) {
-            if (pendingCount < 0) {
-                pendingCount = read();
-                pendingValue = read();
-            }
-            int count = pendingCount;
-            int value = pendingValue;
-            boolean isEscape = count == 0 && value <= MOVE;
-            if (column == codes.length && !isEscape) {
-                // Some writers leave out the end of a full row.
-                column = 0;
-                return;
-            }
-            pendingCount = -1;
+            int count = read();
+            int value = read();
             if (count > 0) {
                 run(count, value);
             } else if (value > MOVE) {
@@ -129,11 +117,11 @@ final class BmpRuns {
 
     private void pack(byte[] packed) {
         if (head.bits() == 8) {
-            System.arraycopy(codes, 0, packed, 0, codes.length);
+            System.arraycopy(codes, 0, packed, 0, Math.min(packed.length, codes.length));
             return;
         }
         Arrays.fill(packed, (byte) 0);
-        for (int x = 0; x < codes.length; x++) {
+        for (int x = 0; x < head.size().width(); x++) {
             packed[x / 2] |= (byte) (x % 2 == 0 ? codes[x] << 4 : codes[x]);
         }
     }

@@ -276,6 +276,35 @@ class BmpAndPnmTest {
         assertThat(picture.at(9, 0, 0)).isZero();
     }
 
+    /** As some writers do: rows of 13 are filled up to 16 codes. */
+    @Test
+    void runsMayFillARowUpToAMultipleOfFour() throws IOException {
+        byte[] palette = new byte[4 * 256];
+        for (int i = 0; i < palette.length; i++) {
+            palette[i] = (byte) (i % 4 == 3 ? 0 : i / 4);
+        }
+        ByteArrayOutputStream runs = new ByteArrayOutputStream();
+        for (int y = HEIGHT - 1; y >= 0; y--) {
+            runs.writeBytes(new byte[] {WIDTH, (byte) (20 * y), 3, 99, 0, 0});
+        }
+        runs.writeBytes(new byte[] {0, 1});
+        decodeBmp(bmp(8, 1, false, palette, runs.toByteArray())).check((x, y, c) -> Pattern.srgb(20 * y, 8), 1e-6);
+        runs.reset();
+        runs.writeBytes(new byte[] {17, 1, 0, 0, 0, 1});
+        assertBmpFault(bmp(8, 1, false, palette, runs.toByteArray()), "a run leads out of a row");
+    }
+
+    /** OS/2 2.x: a head of 16 bytes, then the palette. */
+    @Test
+    void aHeadMayEndAfterItsBits() throws IOException {
+        byte[] rows = new byte[4 * HEIGHT];
+        byte[] head = java.util.Arrays.copyOf(bmp(1, 0, false, new byte[0], new byte[0]), 30);
+        ByteBuffer out = ByteBuffer.allocate(30 + 8 + rows.length).order(ByteOrder.LITTLE_ENDIAN);
+        out.put(head).put(new byte[] {10, 20, 30, 0, 40, 50, 60, 0}).put(rows);
+        out.putInt(2, out.capacity()).putInt(10, 38).putInt(14, 16);
+        decodeBmp(out.array()).check((x, y, c) -> Pattern.srgb(30 - 10 * c, 8), 1e-6);
+    }
+
     @Test
     void plainBitmapsComeFromTheTopDown() throws IOException {
         assertThat(decodeBmp(colourBitmap()).info().inOrder()).isTrue();
