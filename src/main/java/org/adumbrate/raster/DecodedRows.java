@@ -3,6 +3,7 @@ package org.adumbrate.raster;
 import java.io.IOException;
 import java.io.InterruptedIOException;
 import java.io.UncheckedIOException;
+import java.util.Optional;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.geometry.PixelSize;
 
@@ -28,6 +29,7 @@ public final class DecodedRows implements LightRows {
     private int released;
     private boolean stopped;
     private Throwable failure;
+    private final Strays strays = new Strays();
 
     private DecodedRows(RasterReader reader, int capacity, boolean inTurn, RowStore store) {
         this.reader = reader;
@@ -99,6 +101,20 @@ public final class DecodedRows implements LightRows {
     @Override
     public boolean inTurn() {
         return inTurn;
+    }
+
+    /**
+     * Goes through all rows from the top, which are then released if not all are kept.
+     *
+     * @return what was found amiss in their values
+     * @throws InputFault if any are no light
+     */
+    public Optional<String> awaitAll() throws IOException {
+        for (int row = 0; row < size.height(); row++) {
+            await(row + 1);
+            releaseAbove(row + 1);
+        }
+        return strays.note();
     }
 
     /** What the file says of itself. */
@@ -202,6 +218,7 @@ public final class DecodedRows implements LightRows {
             } else {
                 decodeTurned();
             }
+            strays.refuse(info.file());
         } catch (DecodingStopped e) {
             return;
         } catch (Throwable e) {
@@ -231,6 +248,7 @@ public final class DecodedRows implements LightRows {
     }
 
     private void put(int x, int y, int pixels, Samples samples, int offset) {
+        look(x, y, pixels, samples, offset);
         if (x == 0) {
             awaitRoom(y);
         }
@@ -243,11 +261,26 @@ public final class DecodedRows implements LightRows {
         }
     }
 
+    /** The last row is not given to anyone before all are known to be light. */
+    private void look(int x, int y, int pixels, Samples samples, int offset) {
+        if (samples instanceof Samples.Floats floats) {
+            strays.take(x, y, floats.values(), offset, pixels, info.light().storedChannels());
+            if (info.inOrder() && y == info.stored().height() - 1) {
+                try {
+                    strays.refuse(info.file());
+                } catch (InputFault e) {
+                    throw new UncheckedIOException(e);
+                }
+            }
+        }
+    }
+
     private void decodeTurned() throws IOException {
         TurningBlock block = new TurningBlock(
                 store, info.orientation(), size, info.light().storedChannels(), info.type());
         reader.decode((x, y, pixels, samples, offset) -> {
             awaitRoom(0);
+            look(x, y, pixels, samples, offset);
             block.put(x, y, pixels, samples, offset);
         });
         block.flush();

@@ -55,6 +55,75 @@ class DecodedRowsTest {
         }
     }
 
+    private static RasterReader floats(boolean inOrder, float... values) {
+        RasterInfo info = new RasterInfo(
+                java.nio.file.Path.of("reals.tif"),
+                "TIFF",
+                new org.adumbrate.geometry.PixelSize(2, values.length / 2),
+                Orientation.TOP_LEFT,
+                SampleType.FLOAT,
+                new LightDecoder() {
+                    @Override
+                    public int storedChannels() {
+                        return 1;
+                    }
+
+                    @Override
+                    public int lightChannels() {
+                        return 1;
+                    }
+
+                    @Override
+                    public void decode(Samples samples, int from, int pixels, float[] light, int at) {
+                        System.arraycopy(((Samples.Floats) samples).values(), from, light, at, pixels);
+                    }
+                },
+                java.util.OptionalDouble.empty(),
+                inOrder);
+        return new RasterReader() {
+            @Override
+            public RasterInfo info() {
+                return info;
+            }
+
+            @Override
+            public void decode(SampleSink sink) {
+                for (int y = 0; y < values.length / 2; y++) {
+                    sink.put(0, y, 2, new Samples.Floats(values), 2 * y);
+                }
+            }
+
+            @Override
+            public void close() {}
+        };
+    }
+
+    @Test
+    void numbersThatAreNoLightAreRefusedWithCountAndPlace() throws IOException {
+        float nan = Float.NaN;
+        float infinite = Float.NEGATIVE_INFINITY;
+        for (boolean inOrder : new boolean[] {true, false}) {
+            for (float[] values : new float[][] {{0, 1, 1, nan, infinite, 1}, {0, 1, 1, nan, 1, 1, 1, infinite}}) {
+                try (DecodedRows rows = DecodedRows.windowed(floats(inOrder, values), 8, 1 << 20)) {
+                    assertThatThrownBy(() -> rows.read(0, 0, 2, values.length / 2, new float[values.length]))
+                            .isInstanceOf(InputFault.class)
+                            .hasMessageContaining("holds 2 values that are no light")
+                            .hasMessageContaining("the first in column 1 of row 1");
+                }
+            }
+        }
+    }
+
+    @Test
+    void negativeNumbersAreTold() throws IOException {
+        try (DecodedRows rows = DecodedRows.windowed(floats(true, 0, 1, -0.5f, 2, -1, 1), 8, 1 << 20)) {
+            assertThat(rows.awaitAll()).get().asString().contains("2 negative values").contains("column 0 of row 1");
+        }
+        try (DecodedRows rows = DecodedRows.windowed(floats(true, 0, 1), 8, 1 << 20)) {
+            assertThat(rows.awaitAll()).isEmpty();
+        }
+    }
+
     @Test
     void readingOutsideTheWindowIsADefectAndDoesNotHang() throws IOException {
         MemoryReader reader = new MemoryReader(WIDTH, HEIGHT, 1, noise(WIDTH * HEIGHT), Orientation.TOP_LEFT);

@@ -3,6 +3,7 @@ package org.adumbrate.prepare.passes;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.adumbrate.prepare.memory.Part;
@@ -16,6 +17,7 @@ import org.adumbrate.raster.RowPassage;
 import org.adumbrate.raster.GreyReduction;
 import org.adumbrate.raster.RasterInfo;
 import org.adumbrate.raster.RasterReader;
+import org.adumbrate.raster.SampleType;
 import org.adumbrate.raster.decode.RasterFiles;
 import org.adumbrate.registration.PassImage;
 import org.adumbrate.underlay.PassTones;
@@ -71,6 +73,20 @@ public record PassPixels(Path file, String content, RasterInfo info, long allowa
         try (Rows rows = look()) {
             return PassTones.measure(rows.rows());
         }
+    }
+
+    /**
+     * What is to be known of the pass: what its head made one pass over or guess, and numbers in it that are no light. Only
+     * floating-point ones can be none; a pass of these is read once for that.
+     */
+    List<String> notes() throws IOException {
+        List<String> notes = new ArrayList<>(info.notes());
+        if (info.type() == SampleType.FLOAT) {
+            try (Rows rows = look()) {
+                rows.rows().awaitAll().ifPresent(notes::add);
+            }
+        }
+        return notes;
     }
 
     /** What may be kept in memory of each of so many passes: together no more than half of the heap. */

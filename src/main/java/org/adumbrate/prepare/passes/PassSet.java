@@ -150,7 +150,7 @@ public record PassSet(List<PreparedPass> prepared, List<Trouble> troubles, Optio
                                 + ": no lit white was found in it, so its tones are taken as they are; give 'white: as-is'"
                                 + " if that is meant"));
             }
-            for (String note : pass.pixels().info().notes()) {
+            for (String note : pass.notes()) {
                 findings.add(new Finding(Finding.Severity.NOTE, pass.file() + ": " + note));
             }
         }

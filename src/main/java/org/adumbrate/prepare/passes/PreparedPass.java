@@ -28,11 +28,18 @@ import org.adumbrate.underlay.WhitePoint;
  * @param pixels its pixels
  * @param pinned where it lies, and whether it is pinned where its edges say it does not lie
  * @param tones its tones, if they were measured
+ * @param notes what is to be known of its file
  */
 public record PreparedPass(
-        PassRequest request, PassPixels pixels, FramePlacement.Pinned pinned, Optional<PassTones> tones) {
+        PassRequest request, PassPixels pixels, FramePlacement.Pinned pinned, Optional<PassTones> tones,
+        List<String> notes) {
     /** Enlarged more than this, edges of a render look soft beside lines; common practice: half the print's resolution. */
     public static final double MOST_ENLARGED = 2;
+
+    /** Copies the notes. */
+    public PreparedPass {
+        notes = List.copyOf(notes);
+    }
 
     /**
      * Places and measures a pass.
@@ -53,7 +60,7 @@ public record PreparedPass(
         Optional<PassTones> tones = measures && pinned.placement().aligned()
                 ? Optional.of(run.of(Part.TONES, PassTones.class, List.of(pixels.content()), pixels::tones))
                 : Optional.empty();
-        return new PreparedPass(request, pixels, pinned, tones);
+        return new PreparedPass(request, pixels, pinned, tones, pixels.notes());
     }
 
     private static FramePlacement.Pinned place(

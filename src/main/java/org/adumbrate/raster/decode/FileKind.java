@@ -30,9 +30,8 @@ enum FileKind {
             case PNG -> PngReader.open(file);
             case JPEG -> JpegReader.open(file);
             case TIFF -> TiffReader.open(file);
-            case BMP -> PluginReader.open(file, Plugin.BMP);
-            case PNM -> PluginReader.open(file, Plugin.PNM);
-            case PAM -> PluginReader.open(file, Plugin.PAM);
+            case BMP -> BmpReader.open(file);
+            case PNM, PAM -> PnmReader.open(file);
             case HDR -> HdrReader.open(file);
         };
     }

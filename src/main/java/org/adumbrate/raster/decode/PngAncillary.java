@@ -3,11 +3,13 @@ package org.adumbrate.raster.decode;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.zip.DataFormatException;
 import java.util.zip.Inflater;
+import org.adumbrate.raster.Orientation;
 
-/** What a PNG's chunks before the image data say of its colour and resolution. */
+/** What a PNG's chunks beside the image data say of its colour, resolution and orientation. */
 final class PngAncillary {
     private static final int LARGEST_PROFILE = 1 << 24;
     private static final int LARGEST_CHUNK = 1 << 24;
@@ -22,6 +24,10 @@ final class PngAncillary {
     private double[] chromaticities;
     private OptionalDouble dpi = OptionalDouble.empty();
     private ExifBlock exif = ExifBlock.NONE;
+    private ExifBlock textExif = ExifBlock.NONE;
+    private int xmpOrientation;
+    private Optional<PngCodePoints> codePoints = Optional.empty();
+    private long dataAt;
 
     private PngAncillary(SourceFile file) {
         this.file = file;
@@ -38,12 +44,13 @@ final class PngAncillary {
             found.take(chunks);
             chunks.next();
         }
+        found.dataAt = chunks.at();
         return found;
     }
 
     private void take(PngChunks chunks) throws IOException {
         switch (chunks.type()) {
-            case "PLTE", "tRNS", "iCCP", "sRGB", "gAMA", "cHRM", "pHYs", "eXIf" -> {
+            case "PLTE", "tRNS", "iCCP", "sRGB", "gAMA", "cHRM", "cICP", "pHYs", "eXIf", "tEXt", "zTXt", "iTXt" -> {
                 if (chunks.left() > LARGEST_CHUNK) {
                     throw file.damaged("its chunk " + chunks.type() + " is " + chunks.left() + " bytes long");
                 }
@@ -68,7 +75,21 @@ final class PngAncillary {
             case "gAMA" -> gamma = body.length == 4 ? data.getInt() / 1e5 : 0;
             case "cHRM" -> chromaticities = body.length == 32 ? chromaticities(data) : null;
             case "pHYs" -> dpi = body.length == 9 ? dpi(data) : dpi;
-            default -> exif = ExifBlock.read(file, body);
+            case "cICP" -> codePoints = PngCodePoints.read(body);
+            default -> takeSeen(type, body);
+        }
+    }
+
+    /** What says how the picture is to be seen. */
+    private void takeSeen(String type, byte[] body) throws IOException {
+        if (type.equals("eXIf")) {
+            exif = ExifBlock.read(file, body);
+            return;
+        }
+        Optional<PngText> text = PngText.read(type, body);
+        if (text.isPresent()) {
+            textExif = text.get().exif(file).orElse(textExif);
+            xmpOrientation = Math.max(xmpOrientation, text.get().orientation());
         }
     }
 
@@ -146,13 +167,29 @@ final class PngAncillary {
         return chromaticities;
     }
 
-    /** Stated resolution, by pHYs or else by the Exif block. */
-    OptionalDouble dpi() {
-        return dpi.isPresent() ? dpi : exif.dpi();
+    /** The colour space of cICP. */
+    Optional<PngCodePoints> codePoints() {
+        return codePoints;
     }
 
-    /** The Exif block. */
-    ExifBlock exif() {
-        return exif;
+    /** Looks behind the image data as well for what says how the picture is to be seen. */
+    void readTail() throws IOException {
+        PngTail.read(file, dataAt, this::takeSeen);
+    }
+
+    /** Stated resolution, by pHYs or else by the Exif block. */
+    OptionalDouble dpi() {
+        return dpi.isPresent() ? dpi : shown().dpi();
+    }
+
+    /** How to turn it: by the Exif block or else by XMP. */
+    Orientation orientation() {
+        Orientation stated = shown().orientation();
+        return stated == Orientation.TOP_LEFT ? Orientation.ofExif(xmpOrientation) : stated;
+    }
+
+    /** The Exif block of the chunk made for it, or else of a text. */
+    private ExifBlock shown() {
+        return exif.equals(ExifBlock.NONE) ? textExif : exif;
     }
 }

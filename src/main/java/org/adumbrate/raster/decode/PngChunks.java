@@ -22,6 +22,7 @@ final class PngChunks implements Closeable {
     private long position = SIGNATURE;
     private String type = "";
     private int left;
+    private boolean checked;
 
     /** Stands before the first chunk. */
     PngChunks(SourceFile file) throws IOException {
@@ -45,6 +46,7 @@ final class PngChunks implements Closeable {
         if (left < 0 || left > file.bytes() - position) {
             throw file.endsEarly("within its chunk " + type);
         }
+        checked = false;
         crc.reset();
         crc.update(head, 4, 4);
     }
@@ -59,9 +61,17 @@ final class PngChunks implements Closeable {
         return left;
     }
 
+    /** Where in the file the chunk entered last begins; its body must not have been read yet. */
+    long at() {
+        return position - 8;
+    }
+
     /** Reads some of the body; 0 at its end, once its CRC has been found right. */
     int read(byte[] into) throws IOException {
         if (left == 0) {
+            if (!checked) {
+                checkCrc();
+            }
             return 0;
         }
         int count = in.read(into, 0, Math.min(left, into.length));
@@ -99,9 +109,11 @@ final class PngChunks implements Closeable {
         in.skipNBytes(rest);
         position += rest;
         left = 0;
+        checked = true;
     }
 
     private void checkCrc() throws IOException {
+        checked = true;
         byte[] stored = in.readNBytes(4);
         position += stored.length;
         if (stored.length < 4) {

@@ -1,8 +1,12 @@
 package org.adumbrate.raster.decode;
 
 import java.util.List;
+import java.util.Optional;
 
-/** The colour of a PNG: its profile, else sRGB if it says so, else gAMA and cHRM, else sRGB. */
+/**
+ * The colour of a PNG, in the order of precedence of PNG 3rd edition, 4.3 (table 1): cICP, else iCCP, else sRGB, else gAMA
+ * and cHRM; what is left open is as in sRGB.
+ */
 final class PngColour {
     /** The gAMA that writers state for sRGB (ISO/IEC 15948, 11.3.3.5). */
     private static final double SRGB_GAMMA = 0.45455;
@@ -12,17 +16,19 @@ final class PngColour {
     private PngColour() {}
 
     static Colorimetry of(PngAncillary said, ColourModel model, List<String> notes) {
+        Optional<Colorimetry> named = said.codePoints().flatMap(points -> points.colorimetry(model, notes));
+        if (named.isPresent()) {
+            return named.get();
+        }
         if (said.profile().isPresent()) {
             return said.profile().colorimetry(model, notes);
         }
-        if (said.srgb() || said.gamma() <= 0) {
+        if (said.srgb()) {
             return Colorimetry.untagged(model);
         }
         boolean srgbPrimaries = said.chromaticities() == null || Primaries.areSrgb(said.chromaticities());
-        if (srgbPrimaries && Math.abs(said.gamma() - SRGB_GAMMA) < SAME) {
-            return Colorimetry.untagged(model);
-        }
-        Curve curve = Curve.power(1 / said.gamma());
+        boolean srgbCurve = said.gamma() <= 0 || (srgbPrimaries && Math.abs(said.gamma() - SRGB_GAMMA) < SAME);
+        Curve curve = srgbCurve ? Curve.SRGB : Curve.power(1 / said.gamma());
         if (model == ColourModel.GREY || srgbPrimaries) {
             return Colorimetry.curve(model.channels(), curve);
         }

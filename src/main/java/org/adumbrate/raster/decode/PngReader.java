@@ -24,13 +24,14 @@ final class PngReader implements RasterReader {
         try (PngChunks chunks = new PngChunks(file)) {
             PngHeader header = PngHeader.read(file, chunks);
             PngAncillary said = PngAncillary.read(file, chunks);
+            said.readTail();
             PixelLayout layout = PngPixels.of(file, header, said).layout();
             List<String> notes = new ArrayList<>();
             RasterInfo info = new RasterInfo(
                     file.path(),
                     "PNG",
                     header.size(),
-                    said.exif().orientation(),
+                    said.orientation(),
                     layout.type(),
                     layout.decoder(PngColour.of(said, layout.colour(), notes)),
                     said.dpi(),

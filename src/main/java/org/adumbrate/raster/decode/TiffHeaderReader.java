@@ -107,7 +107,11 @@ final class TiffHeaderReader {
         return false;
     }
 
-    /** ExtraSamples: 1 is associated alpha, 2 straight, 0 something else, which is no business of the picture. */
+    /**
+     * ExtraSamples (TIFF 6.0, section 18): 1 is associated alpha, 2 straight, 0 something else, which is no business of the
+     * picture. The field must be there if there are more samples than the colour needs. Where it is missing all the same,
+     * every reader in the field takes the fourth sample of RGB for alpha, most of them for straight alpha: so do we.
+     */
     private Alpha alpha(Photometric photometric, int samples) throws IOException {
         int colours =
                 photometric == Photometric.PALETTE ? 1 : photometric.model().channels();
@@ -117,11 +121,18 @@ final class TiffHeaderReader {
         if (samples == colours || photometric == Photometric.PALETTE) {
             return Alpha.NONE;
         }
+        if (hasUnnamedAlpha(fields, photometric, samples)) {
+            return Alpha.STRAIGHT;
+        }
         return switch ((int) fields.number(TiffTag.EXTRA_SAMPLES, 0)) {
             case 1 -> Alpha.ASSOCIATED;
             case 2 -> Alpha.STRAIGHT;
             default -> Alpha.NONE;
         };
+    }
+
+    private static boolean hasUnnamedAlpha(TiffFields fields, Photometric photometric, int samples) {
+        return photometric == Photometric.RGB && samples == 4 && !fields.has(TiffTag.EXTRA_SAMPLES);
     }
 
     private void requireReadable(TiffHeader header) throws IOException {

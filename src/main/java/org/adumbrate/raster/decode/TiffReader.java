@@ -33,6 +33,9 @@ final class TiffReader implements RasterReader {
         TiffPixels pixels = TiffPixels.of(file, fields, header);
         List<String> notes = new ArrayList<>();
         ExifBlock shown = ExifBlock.of(fields);
+        if (header.alpha() != Alpha.NONE && !fields.has(TiffTag.EXTRA_SAMPLES)) {
+            notes.add("does not say what its fourth channel is; it is taken for transparency");
+        }
         PixelLayout layout = pixels.layout();
         RasterInfo info = new RasterInfo(
                 file.path(),

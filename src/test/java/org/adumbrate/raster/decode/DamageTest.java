@@ -56,7 +56,7 @@ class DamageTest {
                                 "P7\nWIDTH 13\nHEIGHT 9\nDEPTH 3\nMAXVAL 255\nTUPLTYPE RGB\nENDHDR\n"
                                         .getBytes(StandardCharsets.US_ASCII),
                                 samples)),
-                Named.of("BMP", PluginReaderTest.colourBitmap()));
+                Named.of("BMP", BmpAndPnmTest.colourBitmap()));
         Stream<Named<byte[]>> stored = Stream.of(
                         "inks-ycck.jpg",
                         "opencv.hdr",

@@ -8,6 +8,7 @@ import static org.assertj.core.data.Offset.offset;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.adumbrate.fault.InputFault;
@@ -82,6 +83,114 @@ class PngReaderTest {
         assertThat(picture.info().light().lightChannels()).isEqualTo(1);
         double[] expected = {0.8, Pattern.srgb(100, 8) * 0.8 + 0.2, Pattern.srgb(200, 8)};
         picture.check((x, y, c) -> expected[(x + y) % 3], 1e-6);
+    }
+
+    /** PNG 3rd edition, 10.1: the boundaries between IDAT chunks are arbitrary, and one may be empty. */
+    @Test
+    void imageDataChunksMayBeEmpty() throws IOException {
+        byte[] packed = PngBytes.deflate(PngBytes.rows(WIDTH, HEIGHT, 8, 1, (x, y, c) -> Pattern.code8(x, y, 0), 0));
+        byte[] none = {};
+        PngBytes png = new PngBytes().header(WIDTH, HEIGHT, 8, GREY, 0).chunk("IDAT", none);
+        png.chunk("IDAT", java.util.Arrays.copyOf(packed, 20)).chunk("IDAT", none);
+        png.chunk("IDAT", java.util.Arrays.copyOfRange(packed, 20, packed.length));
+        decode(png.chunk("IDAT", none)).check((x, y, c) -> Pattern.light8(x, y, 0), 1e-6);
+    }
+
+    /** Little-endian, one field: Orientation 6. */
+    private static final byte[] EXIF = {
+        'I', 'I', 42, 0, 8, 0, 0, 0, 1, 0, 0x12, 1, 3, 0, 1, 0, 0, 0, 6, 0, 0, 0, 0, 0, 0, 0
+    };
+
+    @ParameterizedTest
+    @ValueSource(strings = {"before", "behind"})
+    void orientationByExifTextAndXmp(String where) throws IOException {
+        String hex = java.util.HexFormat.of().formatHex(EXIF);
+        String raw = "\nexif\n      " + EXIF.length + "\n" + hex.substring(0, 40) + "\n" + hex.substring(40) + "\n";
+        byte[] name = "Raw profile type exif\0".getBytes(StandardCharsets.ISO_8859_1);
+        byte[] packed = PngBytes.deflate(raw.getBytes(StandardCharsets.ISO_8859_1));
+        String xmp = "XML:com.adobe.xmp\0\0\0\0\0<rdf:Description ";
+        assertThat(orientation(where, "eXIf", EXIF)).isEqualTo(Orientation.RIGHT_TOP);
+        assertThat(orientation(where, "tEXt", joined(name, raw.getBytes(StandardCharsets.ISO_8859_1))))
+                .isEqualTo(Orientation.RIGHT_TOP);
+        assertThat(orientation(where, "zTXt", joined(joined(name, new byte[1]), packed)))
+                .isEqualTo(Orientation.RIGHT_TOP);
+        assertThat(orientation(where, "iTXt", (xmp + "tiff:Orientation=\"3\"/>").getBytes(StandardCharsets.UTF_8)))
+                .isEqualTo(Orientation.BOTTOM_RIGHT);
+        assertThat(orientation(
+                        where,
+                        "iTXt",
+                        (xmp + "><tiff:Orientation>8</tiff:Orientation>").getBytes(StandardCharsets.UTF_8)))
+                .isEqualTo(Orientation.LEFT_BOTTOM);
+        assertThat(orientation(where, "iTXt", (xmp + "tiff:Orientation='9'").getBytes(StandardCharsets.UTF_8)))
+                .isEqualTo(Orientation.TOP_LEFT);
+        assertThat(orientation(where, "tEXt", joined(name, "\nexif\n 3\n4z".getBytes(StandardCharsets.UTF_8))))
+                .isEqualTo(Orientation.TOP_LEFT);
+    }
+
+    private Orientation orientation(String where, String type, byte[] body) throws IOException {
+        byte[] rows = PngBytes.rows(WIDTH, HEIGHT, 8, 1, (x, y, c) -> 0, 0);
+        PngBytes png = new PngBytes().header(WIDTH, HEIGHT, 8, GREY, 0);
+        if (where.equals("before")) {
+            png.chunk(type, body).data(rows, 1);
+        } else {
+            png.data(rows, 2).chunk(type, body);
+        }
+        return decode(png).info().orientation();
+    }
+
+    private static byte[] joined(byte[] first, byte[] second) {
+        byte[] both = java.util.Arrays.copyOf(first, first.length + second.length);
+        System.arraycopy(second, 0, both, first.length, second.length);
+        return both;
+    }
+
+    /** PNG 3rd edition, 11.3.2.6: cICP comes before gAMA, cHRM and sRGB. Linear light, then Display P3's green. */
+    @Test
+    void codePointsComeFirst() throws IOException {
+        byte[] grey = PngBytes.rows(WIDTH, HEIGHT, 8, 1, (x, y, c) -> Pattern.code8(x, y, 0), 0);
+        decode(new PngBytes()
+                        .header(WIDTH, HEIGHT, 8, GREY, 0)
+                        .ints("gAMA", 200000)
+                        .chunk("sRGB", new byte[1])
+                        .chunk("cICP", new byte[] {1, 8, 0, 1})
+                        .data(grey, 1))
+                .check((x, y, c) -> Pattern.code8(x, y, 0) / 255.0, 1e-6);
+        byte[] green = PngBytes.rows(WIDTH, HEIGHT, 8, 3, (x, y, c) -> c == 1 ? 128 : 64, 0);
+        Decoded picture = decode(new PngBytes()
+                .header(WIDTH, HEIGHT, 8, RGB, 0)
+                .chunk("cICP", new byte[] {12, 13, 0, 1})
+                .data(green, 1));
+        // Display P3 to sRGB in linear light: the published matrix, red 1.2249 -0.2247 0, green -0.0420 1.0419 0.
+        double low = Pattern.srgb(64, 8);
+        double high = Pattern.srgb(128, 8);
+        assertThat((double) picture.at(0, 0, 0)).isCloseTo(1.2249 * low - 0.2247 * high, offset(5e-4));
+        assertThat((double) picture.at(0, 0, 1)).isCloseTo(-0.0420 * low + 1.0419 * high, offset(5e-4));
+    }
+
+    @Test
+    void codePointsOfNoPrintAreToldAndPassedOver() throws IOException {
+        byte[] grey = PngBytes.rows(WIDTH, HEIGHT, 8, 1, (x, y, c) -> Pattern.code8(x, y, 0), 0);
+        Decoded picture = decode(new PngBytes()
+                .header(WIDTH, HEIGHT, 8, GREY, 0)
+                .ints("gAMA", 100000)
+                .chunk("cICP", new byte[] {9, 16, 0, 1})
+                .data(grey, 1));
+        assertThat(picture.info().notes()).singleElement().asString().contains("cICP 9, 16, 0, 1");
+        picture.check((x, y, c) -> Pattern.code8(x, y, 0) / 255.0, 1e-6);
+    }
+
+    /** The curve of sRGB under other primaries: BT.2020's, which is what cHRM says and no gAMA. */
+    @Test
+    void chromaticitiesAlone() throws IOException {
+        byte[] rows = PngBytes.rows(WIDTH, HEIGHT, 8, 3, (x, y, c) -> c == 0 ? 128 : 100, 0);
+        Decoded picture = decode(new PngBytes()
+                .header(WIDTH, HEIGHT, 8, RGB, 0)
+                .ints("cHRM", 31270, 32900, 70800, 29200, 17000, 79700, 13100, 4600)
+                .data(rows, 1));
+        // ITU-R BT.2087: BT.2020 to BT.709, green -0.1246 1.1329 -0.0083.
+        double red = Pattern.srgb(128, 8);
+        double rest = Pattern.srgb(100, 8);
+        assertThat((double) picture.at(0, 0, 1)).isCloseTo(-0.1246 * red + (1.1329 - 0.0083) * rest, offset(5e-4));
     }
 
     @Test

@@ -113,6 +113,27 @@ class TiffReaderTest {
         sample("grey-alpha8").check((x, y, c) -> over(Pattern.light8(x, y, 0), Pattern.code8(x, y, 1) / 255.0), 1e-6);
     }
 
+    /** TIFF 6.0, section 18: the field must be there; where it is not, readers take the fourth sample for alpha. */
+    @Test
+    void aFourthChannelThatIsNotNamedIsAlphaAndTold() throws IOException {
+        byte[] tiff = renamed(Sample.bytes("rgba8-straight.tif"), TiffTag.EXTRA_SAMPLES, 339 + 100);
+        Decoded picture = Decoded.of(Files.write(folder.resolve("unnamed.tif"), tiff));
+        picture.check((x, y, c) -> over(Pattern.light8(x, y, c), alpha(x, y)), 1e-6);
+        assertThat(picture.info().notes()).singleElement().asString().contains("taken for transparency");
+        assertThat(sample("rgba8-straight").info().notes()).isEmpty();
+        assertThat(sample("rgba8-unspecified").info().notes()).isEmpty();
+    }
+
+    /** Gives a field of a little-endian file another number. */
+    private static byte[] renamed(byte[] tiff, int tag, int to) {
+        ByteBuffer data = ByteBuffer.wrap(tiff.clone()).order(ByteOrder.LITTLE_ENDIAN);
+        int entry = data.getInt(4) + 2;
+        while (data.getShort(entry) != (short) tag) {
+            entry += 12;
+        }
+        return data.putShort(entry, (short) to).array();
+    }
+
     @Test
     void associatedAlphaIsUndone() throws IOException {
         Decoded picture = sample("rgba8-associated");

@@ -14,12 +14,13 @@ import java.nio.file.Path;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.raster.SampleType;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** BMP, PNM and PAM, written here byte by byte. */
-class PluginReaderTest {
+class BmpAndPnmTest {
     private static final int WIDTH = Pattern.WIDTH;
     private static final int HEIGHT = Pattern.HEIGHT;
 
@@ -52,6 +53,57 @@ class PluginReaderTest {
             samples.putShort((short) (i * 8));
         }
         decode("P5 13 9 1000\n", samples.array()).check((x, y, c) -> Pattern.srgb((y * WIDTH + x) * 8 / 1000.0), 5e-5);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 100, 254, 256, 4095})
+    void theLargestValueIsWhite(int maxval) throws IOException {
+        boolean wide = maxval > 255;
+        ByteBuffer samples = ByteBuffer.allocate((wide ? 2 : 1) * WIDTH * HEIGHT);
+        for (int i = 0; i < WIDTH * HEIGHT; i++) {
+            if (wide) {
+                samples.putShort((short) (i * 31 % (maxval + 1)));
+            } else {
+                samples.put((byte) (i * 31 % (maxval + 1)));
+            }
+        }
+        decode("P5\n13 9\n" + maxval + "\n", samples.array())
+                .check((x, y, c) -> Pattern.srgb((y * WIDTH + x) * 31 % (maxval + 1) / (double) maxval), 5e-3);
+        assertThat(decode("P5 2 1 1\n", new byte[] {0, 1}).at(1, 0, 0)).isEqualTo(1);
+    }
+
+    @Test
+    void aValueAboveTheLargestIsAFault() throws IOException {
+        assertFault("P5 2 1 100\n", new byte[] {100, 101}, "row 0 has a value of 101");
+        assertFault("P2 2 1 100\n100 ", "101".getBytes(StandardCharsets.US_ASCII), "row 0 has a value of 101");
+    }
+
+    @Test
+    void commentsStandAnywhereInAHead() throws IOException {
+        decode("P5 # one\n# two\n13#three\n9\n# four\n255\n", binary(1, 8)).check(Pattern::light8, 1e-6);
+    }
+
+    /** Read by the byte from the file, it took a minute and a half. */
+    @Test
+    @Timeout(5)
+    void aHeadWithoutEndIsGivenUpSoon() throws IOException {
+        String comment = "#" + "x".repeat(16_000_000) + "\n";
+        assertFault("P5\n" + comment + "13 9\n255\n", binary(1, 8), "has a head longer than 65536 bytes");
+        assertFault(
+                "P7\n" + comment + "WIDTH 13\nHEIGHT 9\nDEPTH 1\nMAXVAL 255\nENDHDR\n",
+                binary(1, 8),
+                "has a head longer than 65536 bytes");
+        decode("P5\n#" + "x".repeat(65_000) + "\n13 9\n255\n", binary(1, 8)).check(Pattern::light8, 1e-6);
+    }
+
+    /** Black and white as in the standard: a map's 1 is white, unlike a bitmap's. */
+    @Test
+    void portableArbitraryMapsOfOneBit() throws IOException {
+        Decoded picture = decode(
+                "P7\n# a comment\nWIDTH 2\nHEIGHT 1\nDEPTH 1\nMAXVAL 1\nTUPLTYPE BLACKANDWHITE\nENDHDR\n",
+                new byte[] {0, 1});
+        assertThat(picture.at(0, 0, 0)).isEqualTo(0);
+        assertThat(picture.at(1, 0, 0)).isEqualTo(1);
     }
 
     /** In a bitmap 1 is black. */
@@ -158,6 +210,104 @@ class PluginReaderTest {
                 .check(
                         (x, y, c) -> Pattern.srgb((int) Math.round(code565(x, y, c) * 255.0 / (c == 1 ? 63 : 31)), 8),
                         1e-6);
+    }
+
+    /** BITMAPINFOHEADER, biBitCount 32 with BI_RGB: the high byte of each pixel is not used. */
+    @Test
+    void theFourthByteOfAPlainPixelIsNoAlpha() throws IOException {
+        Decoded picture = decodeBmp(bmp(32, 0, false, new byte[0], pixelsOf32()));
+        assertThat(picture.info().light().storedChannels()).isEqualTo(3);
+        picture.check(Pattern::light8, 1e-6);
+    }
+
+    /** BITMAPV4HEADER, bV4AlphaMask with BI_BITFIELDS: it is. */
+    @Test
+    void theFourthByteUnderAnAlphaMaskIsAlpha() throws IOException {
+        decodeBmp(v4(3, 0xff000000, pixelsOf32()))
+                .check(
+                        (x, y, c) -> {
+                            double alpha = Pattern.code8(x, y, 3) / 255.0;
+                            return Pattern.light8(x, y, c) * alpha + 1 - alpha;
+                        },
+                        1e-6);
+        decodeBmp(v4(3, 0, pixelsOf32())).check(Pattern::light8, 1e-6);
+        decodeBmp(v4(0, 0xff000000, pixelsOf32())).check(Pattern::light8, 1e-6);
+    }
+
+    private static byte[] pixelsOf32() {
+        byte[] rows = new byte[4 * WIDTH * HEIGHT];
+        for (int i = 0; i < rows.length; i++) {
+            int x = i / 4 % WIDTH;
+            int y = HEIGHT - 1 - i / 4 / WIDTH;
+            rows[i] = (byte) Pattern.code8(x, y, i % 4 == 3 ? 3 : 2 - i % 4);
+        }
+        return rows;
+    }
+
+    /** A BITMAPV4HEADER over pixels of 32 bits. */
+    private static byte[] v4(int compression, int alphaMask, byte[] rows) {
+        byte[] info = bmp(32, compression, false, new byte[0], new byte[0]);
+        ByteBuffer out = ByteBuffer.allocate(14 + 108 + rows.length).order(ByteOrder.LITTLE_ENDIAN);
+        out.put(info).putInt(0xff0000).putInt(0xff00).putInt(0xff).putInt(alphaMask);
+        out.position(14 + 108);
+        return out.put(rows)
+                .putInt(2, out.capacity())
+                .putInt(10, 14 + 108)
+                .putInt(14, 108)
+                .array();
+    }
+
+    /** Moves leave the palette's first colour; a run, two codes apart, a move to the right and up, a run. */
+    @Test
+    void runsOfHalfBytesWithMoves() throws IOException {
+        byte[] palette = new byte[4 * 16];
+        for (int i = 0; i < palette.length; i++) {
+            palette[i] = (byte) (i % 4 == 3 ? 0 : 16 * (i / 4));
+        }
+        byte[] runs = {3, 0x12, 0, 5, 0x34, 0x56, 0x70, 0, 0, 2, 1, 2, 2, (byte) 0x9a, 0, 1};
+        Decoded picture = decodeBmp(bmp(4, 2, false, palette, runs));
+        int[] lowest = {1, 2, 1, 3, 4, 5, 6, 7};
+        for (int x = 0; x < lowest.length; x++) {
+            assertThat(picture.at(x, HEIGHT - 1, 0)).isEqualTo((float) Pattern.srgb(16 * lowest[x], 8));
+        }
+        assertThat(picture.at(9, HEIGHT - 3, 0)).isEqualTo((float) Pattern.srgb(16 * 9, 8));
+        assertThat(picture.at(10, HEIGHT - 3, 0)).isEqualTo((float) Pattern.srgb(16 * 10, 8));
+        assertThat(picture.at(9, HEIGHT - 2, 0)).isZero();
+        assertThat(picture.at(9, 0, 0)).isZero();
+    }
+
+    /** As some writers do: rows of 13 are filled up to 16 codes. */
+    @Test
+    void runsMayFillARowUpToAMultipleOfFour() throws IOException {
+        byte[] palette = new byte[4 * 256];
+        for (int i = 0; i < palette.length; i++) {
+            palette[i] = (byte) (i % 4 == 3 ? 0 : i / 4);
+        }
+        ByteArrayOutputStream runs = new ByteArrayOutputStream();
+        for (int y = HEIGHT - 1; y >= 0; y--) {
+            runs.writeBytes(new byte[] {WIDTH, (byte) (20 * y), 3, 99, 0, 0});
+        }
+        runs.writeBytes(new byte[] {0, 1});
+        decodeBmp(bmp(8, 1, false, palette, runs.toByteArray())).check((x, y, c) -> Pattern.srgb(20 * y, 8), 1e-6);
+        runs.reset();
+        runs.writeBytes(new byte[] {17, 1, 0, 0, 0, 1});
+        assertBmpFault(bmp(8, 1, false, palette, runs.toByteArray()), "a run leads out of a row");
+    }
+
+    /** OS/2 2.x: a head of 16 bytes, then the palette. */
+    @Test
+    void aHeadMayEndAfterItsBits() throws IOException {
+        byte[] rows = new byte[4 * HEIGHT];
+        byte[] head = java.util.Arrays.copyOf(bmp(1, 0, false, new byte[0], new byte[0]), 30);
+        ByteBuffer out = ByteBuffer.allocate(30 + 8 + rows.length).order(ByteOrder.LITTLE_ENDIAN);
+        out.put(head).put(new byte[] {10, 20, 30, 0, 40, 50, 60, 0}).put(rows);
+        out.putInt(2, out.capacity()).putInt(10, 38).putInt(14, 16);
+        decodeBmp(out.array()).check((x, y, c) -> Pattern.srgb(30 - 10 * c, 8), 1e-6);
+    }
+
+    @Test
+    void plainBitmapsComeFromTheTopDown() throws IOException {
+        assertThat(decodeBmp(colourBitmap()).info().inOrder()).isTrue();
     }
 
     private static int code565(int x, int y, int channel) {
