@@ -11,8 +11,8 @@ import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.linework.LineSheet;
-import org.adumbrate.linework.LineSheets;
 import org.adumbrate.linework.PageFit;
+import org.adumbrate.linework.read.LineSheets;
 import org.adumbrate.raster.encode.PictureFormat;
 import org.adumbrate.raster.encode.StripEncoder;
 

@@ -10,8 +10,8 @@ import org.adumbrate.drawing.Layer;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.geometry.VectorPath;
-import org.adumbrate.linework.ColorSort;
 import org.adumbrate.linework.Stroke;
+import org.adumbrate.linework.sort.ColorSort;
 import org.adumbrate.sheetfile.Sheet;
 import org.adumbrate.sheetfile.Veil;
 

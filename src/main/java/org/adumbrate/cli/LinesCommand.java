@@ -6,11 +6,11 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.adumbrate.geometry.Srgb;
-import org.adumbrate.linework.ColorTally;
 import org.adumbrate.linework.LineSheet;
-import org.adumbrate.linework.LineSheets;
 import org.adumbrate.linework.pens.PenSuggestion;
 import org.adumbrate.linework.pens.PenSuggestions;
+import org.adumbrate.linework.read.LineSheets;
+import org.adumbrate.linework.sort.ColorTally;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -43,7 +43,7 @@ final class LinesCommand implements Callable<Integer> {
                     .printf(
                             "%s: %s, %d strokes%n",
                             lines, sheet.page(), sheet.strokes().size());
-            for (ColorTally tally : sheet.tally()) {
+            for (ColorTally tally : ColorTally.of(sheet)) {
                 common.out()
                         .printf(
                                 "  %s %7d strokes %10.1f mm  %s%n",
@@ -60,7 +60,7 @@ final class LinesCommand implements Callable<Integer> {
                 "sheet",
                 Results.sheet(lines, sheet.page()),
                 "colors",
-                sheet.tally().stream()
+                ColorTally.of(sheet).stream()
                         .map(tally -> Results.object(
                                 "color", tally.color(),
                                 "strokes", tally.strokes(),
