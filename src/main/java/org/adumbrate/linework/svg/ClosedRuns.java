@@ -1,57 +1,51 @@
 package org.adumbrate.linework.svg;
 
 import org.adumbrate.geometry.PagePoint;
+import org.adumbrate.geometry.PathPiece;
+import org.adumbrate.geometry.PieceVisitor;
 import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.VectorPath;
 
 /** Picks the runs of a path that end where they began. */
-final class ClosedRuns implements VectorPath.Visitor {
+final class ClosedRuns implements PieceVisitor {
     private final VectorPath.Builder<PagePoint> kept = VectorPath.in(Space.PAGE);
     private VectorPath.Builder<PagePoint> run = VectorPath.in(Space.PAGE);
     private double startX;
     private double startY;
-    private boolean closed;
+    private boolean isBack;
 
     private ClosedRuns() {}
 
     static VectorPath<PagePoint> of(VectorPath<PagePoint> path) {
         ClosedRuns runs = new ClosedRuns();
-        path.visit(runs);
-        runs.end();
+        path.pieces(runs);
         return runs.kept.build();
     }
 
     @Override
-    public void moveTo(double x, double y) {
-        end();
+    public void begin(double x, double y) {
+        run = VectorPath.in(Space.PAGE);
         run.moveTo(x, y);
         startX = x;
         startY = y;
     }
 
     @Override
-    public void lineTo(double x, double y) {
-        run.lineTo(x, y);
-        closed = x == startX && y == startY;
+    public void piece(PathPiece piece) {
+        piece.drawOn(run);
+        isBack = piece.x3() == startX && piece.y3() == startY;
     }
 
     @Override
-    public void curveTo(double x1, double y1, double x2, double y2, double x, double y) {
-        run.curveTo(x1, y1, x2, y2, x, y);
-        closed = x == startX && y == startY;
-    }
-
-    @Override
-    public void close() {
+    public void closing(PathPiece piece) {
         run.close();
-        closed = true;
+        isBack = true;
     }
 
-    private void end() {
-        if (closed) {
+    @Override
+    public void end(boolean closed) {
+        if (isBack) {
             run.build().visit(kept);
         }
-        run = VectorPath.in(Space.PAGE);
-        closed = false;
     }
 }

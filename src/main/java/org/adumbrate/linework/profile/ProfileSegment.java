@@ -4,7 +4,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineSegment;
 
 /** A straight piece of a line. */
-record Segment(LineSegment line, Kind kind) {
+record ProfileSegment(LineSegment line, Kind kind) {
     /** Whose line it is; of coinciding ones the first counts. */
     enum Kind {
         /** Drawn heavier than a profile anyway. */
@@ -15,7 +15,7 @@ record Segment(LineSegment line, Kind kind) {
         BRIDGE
     }
 
-    static Segment of(Coordinate a, Coordinate b, Kind kind) {
-        return new Segment(new LineSegment(a, b), kind);
+    static ProfileSegment of(Coordinate a, Coordinate b, Kind kind) {
+        return new ProfileSegment(new LineSegment(a, b), kind);
     }
 }

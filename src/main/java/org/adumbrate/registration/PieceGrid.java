@@ -3,7 +3,7 @@ package org.adumbrate.registration;
 import java.util.Arrays;
 
 /** Straight pieces sorted into square cells, to find those that lie near a point. */
-final class SegmentGrid {
+final class PieceGrid {
     private final double[] pieces;
     private final double cell;
     private final double left;
@@ -17,7 +17,7 @@ final class SegmentGrid {
      * @param pieces x0 y0 x1 y1 in a row
      * @param cell side of a cell, in the unit of the pieces
      */
-    SegmentGrid(double[] pieces, double cell) {
+    PieceGrid(double[] pieces, double cell) {
         this.pieces = pieces;
         double minX = Double.MAX_VALUE;
         double minY = Double.MAX_VALUE;

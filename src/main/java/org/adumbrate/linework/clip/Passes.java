@@ -1,32 +1,27 @@
 package org.adumbrate.linework.clip;
 
 import java.util.Arrays;
+import org.adumbrate.geometry.PathPiece;
 
-/** Cubic polynomials in Bernstein form on 0 to 1: one coordinate, or one distance, along a curve. */
-final class Cubic {
-    private Cubic() {}
+/** Where pieces of paths pass straight lines. */
+final class Passes {
+    private Passes() {}
 
-    /** The value at t. */
-    static double at(double d0, double d1, double d2, double d3, double t) {
-        return t == 0 ? d0 : t == 1 ? d3 : blossom(d0, d1, d2, d3, t, t, t);
+    /** Notes where a piece passes from one side of the line {@code a·x + b·y = c} to the other. */
+    static void note(PathPiece piece, double a, double b, double c, Splits splits) {
+        double d0 = a * piece.x0() + b * piece.y0() - c;
+        double d3 = a * piece.x3() + b * piece.y3() - c;
+        if (piece.straight()) {
+            if (d0 < 0 != d3 < 0) {
+                splits.add(d0 / (d0 - d3));
+            }
+        } else {
+            signChanges(d0, a * piece.x1() + b * piece.y1() - c, a * piece.x2() + b * piece.y2() - c, d3, splits);
+        }
     }
 
-    /**
-     * The blossom (polar form) of the cubic: de Casteljau's construction with a place of its own for each step. The
-     * control values of the part from s to t are the blossom at (s,s,s), (s,s,t), (s,t,t) and (t,t,t) (Ramshaw, "Blossoms
-     * are polar forms", 1989).
-     */
-    static double blossom(double d0, double d1, double d2, double d3, double r, double s, double t) {
-        double a = d0 + r * (d1 - d0);
-        double b = d1 + r * (d2 - d1);
-        double c = d2 + r * (d3 - d2);
-        double ab = a + s * (b - a);
-        double bc = b + s * (c - b);
-        return ab + t * (bc - ab);
-    }
-
-    /** Notes every place where the cubic changes its sign; zero counts as positive. */
-    static void signChanges(double d0, double d1, double d2, double d3, Splits splits) {
+    /** Notes every place where a cubic in Bernstein form changes its sign; zero counts as positive. */
+    private static void signChanges(double d0, double d1, double d2, double d3, Splits splits) {
         boolean oneSide = d0 < 0 == d1 < 0 && d0 < 0 == d2 < 0 && d0 < 0 == d3 < 0;
         if (oneSide) {
             return;
@@ -57,14 +52,14 @@ final class Cubic {
     }
 
     private static void between(double d0, double d1, double d2, double d3, double from, double to, Splits splits) {
-        boolean negative = at(d0, d1, d2, d3, from) < 0;
-        if (negative == at(d0, d1, d2, d3, to) < 0) {
+        boolean negative = PathPiece.at(d0, d1, d2, d3, from) < 0;
+        if (negative == PathPiece.at(d0, d1, d2, d3, to) < 0) {
             return;
         }
         double low = from;
         double high = to;
         for (double middle = (low + high) / 2; middle > low && middle < high; middle = (low + high) / 2) {
-            if (at(d0, d1, d2, d3, middle) < 0 == negative) {
+            if (PathPiece.at(d0, d1, d2, d3, middle) < 0 == negative) {
                 low = middle;
             } else {
                 high = middle;
