@@ -1,5 +1,6 @@
 package org.adumbrate;
 
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -38,6 +39,35 @@ class HouseRulesTest {
             slices().matching("org.adumbrate.(**)").should().beFreeOfCycles();
 
     @ArchTest
+    static final ArchRule theReaderOfPdfIsAskedByTheFrontDoorAlone = classes()
+            .that()
+            .resideInAPackage("org.adumbrate.linework.pdf..")
+            .should()
+            .onlyHaveDependentClassesThat()
+            .resideInAnyPackage("org.adumbrate.linework.pdf..", "org.adumbrate.linework.read..");
+
+    @ArchTest
+    static final ArchRule theReaderOfSvgIsAskedForLinesAndForOutlinesAlone = classes()
+            .that()
+            .resideInAPackage("org.adumbrate.linework.svg..")
+            .should()
+            .onlyHaveDependentClassesThat()
+            .resideInAnyPackage(
+                    "org.adumbrate.linework.svg..", "org.adumbrate.linework.read..", "org.adumbrate.figure.outline..");
+
+    @ArchTest
+    static final ArchRule whatReadersShareIsForReadersAlone = classes()
+            .that()
+            .resideInAPackage("org.adumbrate.linework.page..")
+            .should()
+            .onlyHaveDependentClassesThat()
+            .resideInAnyPackage(
+                    "org.adumbrate.linework.page..",
+                    "org.adumbrate.linework.pdf..",
+                    "org.adumbrate.linework.svg..",
+                    "org.adumbrate.linework.read..");
+
+    @ArchTest
     static final ArchRule imageLibrariesStayInTheCodecs = noClasses()
             .that()
             .resideOutsideOfPackage("org.adumbrate.raster.decode..")
@@ -49,10 +79,19 @@ class HouseRulesTest {
     @ArchTest
     static final ArchRule thePdfLibraryStaysInReadersAndWriters = noClasses()
             .that()
-            .resideOutsideOfPackages("org.adumbrate.linework..", "org.adumbrate.drawing..")
+            .resideOutsideOfPackages("org.adumbrate.linework.pdf..", "org.adumbrate.drawing..")
             .should()
             .dependOnClassesThat()
             .resideInAPackage("org.apache.pdfbox..")
+            .because("third parties stay in their room");
+
+    @ArchTest
+    static final ArchRule theParserOfXmlStaysInTheReaderOfSvg = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.adumbrate.linework.svg..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("javax.xml.parsers..", "org.w3c.dom..", "org.xml.sax..")
             .because("third parties stay in their room");
 
     @ArchTest
@@ -67,7 +106,8 @@ class HouseRulesTest {
     @ArchTest
     static final ArchRule polygonsStayInGeometryAndItsNearNeighbours = noClasses()
             .that()
-            .resideOutsideOfPackages("org.adumbrate.geometry..", "org.adumbrate.linework..")
+            .resideOutsideOfPackages(
+                    "org.adumbrate.geometry..", "org.adumbrate.linework.profile..", "org.adumbrate.linework.region..")
             .should()
             .dependOnClassesThat()
             .resideInAPackage("org.locationtech.jts..")

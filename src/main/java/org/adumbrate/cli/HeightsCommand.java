@@ -16,7 +16,8 @@ import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.linework.LineSheet;
-import org.adumbrate.linework.LineSheets;
+import org.adumbrate.linework.read.LineSheets;
+import org.adumbrate.linework.sort.ColorTally;
 import org.adumbrate.output.FileClaims;
 import org.adumbrate.perspective.FittedFloor;
 import org.adumbrate.perspective.FittedHeights;
@@ -142,7 +143,7 @@ final class HeightsCommand implements Callable<Integer> {
         List<HeightLine> uprights =
                 HeightLines.of(sheet.strokes(), color, Affine.scaling(Space.PAGE, Space.SHEET, 1, 1));
         if (uprights.isEmpty()) {
-            String colors = sheet.tally().stream()
+            String colors = ColorTally.of(sheet).stream()
                     .map(tally -> tally.color().toString())
                     .collect(Collectors.joining(" "));
             throw new InputFault(lines, "shows no upright in " + color, "its colours are " + colors);

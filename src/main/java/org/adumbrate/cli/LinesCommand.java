@@ -7,11 +7,11 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.Srgb;
-import org.adumbrate.linework.ColorTally;
 import org.adumbrate.linework.LineSheet;
-import org.adumbrate.linework.LineSheets;
 import org.adumbrate.linework.pens.PenSuggestion;
 import org.adumbrate.linework.pens.PenSuggestions;
+import org.adumbrate.linework.read.LineSheets;
+import org.adumbrate.linework.sort.ColorTally;
 import org.adumbrate.output.FileClaims;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -46,7 +46,7 @@ final class LinesCommand implements Callable<Integer> {
                     .printf(
                             "%s: %s, %d strokes%n",
                             lines, sheet.page(), sheet.strokes().size());
-            for (ColorTally tally : sheet.tally()) {
+            for (ColorTally tally : ColorTally.of(sheet)) {
                 common.out()
                         .printf(
                                 "  %s %7d strokes %10.1f mm  %s%n",
@@ -63,7 +63,7 @@ final class LinesCommand implements Callable<Integer> {
                 "sheet",
                 Results.sheet(lines, sheet.page()),
                 "colors",
-                sheet.tally().stream()
+                ColorTally.of(sheet).stream()
                         .map(tally -> Results.object(
                                 "color", tally.color(),
                                 "strokes", tally.strokes(),

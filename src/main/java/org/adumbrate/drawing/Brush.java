@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.adumbrate.geometry.Dash;
 import org.adumbrate.geometry.Extent;
+import org.adumbrate.geometry.PathPiece;
+import org.adumbrate.geometry.PieceVisitor;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.geometry.VectorPath;
@@ -150,30 +152,23 @@ final class Brush {
     private static Path2D shape(List<VectorPath<SheetPoint>> paths, double pxPerMm) {
         Path2D shape = new Path2D.Double(Path2D.WIND_NON_ZERO);
         for (VectorPath<SheetPoint> path : paths) {
-            path.visit(new VectorPath.Visitor() {
+            path.pieces(new PieceVisitor() {
                 @Override
-                public void moveTo(double x, double y) {
+                public void begin(double x, double y) {
                     shape.moveTo(x, y);
                 }
 
                 @Override
-                public void lineTo(double x, double y) {
-                    shape.lineTo(x, y);
+                public void piece(PathPiece piece) {
+                    piece.chords(FLATNESS_PX / pxPerMm, (x0, y0, x1, y1) -> shape.lineTo(x1, y1));
                 }
 
                 @Override
-                public void curveTo(double x1, double y1, double x2, double y2, double x, double y) {
-                    shape.curveTo(x1, y1, x2, y2, x, y);
-                }
-
-                @Override
-                public void close() {
+                public void closing(PathPiece piece) {
                     shape.closePath();
                 }
             });
         }
-        Path2D straight = new Path2D.Double(Path2D.WIND_NON_ZERO);
-        straight.append(shape.getPathIterator(null, FLATNESS_PX / pxPerMm), false);
-        return straight;
+        return shape;
     }
 }

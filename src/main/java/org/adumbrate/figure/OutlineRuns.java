@@ -3,20 +3,17 @@ package org.adumbrate.figure;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.adumbrate.geometry.PathPiece;
+import org.adumbrate.geometry.PieceVisitor;
 import org.adumbrate.geometry.Region;
-import org.adumbrate.geometry.VectorPath;
 
 /** The sides of a region, and at each of them how far the region reaches across to the other side. */
-final class OutlineRuns implements VectorPath.Visitor {
+final class OutlineRuns implements PieceVisitor {
     private static final int ROWS = 512;
 
     private final List<Side> sides = new ArrayList<>();
     private final List<List<Side>> rows = new ArrayList<>();
     private int ring = -1;
-    private double startX;
-    private double startY;
-    private double x;
-    private double y;
     private double top;
     private double rowsPerUnit;
 
@@ -48,7 +45,7 @@ final class OutlineRuns implements VectorPath.Visitor {
 
     static OutlineRuns of(Region<?> region) {
         OutlineRuns runs = new OutlineRuns();
-        region.outline().visit(runs);
+        region.outline().pieces(runs);
         runs.sortIntoRows();
         return runs;
     }
@@ -100,26 +97,12 @@ final class OutlineRuns implements VectorPath.Visitor {
     }
 
     @Override
-    public void moveTo(double toX, double toY) {
+    public void begin(double x, double y) {
         ring++;
-        startX = x = toX;
-        startY = y = toY;
     }
 
     @Override
-    public void lineTo(double toX, double toY) {
-        sides.add(new Side(sides.size(), ring, x, y, toX, toY));
-        x = toX;
-        y = toY;
-    }
-
-    @Override
-    public void curveTo(double x1, double y1, double x2, double y2, double toX, double toY) {
-        lineTo(toX, toY);
-    }
-
-    @Override
-    public void close() {
-        lineTo(startX, startY);
+    public void piece(PathPiece piece) {
+        sides.add(new Side(sides.size(), ring, piece.x0(), piece.y0(), piece.x3(), piece.y3()));
     }
 }

@@ -12,7 +12,12 @@ public record Extent(double left, double top, double right, double bottom) {
     /** @throws IllegalArgumentException if it is turned inside out or not finite */
     public Extent {
         Space.require(
-                left <= right && top <= bottom && Double.isFinite(left + top + right + bottom),
+                left <= right
+                        && top <= bottom
+                        && Double.isFinite(left)
+                        && Double.isFinite(top)
+                        && Double.isFinite(right)
+                        && Double.isFinite(bottom),
                 () -> "an extent must go from left to right and from top to bottom");
     }
 

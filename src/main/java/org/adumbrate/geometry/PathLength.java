@@ -1,14 +1,10 @@
 package org.adumbrate.geometry;
 
 /** Adds up the length of the pieces it visits; curves by adaptive halving. */
-final class PathLength implements VectorPath.Visitor {
+final class PathLength implements PieceVisitor {
     /** A curve is as long as its control polygon and its chord say, once the two differ by less than this share. */
     private static final double TOLERANCE = 1e-6;
 
-    private double startX;
-    private double startY;
-    private double x;
-    private double y;
     private double length;
 
     double length() {
@@ -16,28 +12,19 @@ final class PathLength implements VectorPath.Visitor {
     }
 
     @Override
-    public void moveTo(double toX, double toY) {
-        startX = x = toX;
-        startY = y = toY;
-    }
-
-    @Override
-    public void lineTo(double toX, double toY) {
-        length += Math.hypot(toX - x, toY - y);
-        x = toX;
-        y = toY;
-    }
-
-    @Override
-    public void curveTo(double x1, double y1, double x2, double y2, double toX, double toY) {
-        length += curve(x, y, x1, y1, x2, y2, toX, toY, 24);
-        x = toX;
-        y = toY;
-    }
-
-    @Override
-    public void close() {
-        lineTo(startX, startY);
+    public void piece(PathPiece piece) {
+        length += piece.straight()
+                ? piece.reach()
+                : curve(
+                        piece.x0(),
+                        piece.y0(),
+                        piece.x1(),
+                        piece.y1(),
+                        piece.x2(),
+                        piece.y2(),
+                        piece.x3(),
+                        piece.y3(),
+                        24);
     }
 
     /** Gravesen, "Adaptive subdivision and the length of Bezier curves" (1997): (2·chord + 2·polygon) / 4 for a cubic. */

@@ -154,7 +154,7 @@ public final class Region<P extends PlanePoint> {
 
     private static List<Coordinate[]> rings(VectorPath<?> path, double tolerance) {
         List<Coordinate[]> rings = new ArrayList<>();
-        for (Coordinate[] run : Flattener.runs(path, tolerance)) {
+        for (Coordinate[] run : CoordinateRuns.of(path, tolerance)) {
             Coordinate[] ring = closed(run);
             if (ring.length >= 4) {
                 rings.add(ring);
@@ -282,6 +282,11 @@ public final class Region<P extends PlanePoint> {
         return new Region<>(map.to(), moved);
     }
 
+    /** Goes around its bounds side by side, as {@link #outline} does. */
+    public void sides(ChordVisitor visitor) {
+        outline().chords(Double.MAX_VALUE, visitor);
+    }
+
     /** Its bounds as closed runs, holes the other way round than what they are in: right for either fill rule. */
     public VectorPath<P> outline() {
         VectorPath.Builder<P> path = VectorPath.in(space);
@@ -317,7 +322,7 @@ public final class Region<P extends PlanePoint> {
 
     private VectorPath<P> lines(VectorPath<P> path, double tolerance, int operation) {
         VectorPath.Builder<P> kept = VectorPath.in(space);
-        for (Coordinate[] run : Flattener.runs(path, tolerance)) {
+        for (Coordinate[] run : CoordinateRuns.of(path, tolerance)) {
             Geometry parts = OverlayNGRobust.overlay(MAKER.createLineString(run), polygons, operation);
             for (int k = 0; k < parts.getNumGeometries(); k++) {
                 if (parts.getGeometryN(k) instanceof LineString line && !line.isEmpty()) {

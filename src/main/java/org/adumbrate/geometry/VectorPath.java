@@ -98,6 +98,20 @@ public final class VectorPath<P extends PlanePoint> {
         }
     }
 
+    /** Goes along the path piece by piece. */
+    public void pieces(PieceVisitor visitor) {
+        new PathWalk.ByPieces(visitor).along(this);
+    }
+
+    /**
+     * Goes along the path by straight lines, curves as chords; closing steps are lines too.
+     *
+     * @param tolerance how far a point of a curve may lie from the chord over it, in the unit of the plane, positive
+     */
+    public void chords(double tolerance, ChordVisitor visitor) {
+        new PathWalk.ByChords(tolerance, visitor).along(this);
+    }
+
     /** The path's image under a map. */
     public <Q extends PlanePoint> VectorPath<Q> transform(Affine<P, Q> map) {
         double[] mapped = new double[coordinates.length];
@@ -126,11 +140,11 @@ public final class VectorPath<P extends PlanePoint> {
     /**
      * The same path with its curves as chords; a run that was closed ends on its first point.
      *
-     * @param tolerance how far a chord may stray from its curve, in the unit of the plane
+     * @param tolerance how far a point of a curve may lie from the chord over it, in the unit of the plane
      */
     public VectorPath<P> straightened(double tolerance) {
         Builder<P> straight = in(space);
-        for (Coordinate[] run : Flattener.runs(this, tolerance)) {
+        for (Coordinate[] run : CoordinateRuns.of(this, tolerance)) {
             straight.moveTo(run[0].x, run[0].y);
             for (int k = 1; k < run.length; k++) {
                 straight.lineTo(run[k].x, run[k].y);
@@ -142,7 +156,7 @@ public final class VectorPath<P extends PlanePoint> {
     /** The length of the path in the unit of its plane; curves to within a millionth of themselves. */
     public double length() {
         PathLength measure = new PathLength();
-        visit(measure);
+        pieces(measure);
         return measure.length();
     }
 

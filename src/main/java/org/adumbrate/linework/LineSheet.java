@@ -24,9 +24,4 @@ public record LineSheet(Path file, SheetSize page, List<Stroke> strokes, int oth
     public LineSheet(Path file, SheetSize page, List<Stroke> strokes, int otherMarks) {
         this(file, page, strokes, otherMarks, 1);
     }
-
-    /** What the sheet holds, colour by colour, the longest first. */
-    public List<ColorTally> tally() {
-        return ColorTally.of(strokes);
-    }
 }

@@ -1,5 +1,6 @@
 /**
- * Vector line sheets: read from PDF and SVG as strokes with their colour, width and dash, in mm of the page. What
- * the lines are drawn with in the end, and rasters of any kind, are not known here.
+ * What a vector line sheet is, whatever file it came from: strokes with their colour, width and dash in mm of the page, and how
+ * a page goes onto the sheet. Nothing is read here; files have rooms of their own, and what the lines are drawn with in the end
+ * is not known.
  */
 package org.adumbrate.linework;

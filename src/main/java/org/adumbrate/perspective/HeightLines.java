@@ -6,9 +6,10 @@ import java.util.List;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.PagePoint;
+import org.adumbrate.geometry.PathPiece;
+import org.adumbrate.geometry.PieceVisitor;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Srgb;
-import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.Stroke;
 
 /**
@@ -51,7 +52,7 @@ public final class HeightLines {
         Pieces pieces = new Pieces();
         for (Stroke stroke : strokes) {
             if (stroke.color().distanceTo(color) <= COLOR_TOLERANCE) {
-                stroke.path().transform(toSheet).visit(pieces);
+                stroke.path().transform(toSheet).pieces(pieces);
             }
         }
         if (pieces.found.size() > MOST_PIECES) {
@@ -118,34 +119,18 @@ public final class HeightLines {
     }
 
     /** Collects the straight, upright pieces of paths. */
-    private static final class Pieces implements VectorPath.Visitor {
+    private static final class Pieces implements PieceVisitor {
         private final List<HeightLine> found = new ArrayList<>();
-        private SheetPoint start = new SheetPoint(0, 0);
-        private SheetPoint at = start;
 
         @Override
-        public void moveTo(double x, double y) {
-            start = at = new SheetPoint(x, y);
-        }
-
-        @Override
-        public void lineTo(double x, double y) {
-            SheetPoint next = new SheetPoint(x, y);
-            double height = Math.abs(next.y() - at.y());
-            if (height > 0 && Math.abs(next.x() - at.x()) <= LEAN_MM + LEAN_SHARE * height) {
-                found.add(next.y() > at.y() ? new HeightLine(next, at) : new HeightLine(at, next));
+        public void piece(PathPiece piece) {
+            double height = Math.abs(piece.y3() - piece.y0());
+            boolean upright = Math.abs(piece.x3() - piece.x0()) <= LEAN_MM + LEAN_SHARE * height;
+            if (piece.straight() && height > 0 && upright) {
+                SheetPoint from = new SheetPoint(piece.x0(), piece.y0());
+                SheetPoint to = new SheetPoint(piece.x3(), piece.y3());
+                found.add(to.y() > from.y() ? new HeightLine(to, from) : new HeightLine(from, to));
             }
-            at = next;
-        }
-
-        @Override
-        public void curveTo(double x1, double y1, double x2, double y2, double x, double y) {
-            at = new SheetPoint(x, y);
-        }
-
-        @Override
-        public void close() {
-            lineTo(start.x(), start.y());
         }
     }
 }

@@ -8,8 +8,9 @@ import java.util.Locale;
 import java.util.Map;
 import org.adumbrate.drawing.Layer;
 import org.adumbrate.drawing.Mark;
+import org.adumbrate.geometry.PathPiece;
+import org.adumbrate.geometry.PieceVisitor;
 import org.adumbrate.geometry.SheetPoint;
-import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.preflight.Observation.Severity;
 import org.adumbrate.preflight.Observations.Advice;
 
@@ -39,7 +40,7 @@ final class ToneRule implements Rule {
                 .flatMap(layer -> layer.marks().stream())
                 .forEach(mark -> {
                     if (mark instanceof Mark.Lines lines) {
-                        lines.paths().forEach(path -> path.visit(walk));
+                        lines.paths().forEach(path -> path.pieces(walk));
                     }
                 });
         if (walk.dark > SHARE * walk.all) {
@@ -57,15 +58,11 @@ final class ToneRule implements Rule {
         }
     }
 
-    private static final class Walk implements VectorPath.Visitor {
+    private static final class Walk implements PieceVisitor {
         private final TonePicture picture;
         private final Map<SheetPoint, Integer> fields = new HashMap<>();
         private int all;
         private int dark;
-        private double x;
-        private double y;
-        private double startX;
-        private double startY;
 
         Walk(TonePicture picture) {
             this.picture = picture;
@@ -81,32 +78,12 @@ final class ToneRule implements Rule {
         }
 
         @Override
-        public void moveTo(double toX, double toY) {
-            x = toX;
-            y = toY;
-            startX = toX;
-            startY = toY;
-        }
-
-        @Override
-        public void lineTo(double toX, double toY) {
-            int steps = (int) Math.min(10_000, Math.hypot(toX - x, toY - y) / STEP_MM);
+        public void piece(PathPiece piece) {
+            int steps = (int) Math.min(10_000, piece.reach() / STEP_MM);
             for (int k = 0; k <= steps; k++) {
                 double share = (k + 0.5) / (steps + 1);
-                look(new SheetPoint(x + share * (toX - x), y + share * (toY - y)));
+                look(new SheetPoint(piece.xAt(share), piece.yAt(share)));
             }
-            x = toX;
-            y = toY;
-        }
-
-        @Override
-        public void curveTo(double x1, double y1, double x2, double y2, double toX, double toY) {
-            lineTo(toX, toY);
-        }
-
-        @Override
-        public void close() {
-            lineTo(startX, startY);
         }
 
         private void look(SheetPoint point) {

@@ -1,6 +1,7 @@
 package org.adumbrate.registration;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.VectorPath;
 
@@ -9,6 +10,9 @@ import org.adumbrate.geometry.VectorPath;
  * several threads.
  */
 public final class LinePattern {
+    /** How far a curve may lie from the straight pieces that stand for it. */
+    private static final double TOLERANCE_MM = 0.01;
+
     private final double[] pieces;
     private final double lengthMm;
     private final Probes probes;
@@ -25,9 +29,13 @@ public final class LinePattern {
 
     /** The lines that the paths draw, in mm of the sheet; the order and the direction of the paths do not matter. */
     public static LinePattern of(List<VectorPath<SheetPoint>> paths) {
-        Flattening flattening = new Flattening();
-        paths.forEach(path -> path.visit(flattening));
-        return new LinePattern(flattening.pieces());
+        DoubleStream.Builder pieces = DoubleStream.builder();
+        for (VectorPath<SheetPoint> path : paths) {
+            path.chords(
+                    TOLERANCE_MM,
+                    (x0, y0, x1, y1) -> pieces.add(x0).add(y0).add(x1).add(y1));
+        }
+        return new LinePattern(pieces.build().toArray());
     }
 
     /** The total length of the lines, in mm. */

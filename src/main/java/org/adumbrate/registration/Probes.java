@@ -93,7 +93,7 @@ final class Probes {
     }
 
     private void measureRoom(double[] pieces) {
-        SegmentGrid grid = new SegmentGrid(pieces, 2);
+        PieceGrid grid = new PieceGrid(pieces, 2);
         for (int i = 0; i < count; i++) {
             int k = i;
             roomLeft[k] = roomRight[k] = (float) ROOM_MM;

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.adumbrate.geometry.PathPiece;
+import org.adumbrate.geometry.PieceVisitor;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.VectorPath;
 
@@ -11,7 +13,7 @@ import org.adumbrate.geometry.VectorPath;
  * Where lines that run away from the viewer meet, near the horizon. In a one-point perspective that is the principal point; it
  * need not be the middle of the sheet.
  */
-final class CentralPoint implements VectorPath.Visitor {
+final class CentralPoint implements PieceVisitor {
     /** Shorter lines do not tell where they point, in mm. */
     private static final double LEAST_MM = 4;
 
@@ -46,8 +48,6 @@ final class CentralPoint implements VectorPath.Visitor {
 
     private final double horizonMm;
     private final List<Line> lines = new ArrayList<>();
-    private double x;
-    private double y;
 
     private CentralPoint(double horizonMm) {
         this.horizonMm = horizonMm;
@@ -61,7 +61,7 @@ final class CentralPoint implements VectorPath.Visitor {
      */
     static Optional<SheetPoint> of(List<VectorPath<SheetPoint>> drawn, double horizonMm) {
         CentralPoint point = new CentralPoint(horizonMm);
-        drawn.forEach(line -> line.visit(point));
+        drawn.forEach(line -> line.pieces(point));
         return point.best().map(point::refined);
     }
 
@@ -136,32 +136,18 @@ final class CentralPoint implements VectorPath.Visitor {
     }
 
     @Override
-    public void moveTo(double toX, double toY) {
-        x = toX;
-        y = toY;
-    }
-
-    @Override
-    public void lineTo(double toX, double toY) {
-        double across = toX - x;
-        double down = toY - y;
+    public void piece(PathPiece piece) {
+        double across = piece.x3() - piece.x0();
+        double down = piece.y3() - piece.y0();
         double length = Math.hypot(across, down);
         boolean isOblique = Math.abs(down) > SLACK * length && Math.abs(across) > SLACK * length;
-        if (length >= LEAST_MM && isOblique) {
-            lines.add(new Line(x, y, down / length, -across / length, length));
+        if (piece.straight() && length >= LEAST_MM && isOblique) {
+            lines.add(new Line(piece.x0(), piece.y0(), down / length, -across / length, length));
         }
-        x = toX;
-        y = toY;
     }
 
     @Override
-    public void curveTo(double x1, double y1, double x2, double y2, double toX, double toY) {
-        x = toX;
-        y = toY;
-    }
-
-    @Override
-    public void close() {
+    public void closing(PathPiece piece) {
         // outlines of areas do not run away as edges do
     }
 }

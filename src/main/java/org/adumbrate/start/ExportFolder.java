@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.linework.LineSheet;
-import org.adumbrate.linework.LineSheets;
+import org.adumbrate.linework.read.LineSheets;
 import org.adumbrate.raster.decode.RasterFiles;
 
 /**

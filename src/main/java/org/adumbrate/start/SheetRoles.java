@@ -9,11 +9,11 @@ import java.util.Optional;
 import java.util.Set;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.Srgb;
-import org.adumbrate.linework.ColorTally;
 import org.adumbrate.linework.LineSheet;
 import org.adumbrate.linework.pens.LineRole;
 import org.adumbrate.linework.pens.PenSuggestion;
 import org.adumbrate.linework.pens.PenSuggestions;
+import org.adumbrate.linework.sort.ColorTally;
 
 /**
  * What each line sheet is for. The base is the sheet whose colours most of the others show too; what another sheet adds to
@@ -75,7 +75,7 @@ record SheetRoles(
     }
 
     private static double lengthMm(LineSheet sheet) {
-        return sheet.tally().stream().mapToDouble(ColorTally::lengthMm).sum();
+        return ColorTally.of(sheet).stream().mapToDouble(ColorTally::lengthMm).sum();
     }
 
     /**
@@ -107,7 +107,7 @@ record SheetRoles(
     private static Set<Srgb> all(LineSheet sheet, List<PenSuggestion> pens) {
         Set<Srgb> shown = new LinkedHashSet<>();
         for (PenSuggestion pen : pens) {
-            if (sheet.tally().stream().anyMatch(tally -> pen.colors().contains(tally.color()))) {
+            if (ColorTally.of(sheet).stream().anyMatch(tally -> pen.colors().contains(tally.color()))) {
                 shown.add(pen.color());
             }
         }

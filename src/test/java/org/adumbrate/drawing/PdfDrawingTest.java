@@ -21,7 +21,7 @@ import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.geometry.VectorPath;
-import org.adumbrate.linework.LineSheets;
+import org.adumbrate.linework.read.LineSheets;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;

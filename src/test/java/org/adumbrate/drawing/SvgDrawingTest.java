@@ -20,7 +20,7 @@ import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.LineSheet;
-import org.adumbrate.linework.LineSheets;
+import org.adumbrate.linework.read.LineSheets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Element;

@@ -3,7 +3,8 @@ package org.adumbrate.hostile;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.adumbrate.linework.LineSheet;
-import org.adumbrate.linework.LineSheets;
+import org.adumbrate.linework.read.LineSheets;
+import org.adumbrate.linework.sort.ColorTally;
 import org.adumbrate.raster.RasterInfo;
 import org.adumbrate.raster.RasterReader;
 import org.adumbrate.raster.decode.RasterFiles;
@@ -35,7 +36,7 @@ final class WholeReading {
     /** Every stroke is measured. */
     static void lines(Path file) throws IOException {
         LineSheet sheet = LineSheets.read(file);
-        sheet.tally().forEach(tally -> require(Double.isFinite(tally.lengthMm()), "a length is not finite"));
+        ColorTally.of(sheet).forEach(tally -> require(Double.isFinite(tally.lengthMm()), "a length is not finite"));
         require(!sheet.page().toString().isBlank(), "the page has no size");
     }
 

@@ -6,7 +6,7 @@ import org.adumbrate.fault.InputFault;
 import org.adumbrate.geometry.Extent;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.Region;
-import org.adumbrate.linework.SvgArea;
+import org.adumbrate.linework.svg.SvgArea;
 
 /** Reads outlines that a person has drawn. */
 public final class OutlineFiles {

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.adumbrate.linework.SvgArea;
+import org.adumbrate.linework.svg.SvgArea;
 
 /** The outlines that come with the program: people, planting and birds of our own drawing. */
 public final class ShippedOutlines {

@@ -3,6 +3,7 @@ package org.adumbrate.figure.shadow;
 import java.util.Arrays;
 import java.util.List;
 import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.ChordVisitor;
 import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.RasterPoint;
 import org.adumbrate.geometry.SheetPoint;
@@ -15,6 +16,9 @@ import org.adumbrate.geometry.VectorPath;
 final class DrawnEdges {
     /** Lines may end a little short of what they should meet; each is longer by this, in pixels, at both ends. */
     private static final double LONGER = 0.1;
+
+    /** How far a curve may lie from its chords, in pixels. */
+    private static final double TOLERANCE_PX = 0.05;
 
     private final PixelSize size;
     private final float[] ends;
@@ -29,7 +33,7 @@ final class DrawnEdges {
     static DrawnEdges of(List<VectorPath<SheetPoint>> lines, Affine<SheetPoint, RasterPoint> toPixels, PixelSize size) {
         Collector collector = new Collector(size);
         for (VectorPath<SheetPoint> line : lines) {
-            line.transform(toPixels).visit(collector);
+            line.transform(toPixels).chords(TOLERANCE_PX, collector);
         }
         long[] entries = Arrays.copyOf(collector.entries, collector.entryCount);
         Arrays.parallelSort(entries);
@@ -37,57 +41,25 @@ final class DrawnEdges {
     }
 
     /** Cuts lines into straight segments and notes each with every pixel that it touches. */
-    private static final class Collector implements VectorPath.Visitor {
-        private static final int CHORDS = 8;
-
+    private static final class Collector implements ChordVisitor {
         private final PixelSize size;
         private float[] ends = new float[1 << 12];
         private int endCount;
         private long[] entries = new long[1 << 12];
         private int entryCount;
-        private double startX;
-        private double startY;
-        private double x;
-        private double y;
 
         Collector(PixelSize size) {
             this.size = size;
         }
 
         @Override
-        public void moveTo(double toX, double toY) {
-            x = startX = toX;
-            y = startY = toY;
-        }
-
-        @Override
-        public void lineTo(double toX, double toY) {
-            double length = Math.hypot(toX - x, toY - y);
+        public void chord(double x0, double y0, double x1, double y1) {
+            double length = Math.hypot(x1 - x0, y1 - y0);
             if (length > 0) {
-                double dx = (toX - x) / length * LONGER;
-                double dy = (toY - y) / length * LONGER;
-                add(x - dx, y - dy, toX + dx, toY + dy);
+                double dx = (x1 - x0) / length * LONGER;
+                double dy = (y1 - y0) / length * LONGER;
+                add(x0 - dx, y0 - dy, x1 + dx, y1 + dy);
             }
-            x = toX;
-            y = toY;
-        }
-
-        @Override
-        public void curveTo(double x1, double y1, double x2, double y2, double toX, double toY) {
-            double x0 = x;
-            double y0 = y;
-            for (int k = 1; k <= CHORDS; k++) {
-                double t = (double) k / CHORDS;
-                double s = 1 - t;
-                lineTo(
-                        s * s * s * x0 + 3 * s * s * t * x1 + 3 * s * t * t * x2 + t * t * t * toX,
-                        s * s * s * y0 + 3 * s * s * t * y1 + 3 * s * t * t * y2 + t * t * t * toY);
-            }
-        }
-
-        @Override
-        public void close() {
-            lineTo(startX, startY);
         }
 
         private void add(double ax, double ay, double bx, double by) {

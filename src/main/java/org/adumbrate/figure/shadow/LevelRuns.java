@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.adumbrate.geometry.Region;
-import org.adumbrate.geometry.VectorPath;
 
 /** Where a region lies on a level line. */
 final class LevelRuns {
@@ -26,35 +25,7 @@ final class LevelRuns {
 
     static LevelRuns of(Region<?> region) {
         List<Edge> edges = new ArrayList<>();
-        region.outline().visit(new VectorPath.Visitor() {
-            private double startX;
-            private double startY;
-            private double x;
-            private double y;
-
-            @Override
-            public void moveTo(double toX, double toY) {
-                x = startX = toX;
-                y = startY = toY;
-            }
-
-            @Override
-            public void lineTo(double toX, double toY) {
-                edges.add(new Edge(x, y, toX, toY));
-                x = toX;
-                y = toY;
-            }
-
-            @Override
-            public void curveTo(double x1, double y1, double x2, double y2, double toX, double toY) {
-                throw new IllegalStateException("a region is bounded by straight edges");
-            }
-
-            @Override
-            public void close() {
-                lineTo(startX, startY);
-            }
-        });
+        region.sides((x0, y0, x1, y1) -> edges.add(new Edge(x0, y0, x1, y1)));
         return new LevelRuns(edges);
     }
 

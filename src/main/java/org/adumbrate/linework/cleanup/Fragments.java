@@ -3,13 +3,15 @@ package org.adumbrate.linework.cleanup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.adumbrate.geometry.PathPiece;
 
 /** Chains too short to show that touch nothing. */
 final class Fragments {
     /** In mm: an end this near to a line touches it, whatever an exporter's rounding made of it. */
     private static final double TOUCH_MM = 0.05;
 
-    private static final int CHORDS = 8;
+    /** How far a curve may lie from the chords that stand for it, in mm. */
+    private static final double FLAT_MM = 0.005;
 
     private final Pieces pieces;
 
@@ -52,46 +54,34 @@ final class Fragments {
     private double length(Chain chain) {
         double length = 0;
         for (int n = 0; n < chain.size(); n++) {
-            int end = chain.entered(n);
-            int piece = end >> 1;
-            length += pieces.isLine(piece)
-                    ? pieces.span(piece)
-                    : Math.hypot(pieces.towardX(end) - pieces.x(end), pieces.towardY(end) - pieces.y(end))
-                            + Math.hypot(
-                                    pieces.towardX(end) - pieces.towardX(end ^ 1),
-                                    pieces.towardY(end) - pieces.towardY(end ^ 1))
-                            + Math.hypot(
-                                    pieces.towardX(end ^ 1) - pieces.x(end ^ 1),
-                                    pieces.towardY(end ^ 1) - pieces.y(end ^ 1));
+            length += along(chain.entered(n)).reach();
         }
         return length;
     }
 
     private void flatten(Chain chain, int owner) {
         for (int n = 0; n < chain.size(); n++) {
-            int end = chain.entered(n);
-            double x = pieces.x(end);
-            double y = pieces.y(end);
-            int chords = pieces.isLine(end >> 1) ? 1 : CHORDS;
-            for (int k = 1; k <= chords; k++) {
-                double t = (double) k / chords;
-                double toX = chords == 1 ? pieces.x(end ^ 1) : onCurve(end, t, true);
-                double toY = chords == 1 ? pieces.y(end ^ 1) : onCurve(end, t, false);
-                flat.line(x, y, toX, toY);
+            along(chain.entered(n)).chords(FLAT_MM, (x0, y0, x1, y1) -> {
+                flat.line(x0, y0, x1, y1);
                 owners.add(owner);
-                x = toX;
-                y = toY;
-            }
+            });
         }
     }
 
-    private double onCurve(int end, double t, boolean x) {
-        double s = 1 - t;
-        double p0 = x ? pieces.x(end) : pieces.y(end);
-        double p1 = x ? pieces.towardX(end) : pieces.towardY(end);
-        double p2 = x ? pieces.towardX(end ^ 1) : pieces.towardY(end ^ 1);
-        double p3 = x ? pieces.x(end ^ 1) : pieces.y(end ^ 1);
-        return s * s * s * p0 + 3 * s * s * t * p1 + 3 * s * t * t * p2 + t * t * t * p3;
+    /** The piece as it is gone along from an end. */
+    private PathPiece along(int end) {
+        int other = end ^ 1;
+        return pieces.isLine(end >> 1)
+                ? PathPiece.line(pieces.x(end), pieces.y(end), pieces.x(other), pieces.y(other))
+                : PathPiece.curve(
+                        pieces.x(end),
+                        pieces.y(end),
+                        pieces.towardX(end),
+                        pieces.towardY(end),
+                        pieces.towardX(other),
+                        pieces.towardY(other),
+                        pieces.x(other),
+                        pieces.y(other));
     }
 
     private boolean touches(Chain chain, int owner, SegmentGrid grid) {

@@ -1,11 +1,13 @@
 package org.adumbrate.linework.cleanup;
 
 import java.util.List;
+import org.adumbrate.geometry.PathPiece;
+import org.adumbrate.geometry.PieceVisitor;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.VectorPath;
 
 /** Takes paths apart. Curves that run straight become straight pieces; steps of no length are left out. */
-final class PieceReader implements VectorPath.Visitor {
+final class PieceReader implements PieceVisitor {
     /** In mm: a curve whose control points lie no farther from its chord is straight. */
     private static final double FLAT_MM = 0.001;
 
@@ -13,9 +15,6 @@ final class PieceReader implements VectorPath.Visitor {
     private final boolean keepsDots;
     private double startX;
     private double startY;
-    private double x;
-    private double y;
-    private boolean stepped;
     private boolean moved;
     private int dots;
 
@@ -33,72 +32,58 @@ final class PieceReader implements VectorPath.Visitor {
     static int read(List<VectorPath<SheetPoint>> paths, Pieces into, boolean keepsDots) {
         PieceReader reader = new PieceReader(into, keepsDots);
         for (VectorPath<SheetPoint> path : paths) {
-            path.visit(reader);
-            reader.endRun();
+            path.pieces(reader);
         }
         return reader.dots;
     }
 
     @Override
-    public void moveTo(double toX, double toY) {
-        endRun();
-        startX = toX;
-        startY = toY;
-        x = toX;
-        y = toY;
+    public void begin(double x, double y) {
+        moved = false;
+        startX = x;
+        startY = y;
     }
 
     @Override
-    public void lineTo(double toX, double toY) {
-        stepped = true;
-        if (toX != x || toY != y) {
-            pieces.line(x, y, toX, toY);
-            goTo(toX, toY);
+    public void piece(PathPiece piece) {
+        if (!isStraight(piece)) {
+            pieces.curve(
+                    piece.x0(),
+                    piece.y0(),
+                    new double[] {piece.x1(), piece.y1(), piece.x2(), piece.y2()},
+                    piece.x3(),
+                    piece.y3());
+            moved = true;
+        } else if (piece.x0() != piece.x3() || piece.y0() != piece.y3()) {
+            pieces.line(piece.x0(), piece.y0(), piece.x3(), piece.y3());
+            moved = true;
         }
     }
 
     @Override
-    public void curveTo(double x1, double y1, double x2, double y2, double toX, double toY) {
-        if (isStraight(x1, y1, toX, toY) && isStraight(x2, y2, toX, toY)) {
-            lineTo(toX, toY);
-            return;
-        }
-        stepped = true;
-        pieces.curve(x, y, new double[] {x1, y1, x2, y2}, toX, toY);
-        goTo(toX, toY);
-    }
-
-    @Override
-    public void close() {
-        lineTo(startX, startY);
-    }
-
-    private void goTo(double toX, double toY) {
-        moved = true;
-        x = toX;
-        y = toY;
-    }
-
-    private void endRun() {
-        if (stepped && !moved) {
+    public void end(boolean closed) {
+        if (!moved) {
             dots++;
             if (keepsDots) {
-                pieces.line(x, y, x, y);
+                pieces.line(startX, startY, startX, startY);
             }
         }
-        stepped = false;
-        moved = false;
     }
 
-    private boolean isStraight(double px, double py, double toX, double toY) {
-        double length = Math.hypot(toX - x, toY - y);
+    private static boolean isStraight(PathPiece piece) {
+        return piece.straight()
+                || (isOnChord(piece, piece.x1(), piece.y1()) && isOnChord(piece, piece.x2(), piece.y2()));
+    }
+
+    private static boolean isOnChord(PathPiece piece, double px, double py) {
+        double length = Math.hypot(piece.x3() - piece.x0(), piece.y3() - piece.y0());
         if (length == 0) {
-            return px == x && py == y;
+            return px == piece.x0() && py == piece.y0();
         }
-        double ux = (toX - x) / length;
-        double uy = (toY - y) / length;
-        double along = ux * (px - x) + uy * (py - y);
-        double across = ux * (py - y) - uy * (px - x);
+        double ux = (piece.x3() - piece.x0()) / length;
+        double uy = (piece.y3() - piece.y0()) / length;
+        double along = ux * (px - piece.x0()) + uy * (py - piece.y0());
+        double across = ux * (py - piece.y0()) - uy * (px - piece.x0());
         return Math.abs(across) <= FLAT_MM && along >= 0 && along <= length;
     }
 }

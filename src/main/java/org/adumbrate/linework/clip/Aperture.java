@@ -1,5 +1,7 @@
 package org.adumbrate.linework.clip;
 
+import org.adumbrate.geometry.PathPiece;
+
 /** A closed part of the plane that lines are seen through. */
 sealed interface Aperture permits Window, OutlineAperture, Union {
     /**
@@ -22,7 +24,7 @@ sealed interface Aperture permits Window, OutlineAperture, Union {
     Coverage coverage(Bounds box);
 
     /** Notes all places where a piece crosses the border, and perhaps some more. */
-    void crossings(Piece piece, Splits splits);
+    void crossings(PathPiece piece, Splits splits);
 
     /** True for a point inside or on the border. */
     boolean holds(double x, double y);

@@ -1,9 +1,10 @@
 package org.adumbrate.linework.clip;
 
+import org.adumbrate.geometry.PathPiece;
 import org.adumbrate.geometry.VectorPath;
 
-/** The upright box around everything it visits; around control points too, so it may be larger than a curve. */
-final class Bounds implements VectorPath.Visitor {
+/** The upright box around some points; of a path, around control points too, so it may be larger than a curve. */
+final class Bounds {
     private double left = Double.POSITIVE_INFINITY;
     private double top = Double.POSITIVE_INFINITY;
     private double right = Double.NEGATIVE_INFINITY;
@@ -11,7 +12,19 @@ final class Bounds implements VectorPath.Visitor {
 
     static Bounds of(VectorPath<?> path) {
         Bounds bounds = new Bounds();
-        path.visit(bounds);
+        path.extent().ifPresent(extent -> {
+            bounds.add(extent.left(), extent.top());
+            bounds.add(extent.right(), extent.bottom());
+        });
+        return bounds;
+    }
+
+    static Bounds of(PathPiece piece) {
+        Bounds bounds = new Bounds();
+        bounds.add(piece.x0(), piece.y0());
+        bounds.add(piece.x1(), piece.y1());
+        bounds.add(piece.x2(), piece.y2());
+        bounds.add(piece.x3(), piece.y3());
         return bounds;
     }
 
@@ -52,27 +65,5 @@ final class Bounds implements VectorPath.Visitor {
         right = Math.max(right, x);
         top = Math.min(top, y);
         bottom = Math.max(bottom, y);
-    }
-
-    @Override
-    public void moveTo(double x, double y) {
-        add(x, y);
-    }
-
-    @Override
-    public void lineTo(double x, double y) {
-        add(x, y);
-    }
-
-    @Override
-    public void curveTo(double x1, double y1, double x2, double y2, double x, double y) {
-        add(x1, y1);
-        add(x2, y2);
-        add(x, y);
-    }
-
-    @Override
-    public void close() {
-        // goes back to a point that is in the box already
     }
 }

@@ -1,5 +1,6 @@
 package org.adumbrate.linework.clip;
 
+import org.adumbrate.geometry.PathPiece;
 import org.adumbrate.geometry.VectorPath;
 
 /** The inside of an outline of any shape, its curves taken as short chords. */
@@ -11,7 +12,7 @@ final class OutlineAperture implements Aperture {
     private final Effort effort;
 
     OutlineAperture(VectorPath<?> path, FillRule rule, Effort effort) {
-        this.edges = Flattener.edges(path);
+        this.edges = OutlineEdges.of(path);
         this.rule = rule;
         this.effort = effort;
         effort.spend(edges());
@@ -38,11 +39,11 @@ final class OutlineAperture implements Aperture {
     }
 
     @Override
-    public void crossings(Piece piece, Splits splits) {
+    public void crossings(PathPiece piece, Splits splits) {
         if (bands == null) {
             return;
         }
-        Bounds around = piece.bounds();
+        Bounds around = Bounds.of(piece);
         bands.between(around.top(), around.bottom(), k -> {
             if (edgeMeets(around, k)) {
                 crossings(piece, k, splits);
@@ -51,7 +52,7 @@ final class OutlineAperture implements Aperture {
     }
 
     /** Where a piece passes the line through an edge, within the edge's own length. */
-    private void crossings(Piece piece, int k, Splits splits) {
+    private void crossings(PathPiece piece, int k, Splits splits) {
         effort.spend(Effort.CROSSING);
         double dx = edges[k + 2] - edges[k];
         double dy = edges[k + 3] - edges[k + 1];
@@ -59,7 +60,7 @@ final class OutlineAperture implements Aperture {
         double ux = dx / length;
         double uy = dy / length;
         Splits passes = new Splits();
-        piece.crossings(uy, -ux, uy * edges[k] - ux * edges[k + 1], passes);
+        Passes.note(piece, uy, -ux, uy * edges[k] - ux * edges[k + 1], passes);
         for (double t : passes.inOrder()) {
             double along = ux * (piece.xAt(t) - edges[k]) + uy * (piece.yAt(t) - edges[k + 1]);
             if (along >= -TOLERANCE && along <= length + TOLERANCE) {

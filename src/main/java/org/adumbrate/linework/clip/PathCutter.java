@@ -2,6 +2,8 @@ package org.adumbrate.linework.clip;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.adumbrate.geometry.PathPiece;
+import org.adumbrate.geometry.PieceVisitor;
 import org.adumbrate.geometry.PlanePoint;
 import org.adumbrate.geometry.VectorPath;
 
@@ -9,7 +11,7 @@ import org.adumbrate.geometry.VectorPath;
  * Copies the visible parts of a path, run by run. A closed run that is cut loses its closing step; if what is left runs
  * through the point where it began, it is put together there again.
  */
-final class PathCutter<P extends PlanePoint> implements VectorPath.Visitor {
+final class PathCutter<P extends PlanePoint> implements PieceVisitor {
     private static final double SHORTEST = 1e-12;
 
     private enum Ending {
@@ -20,7 +22,7 @@ final class PathCutter<P extends PlanePoint> implements VectorPath.Visitor {
     }
 
     /** A visible part; joined when it goes on from the one before. */
-    private record Kept(Piece piece, boolean joined) {}
+    private record Kept(PathPiece piece, boolean joined) {}
 
     private final List<Aperture> apertures;
     private final VectorPath.Builder<P> out;
@@ -28,10 +30,9 @@ final class PathCutter<P extends PlanePoint> implements VectorPath.Visitor {
     private boolean cutAnywhere;
     private boolean cut;
     private boolean down;
+    private Ending ending = Ending.OPEN;
     private double startX;
     private double startY;
-    private double x;
-    private double y;
 
     private PathCutter(List<Aperture> apertures, VectorPath.Builder<P> out) {
         this.apertures = apertures;
@@ -41,38 +42,28 @@ final class PathCutter<P extends PlanePoint> implements VectorPath.Visitor {
     /** What of a path lies in all the apertures; the path itself if all of it does. */
     static <P extends PlanePoint> VectorPath<P> cut(VectorPath<P> path, List<Aperture> apertures) {
         PathCutter<P> cutter = new PathCutter<>(apertures, VectorPath.in(path.space()));
-        path.visit(cutter);
-        cutter.endRun(Ending.OPEN);
+        path.pieces(cutter);
         return cutter.cutAnywhere ? cutter.out.build() : path;
     }
 
     @Override
-    public void moveTo(double toX, double toY) {
-        endRun(Ending.OPEN);
-        startX = x = toX;
-        startY = y = toY;
+    public void begin(double x, double y) {
+        startX = x;
+        startY = y;
+        ending = Ending.OPEN;
     }
 
     @Override
-    public void lineTo(double toX, double toY) {
-        add(Piece.line(x, y, toX, toY));
-    }
-
-    @Override
-    public void curveTo(double x1, double y1, double x2, double y2, double toX, double toY) {
-        add(Piece.curve(x, y, x1, y1, x2, y2, toX, toY));
-    }
-
-    @Override
-    public void close() {
-        boolean goesBack = run.isEmpty() || x != startX || y != startY;
+    public void closing(PathPiece piece) {
+        boolean goesBack = run.isEmpty() || piece.x0() != piece.x3() || piece.y0() != piece.y3();
         if (goesBack) {
-            add(Piece.line(x, y, startX, startY));
+            piece(piece);
         }
-        endRun(goesBack ? Ending.CLOSED_BY_PIECE : Ending.CLOSED);
+        ending = goesBack ? Ending.CLOSED_BY_PIECE : Ending.CLOSED;
     }
 
-    private void add(Piece piece) {
+    @Override
+    public void piece(PathPiece piece) {
         Splits splits = new Splits();
         apertures.forEach(aperture -> aperture.crossings(piece, splits));
         double[] places = splits.inOrder();
@@ -90,11 +81,9 @@ final class PathCutter<P extends PlanePoint> implements VectorPath.Visitor {
             }
         }
         keep(piece, from, 1);
-        x = piece.x3();
-        y = piece.y3();
     }
 
-    private boolean visible(Piece piece, double t) {
+    private boolean visible(PathPiece piece, double t) {
         double px = piece.xAt(t);
         double py = piece.yAt(t);
         for (Aperture aperture : apertures) {
@@ -106,7 +95,7 @@ final class PathCutter<P extends PlanePoint> implements VectorPath.Visitor {
     }
 
     /** Keeps the part from one place to another, or nothing if there is no first place. */
-    private void keep(Piece piece, double from, double to) {
+    private void keep(PathPiece piece, double from, double to) {
         if (!Double.isNaN(from)) {
             run.add(new Kept(piece.part(from, to), down && from == 0));
             down = to == 1;
@@ -114,7 +103,8 @@ final class PathCutter<P extends PlanePoint> implements VectorPath.Visitor {
     }
 
     /** Writes the run out. */
-    private void endRun(Ending ending) {
+    @Override
+    public void end(boolean closed) {
         if (cut && ending != Ending.OPEN && runsThroughStart()) {
             moveLastStretchToFront();
         }
@@ -136,15 +126,13 @@ final class PathCutter<P extends PlanePoint> implements VectorPath.Visitor {
         run.clear();
         cut = false;
         down = false;
-        x = startX;
-        y = startY;
     }
 
     private boolean runsThroughStart() {
         if (run.isEmpty() || !down) {
             return false;
         }
-        Piece first = run.get(0).piece;
+        PathPiece first = run.get(0).piece;
         return first.x0() == startX && first.y0() == startY;
     }
 

@@ -1,6 +1,7 @@
 package org.adumbrate.linework.clip;
 
 import java.util.List;
+import org.adumbrate.geometry.PathPiece;
 
 /** All that lies in any of several apertures; nothing if there are none. */
 record Union(List<Aperture> apertures) implements Aperture {
@@ -18,7 +19,7 @@ record Union(List<Aperture> apertures) implements Aperture {
     }
 
     @Override
-    public void crossings(Piece piece, Splits splits) {
+    public void crossings(PathPiece piece, Splits splits) {
         apertures.forEach(aperture -> aperture.crossings(piece, splits));
     }
 

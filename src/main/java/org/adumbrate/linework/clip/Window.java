@@ -1,6 +1,8 @@
 package org.adumbrate.linework.clip;
 
 import java.util.Optional;
+import org.adumbrate.geometry.PathPiece;
+import org.adumbrate.geometry.PieceVisitor;
 import org.adumbrate.geometry.VectorPath;
 
 /** An upright rectangle; empty when a side has shrunk below zero. */
@@ -13,7 +15,7 @@ record Window(double left, double top, double right, double bottom) implements A
         Bounds box = Bounds.of(path);
         Window window = new Window(box.left(), box.top(), box.right(), box.bottom());
         RectangleTest test = new RectangleTest(window);
-        path.visit(test);
+        path.pieces(test);
         return test.passed() ? Optional.of(window) : Optional.empty();
     }
 
@@ -34,11 +36,11 @@ record Window(double left, double top, double right, double bottom) implements A
     }
 
     @Override
-    public void crossings(Piece piece, Splits splits) {
-        piece.crossings(1, 0, left, splits);
-        piece.crossings(1, 0, right, splits);
-        piece.crossings(0, 1, top, splits);
-        piece.crossings(0, 1, bottom, splits);
+    public void crossings(PathPiece piece, Splits splits) {
+        Passes.note(piece, 1, 0, left, splits);
+        Passes.note(piece, 1, 0, right, splits);
+        Passes.note(piece, 0, 1, top, splits);
+        Passes.note(piece, 0, 1, bottom, splits);
     }
 
     @Override
@@ -47,7 +49,7 @@ record Window(double left, double top, double right, double bottom) implements A
     }
 
     /** Whether a path goes once around a rectangle, from corner to corner along the sides. */
-    private static final class RectangleTest implements VectorPath.Visitor {
+    private static final class RectangleTest implements PieceVisitor {
         private static final double EXACT = 1e-6;
 
         private final Window window;
@@ -65,33 +67,30 @@ record Window(double left, double top, double right, double bottom) implements A
         /** Going once along all four sides sweeps the rectangle's own area; anything less does not. */
         boolean passed() {
             double area = (window.right - window.left) * (window.bottom - window.top);
-            double closing = startY * x - startX * y;
-            return along && Math.abs(Math.abs(turned + closing) / 2 - area) <= EXACT * (1 + area);
+            return along && Math.abs(Math.abs(turned) / 2 - area) <= EXACT * (1 + area);
         }
 
         @Override
-        public void moveTo(double toX, double toY) {
-            startX = x = toX;
-            startY = y = toY;
+        public void begin(double atX, double atY) {
+            startX = atX;
+            startY = atY;
         }
 
         @Override
-        public void lineTo(double toX, double toY) {
-            along &= (onSide(toX, window.left, window.right) && onSide(toY, window.top, window.bottom))
-                    && (Math.abs(toX - x) < EXACT || Math.abs(toY - y) < EXACT);
-            turned += x * toY - y * toX;
-            x = toX;
-            y = toY;
+        public void piece(PathPiece piece) {
+            along &= piece.straight()
+                    && onSide(piece.x3(), window.left, window.right)
+                    && onSide(piece.y3(), window.top, window.bottom)
+                    && (Math.abs(piece.x3() - piece.x0()) < EXACT || Math.abs(piece.y3() - piece.y0()) < EXACT);
+            turned += piece.x0() * piece.y3() - piece.y0() * piece.x3();
+            x = piece.x3();
+            y = piece.y3();
         }
 
+        /** What is filled is closed, whether it is drawn so or not. */
         @Override
-        public void curveTo(double x1, double y1, double x2, double y2, double toX, double toY) {
-            along = false;
-        }
-
-        @Override
-        public void close() {
-            lineTo(startX, startY);
+        public void end(boolean closed) {
+            turned += x * startY - y * startX;
         }
 
         private static boolean onSide(double value, double low, double high) {

@@ -10,9 +10,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.adumbrate.geometry.Srgb;
-import org.adumbrate.linework.ColorSort;
 import org.adumbrate.linework.LineSheet;
 import org.adumbrate.linework.Stroke;
+import org.adumbrate.linework.sort.ColorSort;
 
 /**
  * What a colour looks like on the sheets that hold it.

@@ -8,8 +8,9 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.adumbrate.geometry.Srgb;
-import org.adumbrate.linework.ColorSort;
 import org.adumbrate.linework.LineSheet;
+import org.adumbrate.linework.sort.ColorSort;
+import org.adumbrate.linework.sort.ColorTally;
 
 /**
  * Suggests pens for what line sheets hold. Names speak first: of layers, and of a file that alone holds a colour. Then
@@ -48,7 +49,7 @@ public final class PenSuggestions {
         List<ColorLook> looks = new ArrayList<>();
         for (LineSheet sheet : sheets) {
             Map<Srgb, List<Srgb>> families = new LinkedHashMap<>();
-            ColorSort.families(sheet.tally())
+            ColorSort.families(ColorTally.of(sheet))
                     .forEach((color, head) -> families.computeIfAbsent(head, h -> new ArrayList<>())
                             .add(color));
             families.forEach((head, colors) -> {

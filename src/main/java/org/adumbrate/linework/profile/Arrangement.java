@@ -40,14 +40,14 @@ final class Arrangement {
             SHARPEST_MITRE);
 
     /** The edges, each with the lower end first, and whose they are. */
-    private final Map<LineSegment, Segment.Kind> edges = new TreeMap<>();
+    private final Map<LineSegment, ProfileSegment.Kind> edges = new TreeMap<>();
 
     private Arrangement() {}
 
     /** Splits pieces where they meet; of edges that coincide one is kept. */
-    static Arrangement of(List<Segment> segments) {
+    static Arrangement of(List<ProfileSegment> segments) {
         List<SegmentString> strings = new ArrayList<>();
-        for (Segment segment : segments) {
+        for (ProfileSegment segment : segments) {
             Coordinate[] ends = {segment.line().p0.copy(), segment.line().p1.copy()};
             strings.add(new NodedSegmentString(ends, segment.kind()));
         }
@@ -58,7 +58,8 @@ final class Arrangement {
             SegmentString part = (SegmentString) string;
             for (int n = 1; n < part.size(); n++) {
                 LineSegment edge = edge(part.getCoordinate(n - 1), part.getCoordinate(n));
-                arrangement.edges.merge(edge, (Segment.Kind) part.getData(), (a, b) -> a.compareTo(b) <= 0 ? a : b);
+                arrangement.edges.merge(
+                        edge, (ProfileSegment.Kind) part.getData(), (a, b) -> a.compareTo(b) <= 0 ? a : b);
             }
         }
         return arrangement;
@@ -95,7 +96,7 @@ final class Arrangement {
             Coordinate[] ring = ((Polygon) piece).getExteriorRing().getCoordinates();
             for (int n = 1; n < ring.length; n++) {
                 LineSegment edge = edge(ring[n - 1], ring[n]);
-                if (edges.get(edge) == Segment.Kind.BUILDING) {
+                if (edges.get(edge) == ProfileSegment.Kind.BUILDING) {
                     clip(edge, stout, outline);
                 }
             }
@@ -121,7 +122,7 @@ final class Arrangement {
     List<LineSegment> outside(Geometry covered) {
         PreparedGeometry inside = PreparedGeometryFactory.prepare(covered);
         return edges.entrySet().stream()
-                .filter(entry -> entry.getValue() == Segment.Kind.BUILDING)
+                .filter(entry -> entry.getValue() == ProfileSegment.Kind.BUILDING)
                 .map(Map.Entry::getKey)
                 .filter(edge -> !inside.covers(MAKER.createPoint(edge.midPoint())))
                 .toList();

@@ -23,12 +23,12 @@ final class Bridges {
 
     private record End(Coordinate at, Coordinate other, int piece) {}
 
-    private final List<Segment> segments;
+    private final List<ProfileSegment> segments;
     private final double gap;
     private final HPRtree tree = new HPRtree();
-    private final List<Segment> bridges = new ArrayList<>();
+    private final List<ProfileSegment> bridges = new ArrayList<>();
 
-    private Bridges(List<Segment> segments, double gap) {
+    private Bridges(List<ProfileSegment> segments, double gap) {
         this.segments = segments;
         this.gap = gap;
         for (int k = 0; k < segments.size(); k++) {
@@ -38,7 +38,7 @@ final class Bridges {
     }
 
     /** The bridges that some pieces need, over small gaps up to one in mm. */
-    static List<Segment> over(List<Segment> segments, double gap) {
+    static List<ProfileSegment> over(List<ProfileSegment> segments, double gap) {
         Bridges bridges = new Bridges(segments, gap);
         List<End> loose = new ArrayList<>();
         for (int k = 0; k < segments.size(); k++) {
@@ -73,7 +73,7 @@ final class Bridges {
         if (nearest == null) {
             loose.add(end);
         } else {
-            bridges.add(Segment.of(end.at, nearest, Segment.Kind.BRIDGE));
+            bridges.add(ProfileSegment.of(end.at, nearest, ProfileSegment.Kind.BRIDGE));
         }
     }
 
@@ -97,7 +97,7 @@ final class Bridges {
                 }
             }
             if (best > n) {
-                bridges.add(Segment.of(from.at, loose.get(best).at, Segment.Kind.BRIDGE));
+                bridges.add(ProfileSegment.of(from.at, loose.get(best).at, ProfileSegment.Kind.BRIDGE));
             }
         }
     }

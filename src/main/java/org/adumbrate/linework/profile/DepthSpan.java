@@ -1,9 +1,9 @@
 package org.adumbrate.linework.profile;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.VectorPath;
 
@@ -29,63 +29,21 @@ public record DepthSpan(double nearM, double farM) {
      * @return nothing if no line lies where a depth is known
      */
     public static Optional<DepthSpan> of(List<VectorPath<SheetPoint>> paths, DepthField depth, double reachMm) {
-        Depths depths = new Depths(new LineDepth(depth, reachMm));
-        paths.forEach(path -> path.visit(depths));
-        return depths.span();
+        LineDepth around = new LineDepth(depth, reachMm);
+        DoubleStream.Builder found = DoubleStream.builder();
+        for (VectorPath<SheetPoint> path : paths) {
+            path.pieces(piece -> Arrays.stream(around.along(piece)).forEach(found));
+        }
+        return of(found.build().filter(Double::isFinite).sorted().toArray());
     }
 
-    /** Collects depths, once for each step along the lines; steps are nearly of one length. */
-    private static final class Depths implements VectorPath.Visitor {
-        private final LineDepth depth;
-        private final List<double[]> found = new ArrayList<>();
-        private double startX;
-        private double startY;
-        private double x;
-        private double y;
-
-        Depths(LineDepth depth) {
-            this.depth = depth;
+    /** Depths in order, one for each step along the lines; steps are nearly of one length. */
+    private static Optional<DepthSpan> of(double[] depths) {
+        if (depths.length == 0) {
+            return Optional.empty();
         }
-
-        @Override
-        public void moveTo(double toX, double toY) {
-            startX = toX;
-            startY = toY;
-            x = toX;
-            y = toY;
-        }
-
-        @Override
-        public void lineTo(double toX, double toY) {
-            found.add(depth.along(new Piece(x, y, toX, toY)));
-            x = toX;
-            y = toY;
-        }
-
-        @Override
-        public void curveTo(double x1, double y1, double x2, double y2, double toX, double toY) {
-            found.add(depth.along(new Piece(x, y, x1, y1, x2, y2, toX, toY)));
-            x = toX;
-            y = toY;
-        }
-
-        @Override
-        public void close() {
-            lineTo(startX, startY);
-        }
-
-        Optional<DepthSpan> span() {
-            double[] depths = found.stream()
-                    .flatMapToDouble(Arrays::stream)
-                    .filter(Double::isFinite)
-                    .sorted()
-                    .toArray();
-            if (depths.length == 0) {
-                return Optional.empty();
-            }
-            int strays = (int) (STRAYS * depths.length);
-            double near = depths[strays];
-            return Optional.of(new DepthSpan(near, Math.max(depths[depths.length - 1 - strays], (1 + LEAST) * near)));
-        }
+        int strays = (int) (STRAYS * depths.length);
+        double near = depths[strays];
+        return Optional.of(new DepthSpan(near, Math.max(depths[depths.length - 1 - strays], (1 + LEAST) * near)));
     }
 }

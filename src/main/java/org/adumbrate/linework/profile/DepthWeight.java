@@ -28,8 +28,7 @@ public final class DepthWeight {
         }
         RunSplitter splitter = new RunSplitter(new WeightAlong(depth, fade), byWeight);
         for (VectorPath<SheetPoint> path : paths) {
-            path.visit(splitter);
-            splitter.end();
+            path.pieces(splitter);
         }
         List<WeightedLines> lines = new ArrayList<>();
         for (int weight = Fade.WEIGHTS - 1; weight >= 0; weight--) {

@@ -1,5 +1,6 @@
 package org.adumbrate.linework.profile;
 
+import org.adumbrate.geometry.PathPiece;
 import org.adumbrate.geometry.SheetPoint;
 
 /**
@@ -9,16 +10,26 @@ import org.adumbrate.geometry.SheetPoint;
  * @param reachMm how far around a line its depth is looked for, in mm of the sheet
  */
 record LineDepth(DepthField field, double reachMm) {
+    /** In mm: depth is looked up once every so often. */
+    private static final double STEP_MM = 0.5;
+
+    private static final int MOST_STEPS = 20_000;
+
     private static final double[][] PLACES = {
         {0, 0}, {1, 0}, {-1, 0}, {0, 1}, {0, -1}, {.5, .5}, {-.5, .5}, {.5, -.5}, {-.5, -.5}
     };
 
+    /** In how many equal steps along a piece depth is looked up. */
+    static int steps(PathPiece piece) {
+        return (int) Math.max(1, Math.min(MOST_STEPS, Math.ceil(piece.reach() / STEP_MM)));
+    }
+
     /** The depths at the middle of each step of a piece, in metres; not a number where none is known. */
-    double[] along(Piece piece) {
-        double[] depths = new double[piece.steps()];
+    double[] along(PathPiece piece) {
+        double[] depths = new double[steps(piece)];
         for (int k = 0; k < depths.length; k++) {
             double t = (k + 0.5) / depths.length;
-            depths[k] = least(piece.at(t, 0), piece.at(t, 1));
+            depths[k] = least(piece.xAt(t), piece.yAt(t));
         }
         return depths;
     }

@@ -63,7 +63,7 @@ public final class ProfileLines {
             List<VectorPath<SheetPoint>> cut,
             Optional<DepthField> depth,
             ProfileSettings settings) {
-        List<Segment> segments = Segments.of(building, cut);
+        List<ProfileSegment> segments = Segments.of(building, cut);
         segments.addAll(Bridges.over(segments, settings.gapMm()));
         Arrangement arrangement = Arrangement.of(segments);
         Geometry covered = arrangement.covered();

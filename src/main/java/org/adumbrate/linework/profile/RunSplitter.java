@@ -3,20 +3,17 @@ package org.adumbrate.linework.profile;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.adumbrate.geometry.PathPiece;
+import org.adumbrate.geometry.PieceVisitor;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.VectorPath;
 
 /** Splits runs where their weight changes. A run of one weight, closed or not, stays as it is. */
-final class RunSplitter implements VectorPath.Visitor {
+final class RunSplitter implements PieceVisitor {
     private final WeightAlong weights;
     private final List<List<VectorPath<SheetPoint>>> byWeight;
-    private final List<Piece> run = new ArrayList<>();
-    private double startX;
-    private double startY;
-    private double x;
-    private double y;
-    private boolean closed;
+    private final List<PathPiece> run = new ArrayList<>();
 
     RunSplitter(WeightAlong weights, List<List<VectorPath<SheetPoint>>> byWeight) {
         this.weights = weights;
@@ -24,54 +21,26 @@ final class RunSplitter implements VectorPath.Visitor {
     }
 
     @Override
-    public void moveTo(double toX, double toY) {
-        end();
-        startX = toX;
-        startY = toY;
-        x = toX;
-        y = toY;
+    public void piece(PathPiece piece) {
+        run.add(piece);
     }
 
     @Override
-    public void lineTo(double toX, double toY) {
-        run.add(new Piece(x, y, toX, toY));
-        x = toX;
-        y = toY;
-    }
-
-    @Override
-    public void curveTo(double x1, double y1, double x2, double y2, double toX, double toY) {
-        run.add(new Piece(x, y, x1, y1, x2, y2, toX, toY));
-        x = toX;
-        y = toY;
-    }
-
-    @Override
-    public void close() {
-        closed = true;
-        lineTo(startX, startY);
-        end();
-    }
-
-    /** Ends a run. */
-    void end() {
-        if (!run.isEmpty()) {
-            split(weights.of(run));
-        }
+    public void end(boolean closed) {
+        split(weights.of(run), closed);
         run.clear();
-        closed = false;
     }
 
-    private void split(int[] along) {
+    private void split(int[] along, boolean closed) {
         boolean whole = Arrays.stream(along).allMatch(weight -> weight == along[0]);
         Stretch stretch = null;
         int n = 0;
-        for (Piece piece : run) {
-            int steps = piece.steps();
+        for (PathPiece piece : run) {
+            int steps = LineDepth.steps(piece);
             int from = 0;
             for (int k = 1; k <= steps; k++) {
                 if (k == steps || along[n + k] != along[n + from]) {
-                    Piece part = piece.part((double) from / steps, k == steps ? 1 : (double) k / steps);
+                    PathPiece part = piece.part((double) from / steps, k == steps ? 1 : (double) k / steps);
                     if (stretch == null || stretch.weight != along[n + from]) {
                         keep(stretch);
                         stretch = new Stretch(along[n + from], part);
@@ -80,7 +49,7 @@ final class RunSplitter implements VectorPath.Visitor {
                     if (closing) {
                         stretch.path.close();
                     } else {
-                        part.draw(stretch.path);
+                        part.drawOn(stretch.path);
                     }
                     from = k;
                 }
@@ -101,9 +70,9 @@ final class RunSplitter implements VectorPath.Visitor {
         private final int weight;
         private final VectorPath.Builder<SheetPoint> path = VectorPath.in(Space.SHEET);
 
-        Stretch(int weight, Piece first) {
+        Stretch(int weight, PathPiece first) {
             this.weight = weight;
-            path.moveTo(first.at(0, 0), first.at(0, 1));
+            path.moveTo(first.x0(), first.y0());
         }
     }
 }

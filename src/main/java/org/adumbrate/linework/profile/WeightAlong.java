@@ -2,6 +2,7 @@ package org.adumbrate.linework.profile;
 
 import java.util.Arrays;
 import java.util.List;
+import org.adumbrate.geometry.PathPiece;
 
 /** The weights along a run. */
 final class WeightAlong {
@@ -20,11 +21,11 @@ final class WeightAlong {
     }
 
     /** The weight at each step of each piece in turn. */
-    int[] of(List<Piece> run) {
-        int count = run.stream().mapToInt(Piece::steps).sum();
+    int[] of(List<PathPiece> run) {
+        int count = run.stream().mapToInt(LineDepth::steps).sum();
         double[] scale = new double[count];
         int n = 0;
-        for (Piece piece : run) {
+        for (PathPiece piece : run) {
             for (double depthM : depth.along(piece)) {
                 scale[n++] = fade.scale(depthM);
             }

@@ -5,9 +5,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.adumbrate.geometry.ChordVisitor;
 import org.adumbrate.geometry.Region;
 import org.adumbrate.geometry.SheetPoint;
-import org.adumbrate.geometry.VectorPath;
 
 /**
  * Where evenly spaced parallel lines lie within a region: every edge says where the lines cross it, and between the first and
@@ -45,7 +45,7 @@ final class Scan {
         double cos = upright ? 0 : Math.cos(angle);
         double sin = Math.IEEEremainder(angleDeg, 180) == 0 ? 0 : Math.sin(angle);
         Crossings crossings = new Crossings(cos, sin, spacingMm);
-        region.outline().visit(crossings);
+        region.sides(crossings);
         List<Row> rows = new ArrayList<>();
         crossings.byRow.forEach(
                 (number, found) -> rows.add(new Row(number, number * spacingMm, cos, sin, found.stretches())));
@@ -53,15 +53,11 @@ final class Scan {
     }
 
     /** Walks round a region and notes where each edge is crossed. */
-    private static final class Crossings implements VectorPath.Visitor {
+    private static final class Crossings implements ChordVisitor {
         private final Map<Long, Found> byRow = new TreeMap<>();
         private final double cos;
         private final double sin;
         private final double spacing;
-        private double startAlong;
-        private double startAcross;
-        private double along;
-        private double across;
 
         Crossings(double cos, double sin, double spacing) {
             this.cos = cos;
@@ -69,38 +65,18 @@ final class Scan {
             this.spacing = spacing;
         }
 
-        @Override
-        public void moveTo(double x, double y) {
-            along = x * cos - y * sin;
-            across = (x * sin + y * cos) / spacing;
-            startAlong = along;
-            startAcross = across;
-        }
-
-        @Override
-        public void lineTo(double x, double y) {
-            edge(x * cos - y * sin, (x * sin + y * cos) / spacing);
-        }
-
-        @Override
-        public void close() {
-            edge(startAlong, startAcross);
-        }
-
-        @Override
-        public void curveTo(double x1, double y1, double x2, double y2, double x, double y) {
-            throw new IllegalStateException("a region has straight bounds");
-        }
-
         /** An edge holds its upper end and not its lower one, so that a line through a corner crosses once or twice. */
-        private void edge(double toAlong, double toAcross) {
+        @Override
+        public void chord(double x0, double y0, double x1, double y1) {
+            double along = x0 * cos - y0 * sin;
+            double across = (x0 * sin + y0 * cos) / spacing;
+            double toAlong = x1 * cos - y1 * sin;
+            double toAcross = (x1 * sin + y1 * cos) / spacing;
             long last = (long) Math.ceil(Math.max(across, toAcross));
             for (long row = (long) Math.ceil(Math.min(across, toAcross)); row < last; row++) {
                 double share = (row - across) / (toAcross - across);
                 byRow.computeIfAbsent(row, key -> new Found()).add(along + share * (toAlong - along));
             }
-            along = toAlong;
-            across = toAcross;
         }
     }
 

@@ -18,7 +18,12 @@ record Segment(double x0, double y0, double x1, double y1, Kind kind) {
     static List<Segment> of(List<VectorPath<SheetPoint>> paths, SheetSize page, Kind kind) {
         List<Segment> segments = new ArrayList<>();
         for (VectorPath<SheetPoint> path : paths) {
-            path.straightened(CURVE_TOLERANCE_MM).visit(new Collector(page, kind, segments));
+            path.chords(CURVE_TOLERANCE_MM, (x0, y0, x1, y1) -> {
+                Segment segment = new Segment(x0, y0, x1, y1, kind).within(page);
+                if (segment.length() > 0) {
+                    segments.add(segment);
+                }
+            });
         }
         return segments;
     }
@@ -60,44 +65,5 @@ record Segment(double x0, double y0, double x1, double y1, Kind kind) {
         }
         double last = Math.max(enter, leave);
         return new Segment(x0 + enter * dx, y0 + enter * dy, x0 + last * dx, y0 + last * dy, kind);
-    }
-
-    private static final class Collector implements VectorPath.Visitor {
-        private final SheetSize page;
-        private final Kind kind;
-        private final List<Segment> segments;
-        private double x;
-        private double y;
-
-        Collector(SheetSize page, Kind kind, List<Segment> segments) {
-            this.page = page;
-            this.kind = kind;
-            this.segments = segments;
-        }
-
-        @Override
-        public void moveTo(double toX, double toY) {
-            x = toX;
-            y = toY;
-        }
-
-        @Override
-        public void lineTo(double toX, double toY) {
-            Segment segment = new Segment(x, y, toX, toY, kind).within(page);
-            if (segment.length() > 0) {
-                segments.add(segment);
-            }
-            moveTo(toX, toY);
-        }
-
-        @Override
-        public void curveTo(double x1, double y1, double x2, double y2, double toX, double toY) {
-            throw new IllegalStateException("a straightened path has no curves");
-        }
-
-        @Override
-        public void close() {
-            throw new IllegalStateException("a straightened path ends where it began");
-        }
     }
 }

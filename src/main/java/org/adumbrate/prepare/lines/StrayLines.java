@@ -12,8 +12,8 @@ import org.adumbrate.drawing.Pen;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.geometry.VectorPath;
-import org.adumbrate.linework.ColorSort;
-import org.adumbrate.linework.ColorTally;
+import org.adumbrate.linework.sort.ColorSort;
+import org.adumbrate.linework.sort.ColorTally;
 import org.adumbrate.prepare.finding.Finding;
 
 /** Collects the lines of colours that nobody asked for. Shades of one colour are one layer, named by the shade drawn most. */

@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.adumbrate.geometry.Srgb;
-import org.adumbrate.linework.ColorSort;
+import org.adumbrate.linework.sort.ColorSort;
 import org.adumbrate.sheetfile.PenRole;
 import org.adumbrate.sheetfile.Sheet;
 import org.adumbrate.sheetfile.Veil;

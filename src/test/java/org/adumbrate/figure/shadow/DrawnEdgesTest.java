@@ -45,4 +45,21 @@ class DrawnEdgesTest {
         DrawnEdges.Near near = edges(15, 15, 0, 0, 10, 10.5, 3, 18);
         assertThat(near.part(15.5, 15.5, 14.5, 14.5)).isFalse();
     }
+
+    @Test
+    void anEdgeThatBendsLiesWhereItIsDrawn() {
+        double k = 400 * 4 / 3.0 * (Math.sqrt(2) - 1);
+        VectorPath.Builder<SheetPoint> arc = VectorPath.in(Space.SHEET);
+        arc.moveTo(400, 0);
+        arc.curveTo(400, k, k, 400, 0, 400);
+        DrawnEdges.Near near =
+                DrawnEdges.of(List.of(arc.build()), Affine.identity(Space.SHEET, Space.RASTER), new PixelSize(400, 400))
+                .new Near();
+        double angle = Math.toRadians(50.6);
+        double cos = Math.cos(angle);
+        double sin = Math.sin(angle);
+        near.turnTo((int) (400 * cos), (int) (400 * sin));
+        assertThat(near.part(400.2 * cos, 400.2 * sin, 399.8 * cos, 399.8 * sin))
+                .isTrue();
+    }
 }

@@ -107,6 +107,20 @@ class CleanUpTest {
     }
 
     @Test
+    void aFragmentThatTouchesALargeArcStays() {
+        // a quarter of a circle of 200 mm; the fragment stands on it at 50.6 degrees, where eight chords would miss it
+        // by 0.2 mm
+        double k = 200 * 4 / 3.0 * (Math.sqrt(2) - 1);
+        double angle = Math.toRadians(50.6);
+        double x = 200 * Math.cos(angle);
+        double y = 200 * Math.sin(angle);
+        List<VectorPath<SheetPoint>> lines = SheetPaths.of(
+                "M 200 0 C 200 " + k + " " + k + " 200 0 200",
+                "M " + x + " " + y + " L " + x * 1.0005 + " " + y * 1.0005);
+        assertThat(CleanUp.run(lines, STANDARD).counts().dropped()).isZero();
+    }
+
+    @Test
     void shortPiecesOfALongChainStay() {
         VectorPath.Builder<SheetPoint> ring = VectorPath.in(Space.SHEET);
         ring.moveTo(20.5, 20);

@@ -23,8 +23,8 @@ import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.LineSheet;
-import org.adumbrate.linework.LineSheets;
 import org.adumbrate.linework.Stroke;
+import org.adumbrate.linework.read.LineSheets;
 import org.junit.jupiter.api.Test;
 
 /** The ink of the demo before and after, counted in dots of 600 to the inch drawn by Java's own renderer. */

@@ -39,6 +39,21 @@ class ProfileLinesTest {
     }
 
     @Test
+    void theOutlineFollowsALargeArc() {
+        // a gasholder of 400 mm: half a circle on its diameter
+        double k = 200 * 4 / 3.0 * (Math.sqrt(2) - 1);
+        List<VectorPath<SheetPoint>> holder = SheetPaths.of("M 0 250 C 0 " + (250 - k) + " " + (200 - k)
+                + " 50 200 50 C " + (200 + k) + " 50 400 " + (250 - k) + " 400 250 Z");
+        List<SheetPoint> middles = new ArrayList<>();
+        ProfileLines.of(holder, NO_CUT, STANDARD)
+                .forEach(path ->
+                        path.chords(1, (x0, y0, x1, y1) -> middles.add(new SheetPoint((x0 + x1) / 2, (y0 + y1) / 2))));
+        assertThat(middles).filteredOn(middle -> middle.y() < 249).isNotEmpty().allSatisfy(middle -> assertThat(
+                        Math.hypot(middle.x() - 200, middle.y() - 250))
+                .isCloseTo(200, within(0.1)));
+    }
+
+    @Test
     void whereTheCutBoundsTheBuildingItsOwnPenIsHeavyEnough() {
         List<VectorPath<SheetPoint>> walls = SheetPaths.of("M 30 40 L 30 25", "M 10 25 L 20 18 L 30 25");
         List<VectorPath<SheetPoint>> cut = SheetPaths.of("M 30 40 L 10 40 L 10 25");

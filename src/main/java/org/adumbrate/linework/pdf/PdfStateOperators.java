@@ -1,0 +1,90 @@
+package org.adumbrate.linework.pdf;
+
+import java.awt.geom.AffineTransform;
+import java.io.IOException;
+import java.util.Map;
+import java.util.Optional;
+import org.adumbrate.linework.page.StrokeStyle;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSNumber;
+import org.apache.pdfbox.pdmodel.graphics.color.PDColorSpace;
+import org.apache.pdfbox.pdmodel.graphics.color.PDPattern;
+
+/** The graphics state and the stroke colour (ISO 32000-1, 8.4 and 8.6.8). */
+final class PdfStateOperators {
+    private final PdfContext context;
+    private final PdfColors colors = new PdfColors();
+
+    PdfStateOperators(PdfContext context) {
+        this.context = context;
+    }
+
+    void addTo(Map<String, PdfOperator> operators) {
+        operators.put("q", operands -> context.save());
+        operators.put("cm", operands -> context.state().toPage.concatenate(new AffineTransform(operands.numbers(6))));
+        operators.put("w", operands -> context.state().lineWidth = Math.abs(operands.number()));
+        operators.put("J", operands -> context.state().cap = PdfGraphicsState.cap(operands.number()));
+        operators.put("j", operands -> context.state().join = PdfGraphicsState.join(operands.number()));
+        operators.put("d", operands -> dash(operands.get(0, COSArray.class), operands.number()));
+        operators.put("gs", operands -> context.resource(COSName.EXT_G_STATE, operands.get(0, COSName.class))
+                .ifPresent(this::parameters));
+        operators.put("CS", operands -> {
+            PDColorSpace space = colors.space(operands.get(0, COSName.class), context.resources());
+            PdfGraphicsState state = context.state();
+            state.strokeSpace = space;
+            state.strokeColor = space instanceof PDPattern
+                    ? Optional.empty()
+                    : Optional.of(colors.srgb(space, space.getInitialColor().getComponents(), context.resources()));
+        });
+        operators.put("SC", this::color);
+        operators.put("SCN", this::color);
+        operators.put("G", operands -> deviceColor(COSName.DEVICEGRAY, operands));
+        operators.put("RG", operands -> deviceColor(COSName.DEVICERGB, operands));
+        operators.put("K", operands -> deviceColor(COSName.DEVICECMYK, operands));
+    }
+
+    private void color(PdfOperands operands) throws IOException {
+        PdfGraphicsState state = context.state();
+        state.strokeColor = operands.endWithName() || state.strokeSpace instanceof PDPattern
+                ? Optional.empty()
+                : Optional.of(colors.srgb(state.strokeSpace, operands.components(), context.resources()));
+    }
+
+    private void deviceColor(COSName name, PdfOperands operands) throws IOException {
+        context.state().strokeSpace = colors.space(name, context.resources());
+        color(operands);
+    }
+
+    private void dash(COSArray lengths, double phase) {
+        StrokeStyle.requireFewDashes(lengths.size());
+        double[] dashLengths = new double[lengths.size()];
+        for (int k = 0; k < dashLengths.length; k++) {
+            dashLengths[k] = lengths.getObject(k) instanceof COSNumber number ? number.floatValue() : 0;
+        }
+        context.state().dashLengths = dashLengths;
+        context.state().dashPhase = phase;
+    }
+
+    /** A parameter dictionary (8.4.5). */
+    private void parameters(COSDictionary parameters) {
+        PdfGraphicsState state = context.state();
+        state.lineWidth = Math.abs(parameters.getFloat(COSName.LW, (float) state.lineWidth));
+        state.strokeAlpha = parameters.getFloat(COSName.CA, (float) state.strokeAlpha);
+        if (parameters.containsKey(COSName.LC)) {
+            state.cap = PdfGraphicsState.cap(parameters.getInt(COSName.LC));
+        }
+        if (parameters.containsKey(COSName.LJ)) {
+            state.join = PdfGraphicsState.join(parameters.getInt(COSName.LJ));
+        }
+        COSArray dash = parameters.getCOSArray(COSName.D);
+        if (dash != null && dash.size() == 2) {
+            COSBase phase = dash.getObject(1);
+            if (dash.getObject(0) instanceof COSArray lengths && phase instanceof COSNumber number) {
+                dash(lengths, number.floatValue());
+            }
+        }
+    }
+}

@@ -1,0 +1,74 @@
+package org.adumbrate.linework.svg;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.adumbrate.geometry.Srgb;
+
+/**
+ * What an area or a stroke is painted with (SVG 1.1, 11.2).
+ *
+ * @param kind what kind of paint it is
+ * @param color its colour, black if it has none of its own
+ */
+record SvgPaint(Kind kind, Srgb color) {
+    /** No paint at all. */
+    static final SvgPaint NONE = new SvgPaint(Kind.NONE, Srgb.BLACK);
+
+    /** The kinds of paint. */
+    enum Kind {
+        /** Nothing is painted. */
+        NONE,
+        /** One colour. */
+        COLOR,
+        /** The colour that the property {@code color} names. */
+        CURRENT,
+        /** A gradient or a pattern. */
+        SERVER
+    }
+
+    /** Reads a paint; empty if it is none, and then CSS ignores the whole declaration. */
+    static Optional<SvgPaint> parse(String text) {
+        String paint = text.strip().toLowerCase(Locale.ROOT);
+        if (paint.equals("none") || paint.equals("transparent")) {
+            return Optional.of(NONE);
+        }
+        if (paint.equals("currentcolor")) {
+            return Optional.of(new SvgPaint(Kind.CURRENT, Srgb.BLACK));
+        }
+        if (paint.startsWith("url(") || paint.startsWith("context-")) {
+            return Optional.of(new SvgPaint(Kind.SERVER, Srgb.BLACK));
+        }
+        return color(paint).map(color -> new SvgPaint(Kind.COLOR, color));
+    }
+
+    /** Reads a colour: {@code #rgb}, {@code #rrggbb}, {@code rgb(...)} or a name. Transparency is read over. */
+    static Optional<Srgb> color(String text) {
+        String color = text.strip().toLowerCase(Locale.ROOT);
+        if (color.startsWith("#")) {
+            return switch (color.length()) {
+                case 5 -> Srgb.parse(color.substring(0, 4));
+                case 9 -> Srgb.parse(color.substring(0, 7));
+                default -> Srgb.parse(color);
+            };
+        }
+        if (color.startsWith("rgb")) {
+            return components(color.substring(color.indexOf('(') + 1));
+        }
+        int end = color.indexOf(' ');
+        return SvgColorNames.color(end < 0 ? color : color.substring(0, end));
+    }
+
+    private static Optional<Srgb> components(String text) {
+        SvgScanner scanner = new SvgScanner(text);
+        int[] levels = new int[3];
+        for (int k = 0; k < 3; k++) {
+            double number = scanner.number();
+            if (Double.isNaN(number)) {
+                return Optional.empty();
+            }
+            double level = scanner.word().equals("%") ? number * 255 / 100 : number;
+            levels[k] = (int) Math.round(Math.max(0, Math.min(255, level)));
+        }
+        return Optional.of(new Srgb(levels[0], levels[1], levels[2]));
+    }
+}

@@ -1,0 +1,59 @@
+package org.adumbrate.linework.svg;
+
+import java.awt.geom.AffineTransform;
+import java.util.Optional;
+import org.adumbrate.geometry.PagePoint;
+import org.adumbrate.linework.clip.Clip;
+
+/**
+ * What an element finds around it; immutable.
+ *
+ * @param toPage user space to mm of the page; not to be changed
+ * @param clip where anything shows
+ * @param style the style of the element that encloses it
+ * @param width what 100 % across stands for, in user units
+ * @param height what 100 % down stands for, in user units
+ * @param layer the name of the innermost named group
+ * @param depth how many elements enclose it
+ */
+record SvgScene(
+        AffineTransform toPage,
+        Clip<PagePoint> clip,
+        SvgStyle style,
+        double width,
+        double height,
+        Optional<String> layer,
+        int depth) {
+
+    /** What 100 % of a length stands for that goes neither across nor down (SVG 1.1, 7.10). */
+    double diagonal() {
+        return Math.sqrt((width * width + height * height) / 2);
+    }
+
+    /** Under a transform of its own. */
+    SvgScene moved(AffineTransform transform) {
+        AffineTransform inner = new AffineTransform(toPage);
+        inner.concatenate(transform);
+        return new SvgScene(inner, clip, style, width, height, layer, depth);
+    }
+
+    /** Under another clip. */
+    SvgScene clipped(Clip<PagePoint> narrower) {
+        return new SvgScene(toPage, narrower, style, width, height, layer, depth);
+    }
+
+    /** One level further in. */
+    SvgScene inside(SvgStyle innerStyle) {
+        return new SvgScene(toPage, clip, innerStyle, width, height, layer, depth + 1);
+    }
+
+    /** In a viewport of another size. */
+    SvgScene sized(double innerWidth, double innerHeight) {
+        return new SvgScene(toPage, clip, style, innerWidth, innerHeight, layer, depth);
+    }
+
+    /** In a group of another name, if it has one. */
+    SvgScene named(Optional<String> name) {
+        return new SvgScene(toPage, clip, style, width, height, name.or(() -> layer), depth);
+    }
+}

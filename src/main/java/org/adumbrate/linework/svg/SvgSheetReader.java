@@ -1,0 +1,39 @@
+package org.adumbrate.linework.svg;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.adumbrate.fault.InputFault;
+import org.adumbrate.linework.LineSheet;
+import org.adumbrate.linework.clip.TooIntricateException;
+import org.adumbrate.linework.page.LibraryWords;
+import org.adumbrate.linework.page.StrokeCollector;
+
+/** Reads an SVG. */
+public final class SvgSheetReader {
+    private SvgSheetReader() {}
+
+    /** @throws InputFault if the file is not sound SVG with a size and lines */
+    public static LineSheet read(Path file) throws InputFault {
+        SvgDocument document = SvgDocument.read(file);
+        try {
+            SvgPageFrame frame = SvgPageFrame.of(file, document.root());
+            StrokeCollector found = new StrokeCollector(file, frame.size());
+            SvgStyle style = SvgStyle.INITIAL.with(document.stylesheet().declared(document.root()));
+            SvgScene scene = new SvgScene(
+                    frame.toPage(),
+                    found.wholePage(),
+                    style,
+                    frame.userWidth(),
+                    frame.userHeight(),
+                    Optional.empty(),
+                    0);
+            new SvgWalk(file, document, new SvgStrokes(found)).drawChildren(document.root(), scene);
+            return found.sheet(1);
+        } catch (TooIntricateException e) {
+            throw new InputFault(file, e.getMessage(), "export fewer objects at a time", e);
+        } catch (RuntimeException e) {
+            throw new InputFault(
+                    file, "cannot be read as SVG (" + LibraryWords.of(e) + ")", "export it again as plain SVG", e);
+        }
+    }
+}

@@ -1,0 +1,34 @@
+package org.adumbrate.linework.svg;
+
+import org.adumbrate.fault.InputFault;
+import org.adumbrate.geometry.PagePoint;
+import org.adumbrate.geometry.VectorPath;
+import org.adumbrate.linework.page.StrokeCollector;
+
+/** Keeps what an SVG strokes; its fills are only counted. */
+final class SvgStrokes implements SvgCanvas {
+    private final StrokeCollector found;
+
+    SvgStrokes(StrokeCollector found) {
+        this.found = found;
+    }
+
+    @Override
+    public void shape(VectorPath<PagePoint> outline, SvgScene scene) throws InputFault {
+        SvgStyle style = scene.style();
+        SvgPaint stroke = style.stroke();
+        if (stroke.kind() == SvgPaint.Kind.COLOR) {
+            double scale =
+                    style.scalesStroke() ? Math.sqrt(Math.abs(scene.toPage().getDeterminant())) : SvgLength.MM_PER_PX;
+            found.stroke(
+                    outline, scene.clip(), style.strokeStyle(stroke.color(), scale, scene.diagonal()), scene.layer());
+        } else if (stroke.kind() == SvgPaint.Kind.SERVER || style.isFilled()) {
+            found.otherMark();
+        }
+    }
+
+    @Override
+    public void otherMark() {
+        found.otherMark();
+    }
+}

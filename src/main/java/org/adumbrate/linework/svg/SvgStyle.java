@@ -1,0 +1,204 @@
+package org.adumbrate.linework.svg;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.adumbrate.geometry.Dash;
+import org.adumbrate.geometry.LineCap;
+import org.adumbrate.geometry.LineJoin;
+import org.adumbrate.geometry.Srgb;
+import org.adumbrate.linework.clip.FillRule;
+import org.adumbrate.linework.page.StrokeStyle;
+
+/** The style of one element: what it inherits, and what is declared for it alone; immutable. */
+final class SvgStyle {
+    private static final Set<String> INHERITED = Set.of(
+            "clip-rule",
+            "color",
+            "fill",
+            "fill-opacity",
+            "fill-rule",
+            "stroke",
+            "stroke-dasharray",
+            "stroke-dashoffset",
+            "stroke-linecap",
+            "stroke-linejoin",
+            "stroke-opacity",
+            "stroke-width",
+            "visibility");
+    private static final Set<String> OWN = Set.of("clip-path", "display", "opacity", "overflow", "vector-effect");
+
+    /** All properties that matter to a line. */
+    static final Set<String> PROPERTIES = union(INHERITED, OWN);
+
+    /** The style of a document before anything is declared. */
+    static final SvgStyle INITIAL = new SvgStyle(Map.of(), Map.of());
+
+    private final Map<String, String> inherited;
+    private final Map<String, String> own;
+
+    private SvgStyle(Map<String, String> inherited, Map<String, String> own) {
+        this.inherited = inherited;
+        this.own = own;
+    }
+
+    /** The style of an element within one of this style, for which something is declared. */
+    SvgStyle with(Map<String, String> declared) {
+        if (declared.isEmpty()) {
+            return own.isEmpty() ? this : new SvgStyle(inherited, Map.of());
+        }
+        Map<String, String> passedOn = new HashMap<>(inherited);
+        Map<String, String> alone = new HashMap<>();
+        declared.forEach((property, value) -> {
+            if (OWN.contains(property)) {
+                alone.put(property, value);
+            } else if (!value.equals("inherit") && isSound(property, value)) {
+                passedOn.put(property, value);
+            }
+        });
+        return new SvgStyle(passedOn, alone);
+    }
+
+    /** CSS ignores a declaration that it cannot read. */
+    private static boolean isSound(String property, String value) {
+        return switch (property) {
+            case "fill", "stroke" -> SvgPaint.parse(value).isPresent();
+            case "color" -> SvgPaint.color(value).isPresent();
+            case "stroke-width", "stroke-dashoffset" -> SvgLength.parse(value).isPresent();
+            default -> true;
+        };
+    }
+
+    boolean isDisplayed() {
+        return !own("display", "inline").equals("none") && number(own("opacity", "1")) != 0;
+    }
+
+    boolean isVisible() {
+        return get("visibility", "visible").equals("visible");
+    }
+
+    boolean isFilled() {
+        boolean unseen = number(get("fill-opacity", "1")) == 0;
+        return !unseen && paint("fill", "black").kind() != SvgPaint.Kind.NONE;
+    }
+
+    FillRule fillRule() {
+        return rule("fill-rule");
+    }
+
+    /** What the stroke is painted with; none if it cannot be seen. */
+    SvgPaint stroke() {
+        SvgPaint paint = paint("stroke", "none");
+        boolean unseen = number(get("stroke-opacity", "1")) == 0 || width(1) <= 0;
+        if (unseen) {
+            return SvgPaint.NONE;
+        }
+        Srgb current = SvgPaint.color(get("color", "black")).orElse(Srgb.BLACK);
+        return paint.kind() == SvgPaint.Kind.CURRENT ? new SvgPaint(SvgPaint.Kind.COLOR, current) : paint;
+    }
+
+    /**
+     * How a stroke looks.
+     *
+     * @param color its colour
+     * @param mmPerUnit mm of the page in a user unit, or in a pixel if the stroke does not scale
+     * @param diagonal the length that 100 % stands for, in user units
+     */
+    StrokeStyle strokeStyle(Srgb color, double mmPerUnit, double diagonal) {
+        return new StrokeStyle(color, width(diagonal) * mmPerUnit, dash(mmPerUnit, diagonal), cap(), join());
+    }
+
+    boolean scalesStroke() {
+        return !own("vector-effect", "none").contains("non-scaling-stroke");
+    }
+
+    boolean clipsOverflow() {
+        String overflow = own("overflow", "hidden");
+        return !overflow.equals("visible") && !overflow.equals("auto");
+    }
+
+    FillRule clipRule() {
+        return rule("clip-rule");
+    }
+
+    private FillRule rule(String property) {
+        return get(property, "nonzero").equals("evenodd") ? FillRule.EVEN_ODD : FillRule.NON_ZERO;
+    }
+
+    /** The id of the clip path, without its hash sign. */
+    Optional<String> clipPathId() {
+        String value = own.getOrDefault("clip-path", "none").replaceAll("[\"'\\s]", "");
+        return value.startsWith("url(#") && value.endsWith(")")
+                ? Optional.of(value.substring("url(#".length(), value.length() - 1))
+                : Optional.empty();
+    }
+
+    private double width(double diagonal) {
+        return SvgLength.parse(get("stroke-width", "1"))
+                .map(w -> w.user(diagonal))
+                .orElse(1.0);
+    }
+
+    private Dash dash(double mmPerUnit, double diagonal) {
+        List<Double> lengths = new ArrayList<>();
+        double sum = 0;
+        SvgScanner scanner = new SvgScanner(get("stroke-dasharray", "none"));
+        while (scanner.hasMore()) {
+            Optional<SvgLength> length = SvgLength.read(scanner);
+            if (length.isEmpty() || length.get().value() < 0) {
+                return Dash.NONE;
+            }
+            lengths.add(length.get().user(diagonal) * mmPerUnit);
+            StrokeStyle.requireFewDashes(lengths.size());
+            sum += length.get().value();
+        }
+        double phase = SvgLength.parse(get("stroke-dashoffset", "0"))
+                .map(offset -> offset.user(diagonal))
+                .orElse(0.0);
+        return sum > 0 ? new Dash(lengths, phase * mmPerUnit) : Dash.NONE;
+    }
+
+    private LineCap cap() {
+        return switch (get("stroke-linecap", "butt")) {
+            case "round" -> LineCap.ROUND;
+            case "square" -> LineCap.PROJECTING;
+            default -> LineCap.BUTT;
+        };
+    }
+
+    private LineJoin join() {
+        return switch (get("stroke-linejoin", "miter")) {
+            case "round" -> LineJoin.ROUND;
+            case "bevel" -> LineJoin.BEVEL;
+            default -> LineJoin.MITER;
+        };
+    }
+
+    private SvgPaint paint(String property, String initial) {
+        return SvgPaint.parse(get(property, initial)).orElse(SvgPaint.NONE);
+    }
+
+    private String get(String property, String initial) {
+        return inherited.getOrDefault(property, initial);
+    }
+
+    private String own(String property, String initial) {
+        return own.getOrDefault(property, initial).toLowerCase(Locale.ROOT);
+    }
+
+    /** A number or a percentage; 1 if it is neither. */
+    private static double number(String text) {
+        return SvgLength.parse(text).map(length -> length.user(1)).orElse(1.0);
+    }
+
+    private static Set<String> union(Set<String> a, Set<String> b) {
+        Set<String> all = new HashSet<>(a);
+        all.addAll(b);
+        return Set.copyOf(all);
+    }
+}
