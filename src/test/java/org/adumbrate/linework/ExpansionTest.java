@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 import org.adumbrate.fault.InputFault;
+import org.adumbrate.linework.read.LineSheets;
+import org.adumbrate.linework.read.PdfSketch;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;

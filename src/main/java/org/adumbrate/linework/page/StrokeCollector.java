@@ -15,7 +15,7 @@ import org.adumbrate.linework.clip.Clip;
 /** Gathers what a reader finds on a page: visible strokes as they are, anything else by number. */
 public final class StrokeCollector {
     /** More than any drawing needs: 200 MB of strokes, and at most as much again of what they consist of. */
-    static final int MOST_STROKES = 1_000_000;
+    public static final int MOST_STROKES = 1_000_000;
 
     private static final int MOST_SEGMENTS = 4_000_000;
 

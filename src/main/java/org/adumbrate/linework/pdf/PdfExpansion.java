@@ -1,4 +1,4 @@
-package org.adumbrate.linework;
+package org.adumbrate.linework.pdf;
 
 import java.io.IOException;
 import java.util.HashSet;
@@ -6,6 +6,7 @@ import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Set;
 import org.adumbrate.linework.clip.TooIntricateException;
+import org.adumbrate.linework.page.StrokeCollector;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;

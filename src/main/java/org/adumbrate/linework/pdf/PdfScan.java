@@ -1,4 +1,4 @@
-package org.adumbrate.linework;
+package org.adumbrate.linework.pdf;
 
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;

@@ -1,4 +1,4 @@
-package org.adumbrate.linework;
+package org.adumbrate.linework.svg;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;

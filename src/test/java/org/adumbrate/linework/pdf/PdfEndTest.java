@@ -1,4 +1,4 @@
-package org.adumbrate.linework;
+package org.adumbrate.linework.pdf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -10,6 +10,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import org.adumbrate.fault.InputFault;
+import org.adumbrate.linework.LineSheet;
+import org.adumbrate.linework.read.LineSheets;
+import org.adumbrate.linework.read.PdfSketch;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;

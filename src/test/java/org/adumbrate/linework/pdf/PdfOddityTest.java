@@ -1,4 +1,4 @@
-package org.adumbrate.linework;
+package org.adumbrate.linework.pdf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -9,6 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.adumbrate.fault.InputFault;
+import org.adumbrate.linework.read.LineSheets;
+import org.adumbrate.linework.read.PdfSketch;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSName;

@@ -1,4 +1,4 @@
-package org.adumbrate.linework;
+package org.adumbrate.linework.pdf;
 
 import java.io.IOException;
 import java.util.IdentityHashMap;

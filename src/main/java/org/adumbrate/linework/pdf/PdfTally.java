@@ -1,4 +1,4 @@
-package org.adumbrate.linework;
+package org.adumbrate.linework.pdf;
 
 /**
  * How much there is to draw, forms as often as they are drawn; numbers may be far too large for a whole number.
