@@ -45,7 +45,7 @@ final class PatternReader implements RasterReader {
     /** A sample as stored, 0 to 255. */
     static int sample(int k, int y) {
         int mixed = (k * 0x9E3779B1 + y * 0x85EBCA6B) ^ (y << 7);
-        return (mixed ^ mixed >>> 15) * 0x2C1B3C6D >>> 24;
+        return ((mixed ^ (mixed >>> 15)) * 0x2C1B3C6D) >>> 24;
     }
 
     /** The rows that decoding has come to. */
