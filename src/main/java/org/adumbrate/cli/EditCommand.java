@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.adumbrate.editing.LineDiff;
 import org.adumbrate.editing.SheetFileEdits;
+import org.adumbrate.fault.Refusal;
 import org.adumbrate.sheetfile.complaint.Complaint;
 import org.adumbrate.sheetfile.edit.Edit;
 import org.adumbrate.sheetfile.edit.EditResult;
@@ -94,10 +95,11 @@ final class EditCommand implements Callable<Integer> {
     private boolean dryRun;
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() throws IOException, Refusal {
         List<String> words = values == null ? List.of() : values;
         checkUsage(words);
         SheetFileEdits edits = SheetFileEdits.of(file);
+        common.guard(edits.claims());
         EditResult result =
                 undo ? edits.undo(dryRun) : redo ? edits.redo(dryRun) : edits.edit(List.of(edit(edits, words)), dryRun);
         common.writeJson(EditResults.of(file, result, dryRun));

@@ -1,16 +1,20 @@
 package org.adumbrate.editing;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
+import org.adumbrate.output.FileClaims;
 import org.adumbrate.sheetfile.complaint.Complaint;
 import org.adumbrate.sheetfile.complaint.Place;
 import org.adumbrate.sheetfile.edit.Edit;
 import org.adumbrate.sheetfile.edit.EditResult;
 import org.adumbrate.sheetfile.edit.SheetText;
+import org.adumbrate.sheetfile.edit.SheetValue;
 
 /** Edits a sheet file on the disk, and takes edits back. */
 public final class SheetFileEdits {
@@ -36,6 +40,36 @@ public final class SheetFileEdits {
     /** The text as it was when it was opened. */
     public SheetText text() {
         return text;
+    }
+
+    /**
+     * What nothing but the edit itself may write: the sheet file, what undoes its edits, and the files that it names.
+     *
+     * @throws IOException if it is no YAML
+     */
+    public FileClaims claims() throws IOException {
+        FileClaims claims = new FileClaims().reads(file).spares(HistoryFile.of(text).file(), "what undoes edits");
+        for (SheetValue value : text.values()) {
+            if (value.span().isPresent() && !value.value().isBlank()) {
+                named(value).ifPresent(path -> {
+                    if (value.allowed().type().equals("output")) {
+                        claims.spares(path, value.key());
+                    } else if (Files.isRegularFile(path)) {
+                        claims.reads(path, value.key());
+                    }
+                });
+            }
+        }
+        return claims;
+    }
+
+    /** The file that a value names, if it is no word of another kind. */
+    private Optional<Path> named(SheetValue value) {
+        try {
+            return Optional.of(file.resolveSibling(value.value().strip()));
+        } catch (InvalidPathException noFile) {
+            return Optional.empty();
+        }
     }
 
     /**

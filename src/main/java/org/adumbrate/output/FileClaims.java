@@ -55,7 +55,11 @@ public final class FileClaims {
         return reads(file, "");
     }
 
-    /** @param as what it is read as, such as a key of the sheet file */
+    /**
+     * A file that is read.
+     *
+     * @param as what it is read as, such as a key of the sheet file
+     */
     public FileClaims reads(Path file, String as) {
         return add(file, as, Use.READ);
     }
@@ -66,7 +70,11 @@ public final class FileClaims {
         return this;
     }
 
-    /** @param as what it is written as, such as {@code --json} */
+    /**
+     * A file that is written.
+     *
+     * @param as what it is written as, such as {@code --json}
+     */
     public FileClaims writes(Path file, String as) {
         return add(file, as, Use.WRITTEN);
     }

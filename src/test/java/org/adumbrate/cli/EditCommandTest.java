@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -101,5 +102,20 @@ class EditCommandTest {
         assertThat(edit("floors.roof", "--remvoe").err()).contains("unknown option: '--remvoe'");
         assertThat(Cli.run("edit", folder.resolve("none").toString(), "a", "b").code())
                 .isEqualTo(3);
+    }
+
+    @Test
+    void resultsAreNotWrittenOverWhatTheSheetFileNames() throws IOException {
+        Files.writeString(folder.resolve("lines.pdf"), "drawn");
+        for (String target : List.of("a.sheet.yaml", "lines.pdf")) {
+            Cli result = edit("figures[0].foot", "3.5", "-4", "--json", folder.resolve(target).toString());
+            assertThat(result.code()).isEqualTo(ExitCode.REFUSED);
+            assertThat(result.err()).contains(target + " (--json): is one of the inputs");
+        }
+        String output = TEXT.replaceAll("(?s).*deliver:[^/a-z]*[a-z]+: ([a-z./]+).*", "$1");
+        Cli result = edit("figures[0].foot", "3.5", "-4", "--json", folder.resolve(output).toString());
+        assertThat(result.err()).contains("is also written as deliver.");
+        assertThat(file).hasContent(TEXT);
+        assertThat(folder.resolve("lines.pdf")).hasContent("drawn");
     }
 }

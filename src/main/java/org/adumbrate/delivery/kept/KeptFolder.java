@@ -68,10 +68,7 @@ public final class KeptFolder implements Shelf {
             if (!Files.isRegularFile(file)) {
                 return Optional.empty();
             }
-            Object value = ValueReader.value(whole(file, name), Sha256.BYTES);
-            if (!type.isInstance(value)) {
-                throw new IOException("of another type");
-            }
+            Object value = ofPart(part, type, ValueReader.value(whole(file, name), Sha256.BYTES));
             // what was used last is given up last
             Files.setLastModifiedTime(file, FileTime.from(Instant.now()));
             return Optional.of(type.cast(value));
@@ -79,6 +76,17 @@ public final class KeptFolder implements Shelf {
             LOG.log(Level.DEBUG, "not found again: " + part, e);
             return Optional.empty();
         }
+    }
+
+    /** The value, if the file says that it is of this part, and it is of the part's type. */
+    private static Object ofPart(String part, Class<?> type, Object content) throws IOException {
+        if (content instanceof List<?> labelled
+                && labelled.size() == 2
+                && labelled.get(0).equals(part)
+                && type.isInstance(labelled.get(1))) {
+            return labelled.get(1);
+        }
+        throw new IOException("not of this part");
     }
 
     /** The bytes of a file, if it is whole and was written under its name. */

@@ -54,6 +54,26 @@ class KeptFolderTest {
     }
 
     @Test
+    void aFileUnderTheNameOfTheSamePartOfSomethingElseCountsAsMissing() throws IOException {
+        folder().keep("cleaned pens", String.class, List.of("building"), "lines of the building");
+        Path building = kept().get(0);
+        byte[] bytes = Files.readAllBytes(building);
+        Files.delete(building);
+        folder().keep("cleaned pens", String.class, List.of("paving"), "lines of the paving");
+        Files.write(kept().get(0), bytes);
+        assertThat(folder().find("cleaned pens", String.class, List.of("paving")))
+                .isEmpty();
+    }
+
+    @Test
+    void aValueOfAnotherTypeCountsAsMissing() {
+        folder().keep("cut", Integer.class, List.of(1), "a text");
+        assertThat(folder().find("cut", Integer.class, List.of(1))).isEmpty();
+        folder().keep("cut", String.class, List.of(1), "a text");
+        assertThat(folder().find("cut", String.class, List.of(1))).contains("a text");
+    }
+
+    @Test
     void whatWasUsedLongestAgoIsGivenUp() throws IOException {
         KeptFolder folder = folder();
         for (int k = 0; k < 8; k++) {
