@@ -20,6 +20,7 @@ final class FaxRows {
     private int count;
     private int countAbove;
     private boolean lastTag;
+    private boolean first;
 
     FaxRows(FaxScheme scheme, int width) {
         this.scheme = scheme;
@@ -32,6 +33,7 @@ final class FaxRows {
     void begin(FaxBits strip) {
         bits = strip;
         count = 0;
+        first = true;
     }
 
     /** A row that cannot be unpacked. */
@@ -59,8 +61,13 @@ final class FaxRows {
             bits.alignToByte();
         } else if (scheme != FaxScheme.T6) {
             boolean marked = passEndsOfLine();
-            twoDimensions = scheme == FaxScheme.T4_TWO && marked && !lastTag;
+            if (!marked && (scheme == FaxScheme.T4_TWO || !first)) {
+                // In one dimension some writers leave out the first.
+                throw new DamagedRow("no end of line stands before it");
+            }
+            twoDimensions = scheme == FaxScheme.T4_TWO && !lastTag;
         }
+        first = false;
         if (bits.isAtEnd()) {
             throw new DamagedRow("there are no more");
         }
