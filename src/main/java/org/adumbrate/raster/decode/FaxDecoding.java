@@ -59,8 +59,8 @@ record FaxDecoding(SourceFile file, TiffHeader header, FaxStrips strips, TiffPix
         FaxRows rows = new FaxRows(strips.scheme(), blocks.width());
         try (FileChannel channel = FileChannel.open(file.path())) {
             for (int k = 0; k < blocks.across() * blocks.down(); k++) {
-                BufferedInputStream in =
-                        new BufferedInputStream(Channels.newInputStream(channel.position(strips.offsets()[k])), 1 << 15);
+                BufferedInputStream in = new BufferedInputStream(
+                        Channels.newInputStream(channel.position(strips.offsets()[k])), 1 << 15);
                 rows.begin(new FaxBits(in, strips.counts()[k], strips.reversed()));
                 decodeBlock(k, rows, samples, sink);
             }

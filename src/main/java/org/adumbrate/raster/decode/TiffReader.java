@@ -58,8 +58,7 @@ final class TiffReader implements RasterReader {
                 notes);
         Optional<FaxDecoding> fax = Optional.empty();
         if (header.compression() == TiffCompression.FAX) {
-            fax = Optional.of(
-                    new FaxDecoding(file, header, FaxDecoding.FaxStrips.of(fields, header.blocks()), pixels));
+            fax = Optional.of(new FaxDecoding(file, header, FaxDecoding.FaxStrips.of(fields, header.blocks()), pixels));
         }
         return new TiffReader(file, header, TiffHead.build(fields, header.blocks()), pixels, fax, info);
     }

@@ -42,12 +42,7 @@ class FaxRowsTest {
         String rows = "1 | 001 1000 11 1 | 011 1 1 | 0000011 0000010 1 | 0001 1 | 001 00110101 011 1";
         assertThat(unpacked(FaxScheme.T6, 12, 6, rows.replace("|", "")))
                 .containsExactly(
-                        "000000000000",
-                        "000110000000",
-                        "000010000000",
-                        "000000011000",
-                        "000000000000",
-                        "111100000000");
+                        "000000000000", "000110000000", "000010000000", "000000011000", "000000000000", "111100000000");
     }
 
     @Test
@@ -57,7 +52,8 @@ class FaxRowsTest {
         assertThat(unpacked(FaxScheme.T4_TWO, 8, 2, one + two)).containsExactly("00110000", "00010000");
         String plain = END_OF_LINE + "0111 11 1011" + "000" + END_OF_LINE + "10011";
         assertThat(unpacked(FaxScheme.T4_ONE, 8, 2, plain)).containsExactly("00110000", "00000000");
-        assertThat(unpacked(FaxScheme.HUFFMAN, 8, 2, "0111 11 1011 000000 10011")).containsExactly("00110000", "00000000");
+        assertThat(unpacked(FaxScheme.HUFFMAN, 8, 2, "0111 11 1011 000000 10011"))
+                .containsExactly("00110000", "00000000");
     }
 
     /** Some writers leave out the first; where all are missing it is another packing, which would come out slanted. */
@@ -83,7 +79,7 @@ class FaxRowsTest {
         "T6, 001 1000 00000000 0, a run has no length",
         "T6, 001 10100 11, it leads out of its width",
         "T6, 0000001111, it holds no code",
-                "HUFFMAN, 0111 11, no length"
+        "HUFFMAN, 0111 11, no length"
     })
     void aRowThatDoesNotAddUpIsDamaged(FaxScheme scheme, String bits, String why) {
         assertThatThrownBy(() -> unpacked(scheme, 8, 1, bits))
