@@ -138,6 +138,9 @@ final class TiffHeaderReader {
     private void requireReadable(TiffHeader header) throws IOException {
         int bits = header.bits();
         boolean single = header.samples() == 1;
+        if (header.compression() == TiffCompression.FAX && (bits != 1 || !single)) {
+            throw file.unsupported("fax compression of " + header.samples() + " samples of " + bits + " bits");
+        }
         boolean read = header.floating()
                 || bits == 8
                 || bits == 16

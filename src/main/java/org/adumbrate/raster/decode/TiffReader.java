@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.adumbrate.raster.RasterInfo;
 import org.adumbrate.raster.RasterReader;
 import org.adumbrate.raster.SampleSink;
@@ -17,13 +18,21 @@ final class TiffReader implements RasterReader {
     private final TiffHeader header;
     private final ByteBuffer head;
     private final TiffPixels pixels;
+    private final Optional<FaxDecoding> fax;
     private final RasterInfo info;
 
-    private TiffReader(SourceFile file, TiffHeader header, ByteBuffer head, TiffPixels pixels, RasterInfo info) {
+    private TiffReader(
+            SourceFile file,
+            TiffHeader header,
+            ByteBuffer head,
+            TiffPixels pixels,
+            Optional<FaxDecoding> fax,
+            RasterInfo info) {
         this.file = file;
         this.header = header;
         this.head = head;
         this.pixels = pixels;
+        this.fax = fax;
         this.info = info;
     }
 
@@ -47,7 +56,11 @@ final class TiffReader implements RasterReader {
                 shown.dpi(),
                 pixels.inOrder(),
                 notes);
-        return new TiffReader(file, header, TiffHead.build(fields, header.blocks()), pixels, info);
+        Optional<FaxDecoding> fax = Optional.empty();
+        if (header.compression() == TiffCompression.FAX) {
+            fax = Optional.of(new FaxDecoding(file, header, FaxDecoding.FaxStrips.of(fields, header.blocks()), pixels));
+        }
+        return new TiffReader(file, header, TiffHead.build(fields, header.blocks()), pixels, fax, info);
     }
 
     private static EmbeddedProfile profile(TiffFields fields) {
@@ -63,7 +76,11 @@ final class TiffReader implements RasterReader {
 
     @Override
     public void decode(SampleSink sink) throws IOException {
-        new TiffDecoding(file, header, head, pixels, sink).run();
+        if (fax.isPresent()) {
+            fax.get().run(sink);
+        } else {
+            new TiffDecoding(file, header, head, pixels, sink).run();
+        }
     }
 
     @Override

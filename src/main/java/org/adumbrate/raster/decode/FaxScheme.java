@@ -1,0 +1,24 @@
+package org.adumbrate.raster.decode;
+
+import org.adumbrate.fault.InputFault;
+
+/** How a facsimile is packed. */
+enum FaxScheme {
+    /** Runs, each row from a byte on (TIFF 6.0, section 10; Compression 2). */
+    HUFFMAN,
+    /** ITU-T T.4 in one dimension. */
+    T4_ONE,
+    /** ITU-T T.4 in two dimensions. */
+    T4_TWO,
+    /** ITU-T T.6. */
+    T6;
+
+    /** By Compression and T4Options (TIFF 6.0, section 11). */
+    static FaxScheme of(TiffFields fields) throws InputFault {
+        return switch ((int) fields.number(TiffTag.COMPRESSION, 2)) {
+            case 2 -> HUFFMAN;
+            case 3 -> (fields.number(TiffTag.T4_OPTIONS, 0) & 1) == 1 ? T4_TWO : T4_ONE;
+            default -> T6;
+        };
+    }
+}
