@@ -6,11 +6,11 @@ import java.util.Map;
 import org.adumbrate.delivery.BuildPlan;
 import org.adumbrate.delivery.BuildResult;
 import org.adumbrate.delivery.Output;
-import org.adumbrate.prepare.passes.PassPlacement;
 import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.output.OutputFile;
 import org.adumbrate.prepare.memory.Run;
+import org.adumbrate.prepare.passes.PassPlacement;
 
 /** Results as machines read them. */
 final class Results {

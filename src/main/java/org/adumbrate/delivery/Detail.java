@@ -8,7 +8,6 @@ import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.Frame;
 import org.adumbrate.geometry.SheetSize;
-import org.adumbrate.prepare.Inputs;
 import org.adumbrate.prepare.finding.Finding;
 import org.adumbrate.sheetfile.Deliver;
 

@@ -33,7 +33,8 @@ public final class SheetBuild {
      *     clash
      * @throws IOException if an input cannot be used or an output cannot be written
      */
-    public static BuildResult run(Path file, Set<String> only, OptionalDouble dpi, StageClock.Listener listener, ClosingReport.Maker report)
+    public static BuildResult run(
+            Path file, Set<String> only, OptionalDouble dpi, StageClock.Listener listener, ClosingReport.Maker report)
             throws IOException, Refusal {
         return run(file, only, dpi, Optional.empty(), listener, Memory.none(), report);
     }
@@ -61,12 +62,25 @@ public final class SheetBuild {
             ClosingReport.Maker report)
             throws IOException, Refusal {
         try (Run run = memory.begin()) {
-            return build(file, only, dpi, window.map(frame -> new Detail(frame, dpi)), new StageClock(listener), run, report);
+            return build(
+                    file,
+                    only,
+                    dpi,
+                    window.map(frame -> new Detail(frame, dpi)),
+                    new StageClock(listener),
+                    run,
+                    report);
         }
     }
 
     private static BuildResult build(
-            Path file, Set<String> only, OptionalDouble dpi, Optional<Detail> detail, StageClock clock, Run run, ClosingReport.Maker report)
+            Path file,
+            Set<String> only,
+            OptionalDouble dpi,
+            Optional<Detail> detail,
+            StageClock clock,
+            Run run,
+            ClosingReport.Maker report)
             throws IOException, Refusal {
         SheetFile asked = clock.run("sheet file", () -> SheetFileReader.read(file));
         Deliveries deliveries = Deliveries.of(asked, only);

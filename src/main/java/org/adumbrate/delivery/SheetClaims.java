@@ -1,6 +1,5 @@
 package org.adumbrate.delivery;
 
-import org.adumbrate.prepare.Inputs;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -8,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.output.FileClaims;
+import org.adumbrate.prepare.Inputs;
 import org.adumbrate.sheetfile.Passes;
 import org.adumbrate.sheetfile.reading.SheetFile;
 import org.adumbrate.sheetfile.reading.SheetFileReader;

@@ -61,7 +61,8 @@ public final class DecodedRows implements LightRows {
      * @param allowance bytes of samples that may be kept in memory when the raster is needed whole
      */
     public static DecodedRows passing(RasterReader reader, RowPassage passage, long allowance) throws IOException {
-        boolean windowed = streams(reader.info()) && passage.rows() < reader.info().size().height();
+        boolean windowed =
+                streams(reader.info()) && passage.rows() < reader.info().size().height();
         return windowed ? windowed(reader, passage.rows(), passage.inTurn()) : whole(reader, allowance);
     }
 
@@ -276,8 +277,8 @@ public final class DecodedRows implements LightRows {
     }
 
     private void decodeTurned() throws IOException {
-        TurningBlock block = new TurningBlock(
-                store, info.orientation(), size, info.light().storedChannels(), info.type());
+        TurningBlock block =
+                new TurningBlock(store, info.orientation(), size, info.light().storedChannels(), info.type());
         reader.decode((x, y, pixels, samples, offset) -> {
             awaitRoom(0);
             look(x, y, pixels, samples, offset);

@@ -55,8 +55,11 @@ public record RowPassage(int rows, boolean inTurn) {
         double forTurn = Math.min(
                 height, upright ? TrailingRows.WINDOW : reach(back, canvas, TurnedResampler.tile(back)) + AHEAD);
         double rowBytes = (double) raster.sampleBytes() / height;
-        double made =
-                (double) strips * stripRows * canvas.window().width() * raster.light().lightChannels() * Float.BYTES;
+        double made = (double) strips
+                * stripRows
+                * canvas.window().width()
+                * raster.light().lightChannels()
+                * Float.BYTES;
         boolean saves = forTurn * rowBytes + made < forStrips * rowBytes;
         RowPassage inStrips = new RowPassage((int) forStrips, false);
         RowPassage inTurn = new RowPassage((int) forTurn, forTurn < height);

@@ -12,13 +12,13 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.adumbrate.report.SheetReport;
 import org.adumbrate.cli.DemoCopy;
 import org.adumbrate.delivery.kept.KeptFolder;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.prepare.memory.Memory;
 import org.adumbrate.prepare.memory.Run.Count;
 import org.adumbrate.prepare.memory.StageClock;
+import org.adumbrate.report.SheetReport;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -98,7 +98,13 @@ class ReuseAcrossRunsTest {
 
     private BuildResult run(Memory memory) throws IOException, Refusal {
         BuildResult result = SheetBuild.run(
-                file, ITEMS, OptionalDouble.of(40), Optional.empty(), StageClock.Listener.SILENT, memory, SheetReport::new);
+                file,
+                ITEMS,
+                OptionalDouble.of(40),
+                Optional.empty(),
+                StageClock.Listener.SILENT,
+                memory,
+                SheetReport::new);
         memory.close();
         return result;
     }

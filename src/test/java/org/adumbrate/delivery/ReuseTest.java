@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
-import org.adumbrate.report.SheetReport;
 import org.adumbrate.cli.DemoCopy;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.prepare.memory.Memory;
@@ -21,6 +20,7 @@ import org.adumbrate.prepare.memory.Part;
 import org.adumbrate.prepare.memory.Run;
 import org.adumbrate.prepare.memory.Run.Count;
 import org.adumbrate.prepare.memory.StageClock;
+import org.adumbrate.report.SheetReport;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -177,7 +177,13 @@ class ReuseTest {
     /** The bytes of what was delivered. */
     private Map<String, String> build(Memory kept) throws IOException, Refusal {
         BuildResult result = SheetBuild.run(
-                file, Set.of(), OptionalDouble.of(40), Optional.empty(), StageClock.Listener.SILENT, kept, SheetReport::new);
+                file,
+                Set.of(),
+                OptionalDouble.of(40),
+                Optional.empty(),
+                StageClock.Listener.SILENT,
+                kept,
+                SheetReport::new);
         account = result.stages();
         Map<String, String> bytes = new TreeMap<>();
         for (Output output : result.outputs()) {

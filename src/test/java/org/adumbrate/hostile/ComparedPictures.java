@@ -72,8 +72,8 @@ final class ComparedPictures implements AutoCloseable {
 
     String summary() {
         return present
-                ? "pictures the same as the other reader's: " + same + ", different: " + different + ", read here alone: "
-                        + ours + ", read there alone: " + theirs + "\n"
+                ? "pictures the same as the other reader's: " + same + ", different: " + different
+                        + ", read here alone: " + ours + ", read there alone: " + theirs + "\n"
                 : "no other reader is installed, so no pictures were compared\n";
     }
 

@@ -57,7 +57,8 @@ final class ForeignRasters {
     public static void main(String[] arguments) throws IOException {
         ForeignOptions options = ForeignOptions.parse("rasters.tsv", arguments);
         Files.createDirectories(options.table().getParent());
-        Path differences = options.table().resolveSibling("compared-" + options.table().getFileName());
+        Path differences =
+                options.table().resolveSibling("compared-" + options.table().getFileName());
         try (ForeignReader reader = new ForeignReader();
                 ForeignTable table = new ForeignTable(options.table());
                 ComparedPictures compared = new ComparedPictures(differences)) {
@@ -99,7 +100,8 @@ final class ForeignRasters {
     private void readMutations(Path file, Format format) throws IOException {
         byte[] content = Files.size(file) <= LONGEST_MUTATED ? Files.readAllBytes(file) : new byte[0];
         for (int k = 1; k <= options.mutations() && content.length > 0; k++) {
-            Random random = new Random(31 * options.seed() + ContentHash.of(content).hashCode() + k * 1_000_003L);
+            Random random =
+                    new Random(31 * options.seed() + ContentHash.of(content).hashCode() + k * 1_000_003L);
             byte[] changed = Mutant.changed(content, content, format.syntax(), random);
             String name = ContentHash.of(changed) + format.suffix();
             Path copy = Files.write(options.table().resolveSibling(name), changed);

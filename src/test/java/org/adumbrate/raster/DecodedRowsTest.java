@@ -117,7 +117,11 @@ class DecodedRowsTest {
     @Test
     void negativeNumbersAreTold() throws IOException {
         try (DecodedRows rows = DecodedRows.windowed(floats(true, 0, 1, -0.5f, 2, -1, 1), 8, 1 << 20)) {
-            assertThat(rows.awaitAll()).get().asString().contains("2 negative values").contains("column 0 of row 1");
+            assertThat(rows.awaitAll())
+                    .get()
+                    .asString()
+                    .contains("2 negative values")
+                    .contains("column 0 of row 1");
         }
         try (DecodedRows rows = DecodedRows.windowed(floats(true, 0, 1), 8, 1 << 20)) {
             assertThat(rows.awaitAll()).isEmpty();

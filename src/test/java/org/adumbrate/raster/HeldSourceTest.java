@@ -55,8 +55,20 @@ class HeldSourceTest {
 
     @ParameterizedTest
     @CsvSource({
-        "1, 1", "1, 64", "1, 512", "1.5, 64", "2, 512", "3, 512", "7.3, 64", "7.3, 512", "40, 1", "40, 64", "40, 512",
-        "200, 1", "200, 64", "200, 512"
+        "1, 1",
+        "1, 64",
+        "1, 512",
+        "1.5, 64",
+        "2, 512",
+        "3, 512",
+        "7.3, 64",
+        "7.3, 512",
+        "40, 1",
+        "40, 64",
+        "40, 512",
+        "200, 1",
+        "200, 64",
+        "200, 512"
     })
     void uprightALineOrAFew(double ratio, int stripRows) throws Exception {
         SheetSize sheet = new SheetSize(30, 600);
@@ -81,7 +93,10 @@ class HeldSourceTest {
             // a few strips tell as much, and places of a strongly reduced pixel are many
             PixelSize some = new PixelSize(3, ratio < 100 ? Math.min(600, 2 * stripRows) : Math.min(64, stripRows));
             run(Resampler.of(source, placement, canvas), some, stripRows);
-            assertThat(source.targets().stream().mapToLong(each -> each.length).max().orElse(0))
+            assertThat(source.targets().stream()
+                            .mapToLong(each -> each.length)
+                            .max()
+                            .orElse(0))
                     .as("turned by %s", angle)
                     .isLessThanOrEqualTo(MOST);
         }

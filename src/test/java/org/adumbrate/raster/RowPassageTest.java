@@ -40,11 +40,10 @@ class RowPassageTest {
         PixelSize size = new PixelSize(34000, 22000);
         RasterInfo raster = new PatternReader(size, 3).info();
         SheetSize sheet = new SheetSize(340, 220);
-        Canvas canvas = Canvas.whole(
-                sheet, new PixelSize((int) Math.ceil(34000 / ratio), (int) Math.ceil(22000 / ratio)));
+        Canvas canvas =
+                Canvas.whole(sheet, new PixelSize((int) Math.ceil(34000 / ratio), (int) Math.ceil(22000 / ratio)));
         double angle = new double[] {0, 0.004, 0.5, 2.5}[turn];
-        RowPassage passage =
-                RowPassage.of(raster, turned(angle, 0.01), canvas, stripRows, threads, HALF_OF_A_GIGABYTE);
+        RowPassage passage = RowPassage.of(raster, turned(angle, 0.01), canvas, stripRows, threads, HALF_OF_A_GIGABYTE);
         long strips = 4L * 3 * canvas.whole().width() * stripRows * OrderedStrips.window(threads);
         long window = 3L * 34000 * passage.rows();
         if (passage.rows() < size.height()) {
@@ -79,19 +78,20 @@ class RowPassageTest {
         int channels = colour ? 3 : 1;
         PixelSize size = new PixelSize(turn == 0 ? 110 : 60, turn == 0 ? 3000 : 300);
         SheetSize sheet = new SheetSize(size.width(), size.height());
-        Canvas whole = Canvas.whole(
-                sheet,
-                new PixelSize(
-                        Math.max(1, (int) (size.width() / ratio)), Math.max(1, (int) (size.height() / ratio))));
+        Canvas whole = Canvas.whole(sheet, new PixelSize(Math.max(1, (int) (size.width() / ratio)), Math.max(1, (int)
+                (size.height() / ratio))));
         Affine<RasterPoint, SheetPoint> placement = turn == 0
-                ? Affine.scalingThenShift(Space.RASTER, Space.SHEET, 1, 0.9, shift * size.width(), shift * size.height())
+                ? Affine.scalingThenShift(
+                        Space.RASTER, Space.SHEET, 1, 0.9, shift * size.width(), shift * size.height())
                 : turned(turn == 1 ? 0.01 : 0.4, 1);
         float[] expected;
         try (DecodedRows rows = DecodedRows.whole(new PatternReader(size, channels), Long.MAX_VALUE)) {
-            expected = resampled(Resampler.of(rows, placement, whole), whole, whole.whole().height(), 1);
+            expected = resampled(
+                    Resampler.of(rows, placement, whole), whole, whole.whole().height(), 1);
         }
         int cut = whole.whole().height() / 3;
-        PixelBox lower = new PixelBox(0, cut, whole.whole().width(), whole.whole().height() - cut);
+        PixelBox lower =
+                new PixelBox(0, cut, whole.whole().width(), whole.whole().height() - cut);
         for (Canvas canvas : new Canvas[] {whole, whole.window(lower)}) {
             int from = canvas.window().top() * canvas.whole().width() * channels;
             float[] part = Arrays.copyOfRange(expected, from, expected.length);
@@ -124,7 +124,8 @@ class RowPassageTest {
             assertThat(passage).isEqualTo(new RowPassage(TrailingRows.WINDOW, true));
             try (DecodedRows rows = DecodedRows.passing(reader, passage, 2_000_000)) {
                 AtomicInteger read = new AtomicInteger();
-                Resampler resampler = Resampler.of(new Watched(rows, reader, read), sheet.frame().placing(size), canvas);
+                Resampler resampler = Resampler.of(
+                        new Watched(rows, reader, read), sheet.frame().placing(size), canvas);
                 resampled(resampler, canvas, 512, 8);
             }
         }

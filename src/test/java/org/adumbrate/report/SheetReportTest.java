@@ -43,7 +43,8 @@ class SheetReportTest {
         Path copy = DemoCopy.kilnYard(folder.resolve(name));
         Path file = copy.resolve("studio.sheet.yaml");
         Files.writeString(file, SHEET);
-        BuildResult result = SheetBuild.run(file, Set.of(), OptionalDouble.of(40), StageClock.Listener.SILENT, SheetReport::new);
+        BuildResult result =
+                SheetBuild.run(file, Set.of(), OptionalDouble.of(40), StageClock.Listener.SILENT, SheetReport::new);
         assertThat(result.outputs()).extracting(Output::kind).containsExactly("preview", "report");
         Path report = copy.resolve("out").resolve("report.html");
         assertThat(result.outputs().get(1).bytes())

@@ -30,7 +30,11 @@ final class PartKey {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof PartKey key && hash == key.hash && part == key.part && type == key.type && from.equals(key.from);
+        return other instanceof PartKey key
+                && hash == key.hash
+                && part == key.part
+                && type == key.type
+                && from.equals(key.from);
     }
 
     @Override

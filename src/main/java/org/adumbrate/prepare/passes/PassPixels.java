@@ -6,17 +6,17 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.adumbrate.prepare.memory.Part;
-import org.adumbrate.prepare.memory.Run;
 import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.RasterPoint;
 import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.prepare.memory.Part;
+import org.adumbrate.prepare.memory.Run;
 import org.adumbrate.raster.DecodedRows;
-import org.adumbrate.raster.RowPassage;
 import org.adumbrate.raster.GreyReduction;
 import org.adumbrate.raster.RasterInfo;
 import org.adumbrate.raster.RasterReader;
+import org.adumbrate.raster.RowPassage;
 import org.adumbrate.raster.SampleType;
 import org.adumbrate.raster.decode.RasterFiles;
 import org.adumbrate.registration.PassImage;
@@ -102,8 +102,7 @@ public record PassPixels(Path file, String content, RasterInfo info, long allowa
     }
 
     /** Its rows, to be laid onto a canvas in strips of so many rows by so many threads. */
-    Rows rows(Affine<RasterPoint, SheetPoint> placement, Canvas canvas, int stripRows, int threads)
-            throws IOException {
+    Rows rows(Affine<RasterPoint, SheetPoint> placement, Canvas canvas, int stripRows, int threads) throws IOException {
         if (held.isPresent()) {
             return new Rows(held.get(), false);
         }

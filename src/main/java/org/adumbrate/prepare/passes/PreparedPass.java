@@ -31,7 +31,10 @@ import org.adumbrate.underlay.WhitePoint;
  * @param notes what is to be known of its file
  */
 public record PreparedPass(
-        PassRequest request, PassPixels pixels, FramePlacement.Pinned pinned, Optional<PassTones> tones,
+        PassRequest request,
+        PassPixels pixels,
+        FramePlacement.Pinned pinned,
+        Optional<PassTones> tones,
         List<String> notes) {
     /** Enlarged more than this, edges of a render look soft beside lines; common practice: half the print's resolution. */
     public static final double MOST_ENLARGED = 2;

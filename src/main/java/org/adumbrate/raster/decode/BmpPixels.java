@@ -67,8 +67,8 @@ final class BmpPixels {
             int place = x * bits;
             int code = row[place >> 3] >> (8 - bits - (place & 7)) & ((1 << bits) - 1);
             if (3 * code >= palette.length) {
-                throw file.damaged("its row " + number + " names entry " + code + " of a palette of "
-                        + palette.length / 3);
+                throw file.damaged(
+                        "its row " + number + " names entry " + code + " of a palette of " + palette.length / 3);
             }
             System.arraycopy(palette, 3 * code, to, x * channels, channels);
         }

@@ -19,6 +19,7 @@ final class BmpRuns {
     private final InputStream in;
     /** Of a row; some writers fill it up to a multiple of four, as a plain row is. */
     private final byte[] codes;
+
     private int column;
     private int emptyRows;
     private boolean ended;
@@ -111,8 +112,8 @@ final class BmpRuns {
     }
 
     private InputFault noSense(String why) {
-        return file.damaged(
-                "its data cannot be unpacked after " + row + " of " + head.size().height() + " rows (" + why + ")");
+        return file.damaged("its data cannot be unpacked after " + row + " of "
+                + head.size().height() + " rows (" + why + ")");
     }
 
     private void pack(byte[] packed) {

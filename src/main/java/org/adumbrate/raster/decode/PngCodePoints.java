@@ -27,8 +27,8 @@ record PngCodePoints(int primaries, int transfer, int matrix, boolean fullRange)
         double[] xy = xy();
         Curve curve = curve();
         if (xy.length == 0 || curve == null || matrix != 0 || !fullRange) {
-            notes.add("its colour space (cICP " + primaries + ", " + transfer + ", " + matrix + ", " + (fullRange ? 1 : 0)
-                    + ") is passed over: it is none of prints; export it as sRGB");
+            notes.add("its colour space (cICP " + primaries + ", " + transfer + ", " + matrix + ", "
+                    + (fullRange ? 1 : 0) + ") is passed over: it is none of prints; export it as sRGB");
             return Optional.empty();
         }
         if (model == ColourModel.GREY || Primaries.areSrgb(xy)) {

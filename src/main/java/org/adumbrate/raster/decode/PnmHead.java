@@ -136,6 +136,8 @@ record PnmHead(int kind, PixelSize size, PixelLayout layout, int maxval, int len
 
     /** Bytes of a row that is not text. */
     int rowBytes() {
-        return kind == 4 ? (size.width() + 7) / 8 : Math.multiplyExact(rowSamples(), layout.type().bytes());
+        return kind == 4
+                ? (size.width() + 7) / 8
+                : Math.multiplyExact(rowSamples(), layout.type().bytes());
     }
 }

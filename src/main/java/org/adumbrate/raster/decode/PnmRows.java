@@ -36,8 +36,8 @@ final class PnmRows implements Closeable {
         }
         for (int i = 0; i < codes.length; i++) {
             if (codes[i] > head.maxval()) {
-                throw file.damaged("row " + row + " has a value of " + codes[i] + ", and its head says that none is above "
-                        + head.maxval());
+                throw file.damaged("row " + row + " has a value of " + codes[i]
+                        + ", and its head says that none is above " + head.maxval());
             }
         }
         row++;
