@@ -13,7 +13,6 @@ import org.adumbrate.geometry.RasterPoint;
 import org.adumbrate.geometry.Region;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Space;
-import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.perspective.View;
 import org.adumbrate.raster.StoredNumbers;
 import org.junit.jupiter.api.Test;
@@ -94,29 +93,11 @@ class HidingTest {
         double tilt = Math.hypot(1, 0.4);
         Region<SheetPoint> seen = FIGURE.body(VIEW).minus(hidden);
         int[] along = {0};
-        seen.outline().visit(new VectorPath.Visitor() {
-            @Override
-            public void moveTo(double x, double y) {
-                double off = Math.abs(y + 0.1 * tilt - 95 - 0.4 * (x - 150)) / tilt;
-                if (y > 75) {
-                    assertThat(off).isLessThan(0.7 / PX_PER_MM);
-                    along[0]++;
-                }
-            }
-
-            @Override
-            public void lineTo(double x, double y) {
-                moveTo(x, y);
-            }
-
-            @Override
-            public void curveTo(double x1, double y1, double x2, double y2, double x, double y) {
-                throw new AssertionError("no curves");
-            }
-
-            @Override
-            public void close() {
-                // back to where it began
+        seen.sides((x, y, toX, toY) -> {
+            double off = Math.abs(y + 0.1 * tilt - 95 - 0.4 * (x - 150)) / tilt;
+            if (y > 75) {
+                assertThat(off).isLessThan(0.7 / PX_PER_MM);
+                along[0]++;
             }
         });
         assertThat(along[0]).isEqualTo(2);

@@ -1,9 +1,13 @@
 package org.adumbrate.linework;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Scanner;
+import org.adumbrate.geometry.PlanePoint;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.VectorPath;
@@ -18,8 +22,13 @@ public final class SheetPaths {
     }
 
     public static VectorPath<SheetPoint> path(String text) {
-        VectorPath.Builder<SheetPoint> path = VectorPath.in(Space.SHEET);
-        Scanner words = new Scanner(text);
+        return path(Space.SHEET, text);
+    }
+
+    /** Reads what {@link VectorPath#toString} writes. */
+    public static <P extends PlanePoint> VectorPath<P> path(Space<P> space, String text) {
+        VectorPath.Builder<P> path = VectorPath.in(space);
+        Scanner words = new Scanner(text).useLocale(Locale.ROOT);
         while (words.hasNext()) {
             switch (words.next()) {
                 case "M" -> path.moveTo(words.nextDouble(), words.nextDouble());
@@ -49,34 +58,9 @@ public final class SheetPaths {
     public static List<double[]> segments(List<VectorPath<SheetPoint>> paths) {
         List<double[]> segments = new ArrayList<>();
         for (VectorPath<SheetPoint> path : paths) {
-            path.visit(new VectorPath.Visitor() {
-                private double startX;
-                private double startY;
-                private double x;
-                private double y;
-
-                @Override
-                public void moveTo(double toX, double toY) {
-                    startX = x = toX;
-                    startY = y = toY;
-                }
-
-                @Override
-                public void lineTo(double toX, double toY) {
-                    segments.add(new double[] {x, y, toX, toY});
-                    x = toX;
-                    y = toY;
-                }
-
-                @Override
-                public void curveTo(double x1, double y1, double x2, double y2, double toX, double toY) {
-                    throw new AssertionError("a curve among straight pieces");
-                }
-
-                @Override
-                public void close() {
-                    lineTo(startX, startY);
-                }
+            path.pieces(piece -> {
+                assertThat(piece.straight()).isTrue();
+                segments.add(new double[] {piece.x0(), piece.y0(), piece.x3(), piece.y3()});
             });
         }
         return segments;

@@ -60,7 +60,7 @@ final class OutlineAperture implements Aperture {
         double ux = dx / length;
         double uy = dy / length;
         Splits passes = new Splits();
-        Passes.note(piece, uy, -ux, uy * edges[k] - ux * edges[k + 1], passes);
+        SideChanges.note(piece, uy, -ux, uy * edges[k] - ux * edges[k + 1], passes);
         for (double t : passes.inOrder()) {
             double along = ux * (piece.xAt(t) - edges[k]) + uy * (piece.yAt(t) - edges[k + 1]);
             if (along >= -TOLERANCE && along <= length + TOLERANCE) {

@@ -37,10 +37,10 @@ record Window(double left, double top, double right, double bottom) implements A
 
     @Override
     public void crossings(PathPiece piece, Splits splits) {
-        Passes.note(piece, 1, 0, left, splits);
-        Passes.note(piece, 1, 0, right, splits);
-        Passes.note(piece, 0, 1, top, splits);
-        Passes.note(piece, 0, 1, bottom, splits);
+        SideChanges.note(piece, 1, 0, left, splits);
+        SideChanges.note(piece, 1, 0, right, splits);
+        SideChanges.note(piece, 0, 1, top, splits);
+        SideChanges.note(piece, 0, 1, bottom, splits);
     }
 
     @Override

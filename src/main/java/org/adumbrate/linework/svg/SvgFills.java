@@ -51,7 +51,7 @@ final class SvgFills implements SvgCanvas {
         SvgStyle style = scene.style();
         if (style.isFilled()) {
             keep(outline, style.fillRule(), filled);
-        } else if (style.stroke().kind() != SvgPaint.Kind.NONE) {
+        } else if (style.stroke().kind() != PaintValue.Kind.NONE) {
             keep(ClosedRuns.of(outline), style.fillRule(), strokedAround);
         }
     }

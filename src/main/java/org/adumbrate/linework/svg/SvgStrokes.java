@@ -16,13 +16,13 @@ final class SvgStrokes implements SvgCanvas {
     @Override
     public void shape(VectorPath<PagePoint> outline, SvgScene scene) throws InputFault {
         SvgStyle style = scene.style();
-        SvgPaint stroke = style.stroke();
-        if (stroke.kind() == SvgPaint.Kind.COLOR) {
+        PaintValue stroke = style.stroke();
+        if (stroke.kind() == PaintValue.Kind.COLOR) {
             double scale =
                     style.scalesStroke() ? Math.sqrt(Math.abs(scene.toPage().getDeterminant())) : SvgLength.MM_PER_PX;
             found.stroke(
                     outline, scene.clip(), style.strokeStyle(stroke.color(), scale, scene.diagonal()), scene.layer());
-        } else if (stroke.kind() == SvgPaint.Kind.SERVER || style.isFilled()) {
+        } else if (stroke.kind() == PaintValue.Kind.SERVER || style.isFilled()) {
             found.otherMark();
         }
     }

@@ -67,8 +67,8 @@ final class SvgStyle {
     /** CSS ignores a declaration that it cannot read. */
     private static boolean isSound(String property, String value) {
         return switch (property) {
-            case "fill", "stroke" -> SvgPaint.parse(value).isPresent();
-            case "color" -> SvgPaint.color(value).isPresent();
+            case "fill", "stroke" -> PaintValue.parse(value).isPresent();
+            case "color" -> PaintValue.color(value).isPresent();
             case "stroke-width", "stroke-dashoffset" -> SvgLength.parse(value).isPresent();
             default -> true;
         };
@@ -84,7 +84,7 @@ final class SvgStyle {
 
     boolean isFilled() {
         boolean unseen = number(get("fill-opacity", "1")) == 0;
-        return !unseen && paint("fill", "black").kind() != SvgPaint.Kind.NONE;
+        return !unseen && paint("fill", "black").kind() != PaintValue.Kind.NONE;
     }
 
     FillRule fillRule() {
@@ -92,14 +92,14 @@ final class SvgStyle {
     }
 
     /** What the stroke is painted with; none if it cannot be seen. */
-    SvgPaint stroke() {
-        SvgPaint paint = paint("stroke", "none");
+    PaintValue stroke() {
+        PaintValue paint = paint("stroke", "none");
         boolean unseen = number(get("stroke-opacity", "1")) == 0 || width(1) <= 0;
         if (unseen) {
-            return SvgPaint.NONE;
+            return PaintValue.NONE;
         }
-        Srgb current = SvgPaint.color(get("color", "black")).orElse(Srgb.BLACK);
-        return paint.kind() == SvgPaint.Kind.CURRENT ? new SvgPaint(SvgPaint.Kind.COLOR, current) : paint;
+        Srgb current = PaintValue.color(get("color", "black")).orElse(Srgb.BLACK);
+        return paint.kind() == PaintValue.Kind.CURRENT ? new PaintValue(PaintValue.Kind.COLOR, current) : paint;
     }
 
     /**
@@ -179,8 +179,8 @@ final class SvgStyle {
         };
     }
 
-    private SvgPaint paint(String property, String initial) {
-        return SvgPaint.parse(get(property, initial)).orElse(SvgPaint.NONE);
+    private PaintValue paint(String property, String initial) {
+        return PaintValue.parse(get(property, initial)).orElse(PaintValue.NONE);
     }
 
     private String get(String property, String initial) {

@@ -6,14 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 import java.awt.geom.Path2D;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Random;
-import java.util.Scanner;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.VectorPath;
+import org.adumbrate.linework.SheetPaths;
 import org.junit.jupiter.api.Test;
 
 class ClipTest {
@@ -172,25 +171,7 @@ class ClipTest {
                 .toArray();
     }
 
-    /** Reads what {@link VectorPath#toString} writes. */
     private static VectorPath<PagePoint> path(String text) {
-        VectorPath.Builder<PagePoint> path = VectorPath.in(Space.PAGE);
-        Scanner words = new Scanner(text).useLocale(Locale.ROOT);
-        while (words.hasNext()) {
-            switch (words.next()) {
-                case "M" -> path.moveTo(words.nextDouble(), words.nextDouble());
-                case "L" -> path.lineTo(words.nextDouble(), words.nextDouble());
-                case "C" ->
-                    path.curveTo(
-                            words.nextDouble(),
-                            words.nextDouble(),
-                            words.nextDouble(),
-                            words.nextDouble(),
-                            words.nextDouble(),
-                            words.nextDouble());
-                default -> path.close();
-            }
-        }
-        return path.build();
+        return SheetPaths.path(Space.PAGE, text);
     }
 }

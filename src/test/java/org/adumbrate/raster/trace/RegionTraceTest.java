@@ -92,16 +92,13 @@ class RegionTraceTest {
         Region<RasterPoint> traced =
                 RegionTrace.trace((x, y) -> (x + 0.5 - 100) * nx + (y + 0.5 - 80) * ny < offset, size, Smoothing.USUAL);
         int[] onEdge = {0};
-        traced.outline().visit(new Corners() {
-            @Override
-            void corner(double x, double y) {
-                boolean border = x < 1.5 || y < 1.5 || x > 198.5 || y > 158.5;
-                double off = Math.abs((x - 100) * nx + (y - 80) * ny - offset);
-                assertThat(border || off < 0.7)
-                        .as("corner at %s %s is %s off", x, y, off)
-                        .isTrue();
-                onEdge[0] += border ? 0 : 1;
-            }
+        traced.sides((x, y, toX, toY) -> {
+            boolean border = x < 1.5 || y < 1.5 || x > 198.5 || y > 158.5;
+            double off = Math.abs((x - 100) * nx + (y - 80) * ny - offset);
+            assertThat(border || off < 0.7)
+                    .as("corner at %s %s is %s off", x, y, off)
+                    .isTrue();
+            onEdge[0] += border ? 0 : 1;
         });
         assertThat(onEdge[0]).as("corners along the edge").isLessThanOrEqualTo(1);
     }
@@ -152,29 +149,5 @@ class RegionTraceTest {
                 RegionTrace.trace((x, y) -> set[y][x], new PixelSize(40, 40), new Smoothing(0.1, 0));
         assertThat(traced.polygons().isValid()).isTrue();
         assertThat(traced.area()).isCloseTo(count, within(0.1 * count));
-    }
-
-    private abstract static class Corners implements VectorPath.Visitor {
-        abstract void corner(double x, double y);
-
-        @Override
-        public void moveTo(double x, double y) {
-            corner(x, y);
-        }
-
-        @Override
-        public void lineTo(double x, double y) {
-            corner(x, y);
-        }
-
-        @Override
-        public void curveTo(double x1, double y1, double x2, double y2, double x, double y) {
-            throw new AssertionError("no curves");
-        }
-
-        @Override
-        public void close() {
-            // back to the first corner
-        }
     }
 }

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import org.adumbrate.geometry.PathPiece;
 
 /** Where pieces of paths pass straight lines. */
-final class Passes {
-    private Passes() {}
+final class SideChanges {
+    private SideChanges() {}
 
     /** Notes where a piece passes from one side of the line {@code a·x + b·y = c} to the other. */
     static void note(PathPiece piece, double a, double b, double c, Splits splits) {

@@ -10,9 +10,9 @@ import org.adumbrate.geometry.Srgb;
  * @param kind what kind of paint it is
  * @param color its colour, black if it has none of its own
  */
-record SvgPaint(Kind kind, Srgb color) {
+record PaintValue(Kind kind, Srgb color) {
     /** No paint at all. */
-    static final SvgPaint NONE = new SvgPaint(Kind.NONE, Srgb.BLACK);
+    static final PaintValue NONE = new PaintValue(Kind.NONE, Srgb.BLACK);
 
     /** The kinds of paint. */
     enum Kind {
@@ -27,18 +27,18 @@ record SvgPaint(Kind kind, Srgb color) {
     }
 
     /** Reads a paint; empty if it is none, and then CSS ignores the whole declaration. */
-    static Optional<SvgPaint> parse(String text) {
+    static Optional<PaintValue> parse(String text) {
         String paint = text.strip().toLowerCase(Locale.ROOT);
         if (paint.equals("none") || paint.equals("transparent")) {
             return Optional.of(NONE);
         }
         if (paint.equals("currentcolor")) {
-            return Optional.of(new SvgPaint(Kind.CURRENT, Srgb.BLACK));
+            return Optional.of(new PaintValue(Kind.CURRENT, Srgb.BLACK));
         }
         if (paint.startsWith("url(") || paint.startsWith("context-")) {
-            return Optional.of(new SvgPaint(Kind.SERVER, Srgb.BLACK));
+            return Optional.of(new PaintValue(Kind.SERVER, Srgb.BLACK));
         }
-        return color(paint).map(color -> new SvgPaint(Kind.COLOR, color));
+        return color(paint).map(color -> new PaintValue(Kind.COLOR, color));
     }
 
     /** Reads a colour: {@code #rgb}, {@code #rrggbb}, {@code rgb(...)} or a name. Transparency is read over. */
