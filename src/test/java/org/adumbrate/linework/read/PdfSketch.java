@@ -20,31 +20,31 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.common.PDStream;
 
 /** Makes small PDFs for tests, the content stream being written out by the test itself. */
-final class PdfSketch implements AutoCloseable {
+public final class PdfSketch implements AutoCloseable {
     private final PDDocument document = new PDDocument();
     private final PDPage page;
 
     /** A page of a size in points. */
-    PdfSketch(double width, double height) {
+    public PdfSketch(double width, double height) {
         page = new PDPage(new PDRectangle((float) width, (float) height));
         page.setResources(new PDResources());
         document.addPage(page);
     }
 
-    PDDocument document() {
+    public PDDocument document() {
         return document;
     }
 
-    PDPage page() {
+    public PDPage page() {
         return page;
     }
 
-    PDResources resources() {
+    public PDResources resources() {
         return page.getResources();
     }
 
     /** Sets what the page draws. */
-    PdfSketch draws(String content) {
+    public PdfSketch draws(String content) {
         try {
             PDStream stream = new PDStream(document);
             write(stream.getCOSObject(), content);
@@ -56,7 +56,7 @@ final class PdfSketch implements AutoCloseable {
     }
 
     /** A form without resources of its own. */
-    COSStream form(String content, double[] box, double[] matrix) throws IOException {
+    public COSStream form(String content, double[] box, double[] matrix) throws IOException {
         COSStream form = document.getDocument().createCOSStream();
         form.setItem(COSName.SUBTYPE, COSName.FORM);
         form.setItem(COSName.BBOX, numbers(box));
@@ -66,7 +66,7 @@ final class PdfSketch implements AutoCloseable {
     }
 
     /** Puts something among the page's resources. */
-    PdfSketch with(COSName category, String name, COSBase resource) {
+    public PdfSketch with(COSName category, String name, COSBase resource) {
         COSDictionary resources = resources().getCOSObject();
         if (resources.getCOSDictionary(category) == null) {
             resources.setItem(category, new COSDictionary());
@@ -75,7 +75,7 @@ final class PdfSketch implements AutoCloseable {
         return this;
     }
 
-    static COSArray numbers(double... values) {
+    public static COSArray numbers(double... values) {
         COSArray array = new COSArray();
         for (double value : values) {
             array.add(new COSFloat((float) value));
@@ -84,14 +84,14 @@ final class PdfSketch implements AutoCloseable {
     }
 
     /** Writes the document into a folder. */
-    Path saved(Path folder) throws IOException {
+    public Path saved(Path folder) throws IOException {
         Path file = Files.createTempFile(folder, "sketch", ".pdf");
         document.save(file.toFile());
         return file;
     }
 
     /** What is read of the document. */
-    LineSheet read(Path folder) throws IOException {
+    public LineSheet read(Path folder) throws IOException {
         return LineSheets.read(saved(folder));
     }
 
