@@ -11,7 +11,11 @@ public record StrokeStyle(Srgb color, double widthMm, Dash dash, LineCap cap, Li
     /** The longest patterns of ISO 128-2 have 8 lengths. */
     private static final int MOST_DASHES = 64;
 
-    /** @throws TooIntricateException if a dash pattern has more lengths than any drawing's */
+    /**
+     * Requires a dash pattern as drawings have them.
+     *
+     * @throws TooIntricateException if a dash pattern has more lengths than any drawing's
+     */
     public static void requireFewDashes(int lengths) {
         if (lengths > MOST_DASHES) {
             throw new TooIntricateException("has dashes of more than " + MOST_DASHES + " lengths");

@@ -20,7 +20,11 @@ public final class PdfSheetReader {
 
     private PdfSheetReader() {}
 
-    /** @throws InputFault if the file is not a whole, open PDF with lines on its first page */
+    /**
+     * Reads a line sheet.
+     *
+     * @throws InputFault if the file is not a whole, open PDF with lines on its first page
+     */
     public static LineSheet read(Path file) throws InputFault {
         try {
             PdfLogging.silence();

@@ -12,7 +12,11 @@ import org.adumbrate.linework.page.StrokeCollector;
 public final class SvgSheetReader {
     private SvgSheetReader() {}
 
-    /** @throws InputFault if the file is not sound SVG with a size and lines */
+    /**
+     * Reads a line sheet.
+     *
+     * @throws InputFault if the file is not sound SVG with a size and lines
+     */
     public static LineSheet read(Path file) throws InputFault {
         SvgDocument document = SvgDocument.read(file);
         try {

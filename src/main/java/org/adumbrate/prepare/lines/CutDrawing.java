@@ -61,7 +61,11 @@ public record CutDrawing(List<Object> content, Region<SheetPoint> region, List<L
      */
     private record Enclosed(Region<SheetPoint> region, VectorPath<SheetPoint> outline, List<Finding> findings) {}
 
-    /** @param lines the outline as the line sheets have it, in pieces */
+    /**
+     * The cut as it is drawn.
+     *
+     * @param lines the outline as the line sheets have it, in pieces
+     */
     public static CutDrawing of(Cut asked, LineSet lines, SheetSize sheet, Run run) throws IOException {
         if (lines.isEmpty()) {
             Finding none = new Finding(

@@ -25,7 +25,11 @@ public record LaidLines(LineSheet lines, SheetSize sheet, Affine<PagePoint, Shee
     /** The largest that a PDF page may have, and so the largest that a sheet file may ask for. */
     private static final double LARGEST_MM = 14_400 * Length.MM_PER_POINT;
 
-    /** @throws Refusal if the page has another ratio than the sheet and the fit does not allow that, or is no paper's size */
+    /**
+     * Lays a line sheet onto its sheet.
+     *
+     * @throws Refusal if the page has another ratio than the sheet and the fit does not allow that, or is no paper's size
+     */
     public static LaidLines of(LineSheet lines, SheetSize sheet, PageFit fit) throws Refusal {
         if (Math.max(sheet.widthMm(), sheet.heightMm()) > LARGEST_MM) {
             throw new Refusal(

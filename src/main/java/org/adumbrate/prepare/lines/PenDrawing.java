@@ -44,7 +44,11 @@ public record PenDrawing(List<Layer> layers, Map<String, CleanLines> lines, List
     /** Depth is looked up so far around a line, in mm. */
     private static final double REACH_MM = 0.35;
 
-    /** @param depth how far everything is, for pens that fade with it */
+    /**
+     * The lines of all pens as they are drawn.
+     *
+     * @param depth how far everything is, for pens that fade with it
+     */
     public static PenDrawing of(Sheet sheet, SortedLines sorted, Optional<KnownDepth> depth, Run run)
             throws IOException {
         CleanUpSettings settings = settings(sheet.cleanUp());

@@ -44,7 +44,11 @@ public record SheetRegions(Map<String, KnownRegion> byName, List<Finding> findin
      */
     private record Traced(Region<SheetPoint> region, List<Finding> findings) {}
 
-    /** @throws SheetFileFault if a raster has noise where a region should be */
+    /**
+     * The regions that a sheet file names.
+     *
+     * @throws SheetFileFault if a raster has noise where a region should be
+     */
     public static SheetRegions of(SheetFile file, SheetSize sheet, Run run) throws IOException {
         Map<String, KnownRegion> regions = new LinkedHashMap<>();
         List<Finding> findings = new ArrayList<>();

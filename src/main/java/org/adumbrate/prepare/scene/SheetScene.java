@@ -37,6 +37,8 @@ public record SheetScene(
         List<Finding> findings) {
 
     /**
+     * The people of a sheet in what they stand in.
+     *
      * @param regions the named regions
      * @param cut what the section plane slices
      * @throws Refusal if the depth pass does not belong to the sheet, or too little is known to place people

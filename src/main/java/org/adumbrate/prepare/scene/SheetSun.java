@@ -22,7 +22,11 @@ import org.adumbrate.sheetfile.Sun;
  * @param finding that what is stated and what is drawn disagree, or what the drawn shadows tell
  */
 public record SheetSun(SunDirection direction, Optional<Finding> finding) {
-    /** @throws Refusal if the sun is down, or a sample cannot be a shadow on level ground */
+    /**
+     * The sun as a sheet file asks for it.
+     *
+     * @throws Refusal if the sun is down, or a sample cannot be a shadow on level ground
+     */
     public static SheetSun of(Sun asked, View view) throws Refusal {
         List<SunSample> samples = asked.sample().stream()
                 .map(sample -> new SunSample(sample.foot(), sample.head(), sample.tip()))
