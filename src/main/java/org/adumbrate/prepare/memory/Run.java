@@ -57,7 +57,11 @@ public final class Run implements AutoCloseable {
         superseded = true;
     }
 
-    /** @throws Superseded if a newer run has taken this one's place */
+    /**
+     * Begins the next step.
+     *
+     * @throws Superseded if a newer run has taken this one's place
+     */
     public void step() throws Superseded {
         if (superseded) {
             throw new Superseded();
