@@ -156,7 +156,7 @@ final class PlacedEntourage {
 
     private static List<Object> content(List<KnownOutline> outlines, FigureOutline shape) {
         return outlines.stream()
-                .filter(known -> known.shape() == shape)
+                .filter(known -> known.shape().equals(shape))
                 .findFirst()
                 .map(KnownOutline::content)
                 .orElseThrow();
