@@ -48,7 +48,8 @@ public final class SheetFileEdits {
      * @throws IOException if it is no YAML
      */
     public FileClaims claims() throws IOException {
-        FileClaims claims = new FileClaims().reads(file).spares(HistoryFile.of(text).file(), "what undoes edits");
+        FileClaims claims =
+                new FileClaims().reads(file).spares(HistoryFile.of(text).file(), "what undoes edits");
         for (SheetValue value : text.values()) {
             if (value.span().isPresent() && !value.value().isBlank()) {
                 named(value).ifPresent(path -> {

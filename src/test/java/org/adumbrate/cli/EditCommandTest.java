@@ -108,12 +108,18 @@ class EditCommandTest {
     void resultsAreNotWrittenOverWhatTheSheetFileNames() throws IOException {
         Files.writeString(folder.resolve("lines.pdf"), "drawn");
         for (String target : List.of("a.sheet.yaml", "lines.pdf")) {
-            Cli result = edit("figures[0].foot", "3.5", "-4", "--json", folder.resolve(target).toString());
+            Cli result = edit(
+                    "figures[0].foot",
+                    "3.5",
+                    "-4",
+                    "--json",
+                    folder.resolve(target).toString());
             assertThat(result.code()).isEqualTo(ExitCode.REFUSED);
             assertThat(result.err()).contains(target + " (--json): is one of the inputs");
         }
         String output = TEXT.replaceAll("(?s).*deliver:[^/a-z]*[a-z]+: ([a-z./]+).*", "$1");
-        Cli result = edit("figures[0].foot", "3.5", "-4", "--json", folder.resolve(output).toString());
+        Cli result = edit(
+                "figures[0].foot", "3.5", "-4", "--json", folder.resolve(output).toString());
         assertThat(result.err()).contains("is also written as deliver.");
         assertThat(file).hasContent(TEXT);
         assertThat(folder.resolve("lines.pdf")).hasContent("drawn");
