@@ -1,6 +1,6 @@
 package org.adumbrate.linework.cleanup;
 
-/** Pieces that lead from one to the next. */
+/** LinePieces that lead from one to the next. */
 final class Chain {
     private final int[] entered;
     private final boolean ring;

@@ -7,12 +7,12 @@ import org.adumbrate.geometry.VectorPath;
 
 /** Writes a chain as one run. */
 final class ChainPath {
-    private final Pieces pieces;
+    private final LinePieces pieces;
     private final int[] partners;
     private final Chain chain;
     private final VectorPath.Builder<SheetPoint> path = VectorPath.in(Space.SHEET);
 
-    ChainPath(Pieces pieces, int[] partners, Chain chain) {
+    ChainPath(LinePieces pieces, int[] partners, Chain chain) {
         this.pieces = pieces;
         this.partners = partners;
         this.chain = chain;

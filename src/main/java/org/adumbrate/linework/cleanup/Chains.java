@@ -7,25 +7,25 @@ import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.VectorPath;
 
 /**
- * Pieces that meet end to end, as chains. Where more than two ends meet, those that go on straightest are linked. Ends
+ * LinePieces that meet end to end, as chains. Where more than two ends meet, those that go on straightest are linked. Ends
  * of straight pieces that miss each other by a little are brought together where the two lines cross.
  */
 final class Chains {
-    private final Pieces pieces;
+    private final LinePieces pieces;
     private final double gap;
     private final int[] partners;
     private final List<Chain> chains = new ArrayList<>();
 
-    private Chains(Pieces pieces, double gap) {
+    private Chains(LinePieces pieces, double gap) {
         this.pieces = pieces;
         this.gap = gap;
         Links links = new Links();
-        EndGrid.pairs(pieces, Math.max(gap, Pieces.SAME_MM), (a, b) -> offer(a, b, links));
+        EndGrid.pairs(pieces, Math.max(gap, LinePieces.SAME_MM), (a, b) -> offer(a, b, links));
         this.partners = links.partners(2 * pieces.size());
     }
 
     /** Links the pieces that are there; ends of straight ones are brought together over gaps up to the given one, in mm. */
-    static Chains of(Pieces pieces, double gap) {
+    static Chains of(LinePieces pieces, double gap) {
         Chains chains = new Chains(pieces, gap);
         boolean[] done = new boolean[pieces.size()];
         for (int k = 0; k < pieces.size(); k++) {
@@ -36,7 +36,7 @@ final class Chains {
         return chains;
     }
 
-    Pieces pieces() {
+    LinePieces pieces() {
         return pieces;
     }
 
@@ -53,7 +53,7 @@ final class Chains {
     }
 
     private void offer(int a, int b, Links links) {
-        boolean sharp = pieces.distance(a, b) <= Pieces.SAME_MM;
+        boolean sharp = pieces.distance(a, b) <= LinePieces.SAME_MM;
         boolean ownEnds = (a ^ 1) == b;
         if (ownEnds
                 ? sharp && pieces.isCurve(a >> 1)

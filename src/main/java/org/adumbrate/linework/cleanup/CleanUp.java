@@ -30,7 +30,7 @@ public final class CleanUp {
         if (settings.equals(CleanUpSettings.OFF)) {
             return new Cleaned(paths, CleanUpCounts.NONE);
         }
-        Pieces pieces = new Pieces();
+        LinePieces pieces = new LinePieces();
         int dots = PieceReader.read(paths, pieces, settings.shortestMm() == 0);
         int merged = settings.duplicatesMm() == 0
                 ? 0

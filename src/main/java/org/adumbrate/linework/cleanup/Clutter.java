@@ -16,7 +16,7 @@ final class Clutter {
 
     private static final double ANGLE_STEP = Math.toRadians(5);
 
-    private final Pieces pieces;
+    private final LinePieces pieces;
     private final double limit;
     private final SegmentGrid grid;
 
@@ -27,7 +27,7 @@ final class Clutter {
     private final Stretches onRight = new Stretches();
     private int thinned;
 
-    private Clutter(Pieces pieces, double limit, int[] lines) {
+    private Clutter(LinePieces pieces, double limit, int[] lines) {
         this.pieces = pieces;
         this.limit = limit;
         this.grid = new SegmentGrid(pieces, lines, limit);
@@ -40,7 +40,7 @@ final class Clutter {
      * @param limit in mm, from the middle of one line to the middle of the next
      * @return how many stretches were taken out
      */
-    static int thin(Pieces pieces, double limit) {
+    static int thin(LinePieces pieces, double limit) {
         int[] lines = pieces.lines();
         Clutter clutter = new Clutter(pieces, limit, lines);
         for (int k : acrossBundles(pieces, lines)) {
@@ -51,7 +51,7 @@ final class Clutter {
     }
 
     /** By direction, roughly, then by where the line passes the origin. */
-    private static int[] acrossBundles(Pieces pieces, int[] lines) {
+    private static int[] acrossBundles(LinePieces pieces, int[] lines) {
         double[] place = new double[pieces.size()];
         for (int k : lines) {
             double dx = pieces.x(2 * k + 1) - pieces.x(2 * k);

@@ -16,12 +16,12 @@ record Corner(double x, double y) {
      *
      * @param gap in mm, the farthest that an end may be moved
      */
-    static Optional<Corner> between(Pieces pieces, int a, int b, double gap) {
+    static Optional<Corner> between(LinePieces pieces, int a, int b, double gap) {
         double ax = pieces.x(a);
         double ay = pieces.y(a);
         double bx = pieces.x(b);
         double by = pieces.y(b);
-        if (pieces.distance(a, b) <= Pieces.SAME_MM) {
+        if (pieces.distance(a, b) <= LinePieces.SAME_MM) {
             return Optional.of(new Corner((ax + bx) / 2, (ay + by) / 2));
         }
         if (!pieces.isLine(a >> 1) || !pieces.isLine(b >> 1)) {

@@ -8,11 +8,11 @@ final class Duplicates {
     /** In mm: what overlaps less, or is shorter, is nothing. */
     private static final double NOTHING_MM = 0.001;
 
-    private final Pieces pieces;
+    private final LinePieces pieces;
     private final double apart;
     private int merged;
 
-    private Duplicates(Pieces pieces, double apart) {
+    private Duplicates(LinePieces pieces, double apart) {
         this.pieces = pieces;
         this.apart = apart;
     }
@@ -23,7 +23,7 @@ final class Duplicates {
      * @param apart how far from each other lines may run, in mm
      * @return how many pieces lost something
      */
-    static int remove(Pieces pieces, double apart) {
+    static int remove(LinePieces pieces, double apart) {
         Duplicates duplicates = new Duplicates(pieces, apart);
         duplicates.run();
         return duplicates.merged;
@@ -92,7 +92,7 @@ final class Duplicates {
             return;
         }
         merged++;
-        boolean inLine = Math.max(Math.abs(acrossP), Math.abs(acrossQ)) <= Pieces.SAME_MM;
+        boolean inLine = Math.max(Math.abs(acrossP), Math.abs(acrossQ)) <= LinePieces.SAME_MM;
         double least = (inLine ? NOTHING_MM : apart) / shortLength;
         double covered = (high - low) / Math.abs(alongQ - alongP);
         double before = Math.max(0, (alongP < alongQ ? low - alongP : alongP - high) / Math.abs(alongQ - alongP));

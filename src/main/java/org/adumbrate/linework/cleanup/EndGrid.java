@@ -12,7 +12,7 @@ final class EndGrid {
         void meet(int a, int b);
     }
 
-    private final Pieces pieces;
+    private final LinePieces pieces;
     private final double reach;
     private double left = Double.POSITIVE_INFINITY;
     private double top = Double.POSITIVE_INFINITY;
@@ -23,13 +23,13 @@ final class EndGrid {
     private int[] starts;
     private int[] members;
 
-    private EndGrid(Pieces pieces, double reach) {
+    private EndGrid(LinePieces pieces, double reach) {
         this.pieces = pieces;
         this.reach = reach;
     }
 
     /** Tells of all pairs of ends of the pieces that are there which lie within reach of each other. */
-    static void pairs(Pieces pieces, double reach, Pair each) {
+    static void pairs(LinePieces pieces, double reach, Pair each) {
         EndGrid grid = new EndGrid(pieces, reach);
         if (grid.fill()) {
             for (int end = 0; end < 2 * pieces.size(); end++) {

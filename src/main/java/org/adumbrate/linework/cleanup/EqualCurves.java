@@ -13,7 +13,7 @@ final class EqualCurves {
      * @param apart how far the points may lie from each other, in mm
      * @return how many were removed
      */
-    static int remove(Pieces pieces, double apart) {
+    static int remove(LinePieces pieces, double apart) {
         int[] fromTheLeft = IntStream.range(0, pieces.size())
                 .filter(pieces::isCurve)
                 .boxed()
@@ -37,12 +37,12 @@ final class EqualCurves {
         return removed;
     }
 
-    private static double middle(Pieces pieces, int k) {
+    private static double middle(LinePieces pieces, int k) {
         return (pieces.x(2 * k) + pieces.x(2 * k + 1)) / 2;
     }
 
     /** True if two curves are the same, the second taken from its end 0 or its end 1. */
-    private static boolean equal(Pieces pieces, int k, int other, int from, double apart) {
+    private static boolean equal(LinePieces pieces, int k, int other, int from, double apart) {
         boolean equal = true;
         for (int n = 0; n < 2; n++) {
             int end = 2 * k + n;

@@ -13,15 +13,15 @@ final class Fragments {
     /** How far a curve may lie from the chords that stand for it, in mm. */
     private static final double FLAT_MM = 0.005;
 
-    private final Pieces pieces;
+    private final LinePieces pieces;
 
     /** All pieces that are drawn as straight ones, curves as chords. */
-    private final Pieces flat = new Pieces();
+    private final LinePieces flat = new LinePieces();
 
     /** The number of the chain that each of them belongs to. */
     private final List<Integer> owners = new ArrayList<>();
 
-    private Fragments(Pieces pieces) {
+    private Fragments(LinePieces pieces) {
         this.pieces = pieces;
     }
 

@@ -2,15 +2,15 @@ package org.adumbrate.linework.cleanup;
 
 import java.util.Arrays;
 
-/** Pieces of one straight line, end to end or with small gaps, become one piece. */
+/** LinePieces of one straight line, end to end or with small gaps, become one piece. */
 final class Joints {
-    private final Pieces pieces;
+    private final LinePieces pieces;
     private final boolean[] done;
     private int[] partners;
     private int[] chain = new int[64];
     private int joined;
 
-    private Joints(Pieces pieces) {
+    private Joints(LinePieces pieces) {
         this.pieces = pieces;
         this.done = new boolean[pieces.size()];
     }
@@ -21,7 +21,7 @@ final class Joints {
      * @param gap in mm, the largest that is bridged
      * @return how many pieces went into another
      */
-    static int join(Pieces pieces, double gap) {
+    static int join(LinePieces pieces, double gap) {
         Joints joints = new Joints(pieces);
         Links links = new Links();
         EndGrid.pairs(pieces, gap, (a, b) -> joints.offer(a, b, links));
@@ -49,7 +49,7 @@ final class Joints {
                 && dx * (pieces.x(outerB) - pieces.x(b)) + dy * (pieces.y(outerB) - pieces.y(b)) > 0;
         if (goesOn && length > 0) {
             double off = Math.max(across(a, outerA, outerB), across(b, outerA, outerB));
-            if (off <= Pieces.SAME_MM) {
+            if (off <= LinePieces.SAME_MM) {
                 links.offer(a, b, off + pieces.distance(a, b));
             }
         }
@@ -123,7 +123,7 @@ final class Joints {
             return false;
         }
         for (int n = 2 * from + 1; n < 2 * to - 1; n++) {
-            if (across(chain[n], first, last) > Pieces.SAME_MM) {
+            if (across(chain[n], first, last) > LinePieces.SAME_MM) {
                 return false;
             }
         }

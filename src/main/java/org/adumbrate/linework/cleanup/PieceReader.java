@@ -11,14 +11,14 @@ final class PieceReader implements PieceVisitor {
     /** In mm: a curve whose control points lie no farther from its chord is straight. */
     private static final double FLAT_MM = 0.001;
 
-    private final Pieces pieces;
+    private final LinePieces pieces;
     private final boolean keepsDots;
     private double startX;
     private double startY;
     private boolean moved;
     private int dots;
 
-    private PieceReader(Pieces pieces, boolean keepsDots) {
+    private PieceReader(LinePieces pieces, boolean keepsDots) {
         this.pieces = pieces;
         this.keepsDots = keepsDots;
     }
@@ -29,7 +29,7 @@ final class PieceReader implements PieceVisitor {
      * @param keepsDots true to keep runs that have no length as pieces without one
      * @return how many such runs there are
      */
-    static int read(List<VectorPath<SheetPoint>> paths, Pieces into, boolean keepsDots) {
+    static int read(List<VectorPath<SheetPoint>> paths, LinePieces into, boolean keepsDots) {
         PieceReader reader = new PieceReader(into, keepsDots);
         for (VectorPath<SheetPoint> path : paths) {
             path.pieces(reader);

@@ -5,7 +5,7 @@ import java.util.function.IntConsumer;
 
 /**
  * Finds straight pieces near a place by a grid of square cells, each with a list of the pieces that come within reach of it.
- * Pieces may shrink after that, but not move.
+ * LinePieces may shrink after that, but not move.
  */
 final class SegmentGrid {
     private static final double LEAST_CELL_MM = 1;
@@ -33,7 +33,7 @@ final class SegmentGrid {
      * @param numbers which ones
      * @param reach in mm: a query finds everything that comes this near
      */
-    SegmentGrid(Pieces pieces, int[] numbers, double reach) {
+    SegmentGrid(LinePieces pieces, int[] numbers, double reach) {
         this.reach = reach;
         double[] box = box(pieces, numbers);
         double span = Math.max(box[2] - box[0], box[3] - box[1]) + 2 * reach;
@@ -58,7 +58,7 @@ final class SegmentGrid {
         lastAsked = new int[pieces.size()];
     }
 
-    private static double[] box(Pieces pieces, int[] numbers) {
+    private static double[] box(LinePieces pieces, int[] numbers) {
         double[] box = {0, 0, 0, 0};
         for (int n = 0; n < numbers.length; n++) {
             for (int end = 2 * numbers[n]; end <= 2 * numbers[n] + 1; end++) {
@@ -98,7 +98,7 @@ final class SegmentGrid {
         }
     }
 
-    private void cells(Pieces pieces, int k, IntConsumer each) {
+    private void cells(LinePieces pieces, int k, IntConsumer each) {
         cells(pieces.x(2 * k), pieces.y(2 * k), pieces.x(2 * k + 1), pieces.y(2 * k + 1), reach, each);
     }
 

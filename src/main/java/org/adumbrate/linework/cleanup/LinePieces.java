@@ -3,10 +3,10 @@ package org.adumbrate.linework.cleanup;
 import java.util.Arrays;
 
 /**
- * Pieces of lines, each straight or one cubic curve, in flat arrays, as there are many. A piece has two ends: end 0 of
+ * LinePieces of lines, each straight or one cubic curve, in flat arrays, as there are many. A piece has two ends: end 0 of
  * piece k has the number 2k, end 1 the number 2k + 1.
  */
-final class Pieces {
+final class LinePieces {
     /** In mm: what lies no farther apart is the same place. Files are exact to a few thousandths. */
     static final double SAME_MM = 0.01;
 
