@@ -58,11 +58,7 @@ public final class Run implements AutoCloseable {
     }
 
     /**
-<<<<<<< HEAD
      * Takes the next step of the work.
-=======
-     * Begins the next step.
->>>>>>> outputs
      *
      * @throws Superseded if a newer run has taken this one's place
      */
