@@ -80,7 +80,8 @@ record BmpHead(
 
     /** The head's fields; one of OS/2 2.x may end after any of them, and the rest is 0. */
     private static ByteBuffer fields(ByteBuffer head) {
-        byte[] bytes = head.array().clone();
+        byte[] bytes = new byte[head.limit()];
+        head.get(0, bytes);
         int end = FILE_HEADER + head.getInt(14);
         Arrays.fill(bytes, end, Math.max(end, FILE_HEADER + INFO), (byte) 0);
         return ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
@@ -114,7 +115,7 @@ record BmpHead(
             file.requireBytes(size, size.count() / MOST_PIXELS_PER_BYTE);
         }
         int colours = fields.getInt(46);
-        if (colours < 0 || colours > LARGEST_PALETTE && bits <= 8) {
+        if (colours < 0 || (colours > LARGEST_PALETTE && bits <= 8)) {
             throw file.damaged("it states a palette of " + (colours & 0xffffffffL) + " colours");
         }
         int most = colours == 0 ? 1 << Math.min(8, bits) : colours;
