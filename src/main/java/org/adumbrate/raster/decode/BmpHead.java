@@ -80,8 +80,8 @@ record BmpHead(
 
     /** The head's fields; one of OS/2 2.x may end after any of them, and the rest is 0. */
     private static ByteBuffer fields(ByteBuffer head) {
-        byte[] bytes = new byte[head.capacity()];
-        head.duplicate().position(0).get(bytes);
+        byte[] bytes = new byte[head.limit()];
+        head.get(0, bytes);
         int end = FILE_HEADER + head.getInt(14);
         Arrays.fill(bytes, end, Math.max(end, FILE_HEADER + INFO), (byte) 0);
         return ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);

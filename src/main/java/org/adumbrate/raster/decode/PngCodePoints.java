@@ -15,7 +15,7 @@ import java.util.Optional;
 record PngCodePoints(int primaries, int transfer, int matrix, boolean fullRange) {
     private static final double[] D65 = {0.3127, 0.3290};
 
-    /** @return none if the body is of another length */
+    /** Reads a body; none if it is of another length. */
     static Optional<PngCodePoints> read(byte[] body) {
         return body.length == 4
                 ? Optional.of(new PngCodePoints(body[0] & 0xff, body[1] & 0xff, body[2] & 0xff, body[3] == 1))

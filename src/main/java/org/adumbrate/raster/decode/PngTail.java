@@ -43,26 +43,27 @@ final class PngTail {
     private void read(long from) throws IOException {
         long at = from;
         while (file.bytes() - at >= FRAME) {
-            ByteBuffer head = bytes(at, 8);
-            long length = head.getInt(0) & 0xffffffffL;
-            String type = new String(head.array(), 4, 4, StandardCharsets.ISO_8859_1);
+            byte[] head = bytes(at, 8);
+            long length = ByteBuffer.wrap(head).getInt() & 0xffffffffL;
+            String type = new String(head, 4, 4, StandardCharsets.ISO_8859_1);
             if (length > file.bytes() - at - FRAME || type.equals("IEND")) {
                 return;
             }
             if (length <= LONGEST && (type.equals("eXIf") || PngText.isText(type))) {
-                taker.take(type, bytes(at + 8, (int) length).array());
+                taker.take(type, bytes(at + 8, (int) length));
             }
             at += length + FRAME;
         }
     }
 
-    private ByteBuffer bytes(long at, int count) throws IOException {
-        ByteBuffer bytes = ByteBuffer.allocate(count);
+    private byte[] bytes(long at, int count) throws IOException {
+        byte[] array = new byte[count];
+        ByteBuffer bytes = ByteBuffer.wrap(array);
         while (bytes.hasRemaining()) {
             if (channel.read(bytes, at + bytes.position()) < 0) {
                 throw file.endsEarly("within a chunk");
             }
         }
-        return bytes;
+        return array;
     }
 }

@@ -68,7 +68,7 @@ final class PnmRows implements Closeable {
             if (head.isBitmap()) {
                 codes[i] = packed[i >> 3] >> (7 - (i & 7)) & 1;
             } else {
-                codes[i] = wide ? (packed[2 * i] & 0xff) << 8 | packed[2 * i + 1] & 0xff : packed[i] & 0xff;
+                codes[i] = wide ? ((packed[2 * i] & 0xff) << 8) | (packed[2 * i + 1] & 0xff) : packed[i] & 0xff;
             }
         }
     }
