@@ -25,7 +25,7 @@ final class Brush {
     private static final double HAIRLINE_PX = 0.5;
 
     /** How far curves are straightened, in pixels: less than can be seen. */
-    private static final double FLATNESS_PX = 0.05;
+    private static final double FLATNESS_PX = 0.01;
 
     private static final float MITER_LIMIT = 10;
 

@@ -46,7 +46,7 @@ final class PassRule implements Rule {
                         ? "an unknown distance"
                         : String.format(Locale.ROOT, "%.2f mm", pass.placement().residualMm()));
         int wanted = (int) Math.ceil(pass.placement().pass().width() * enlarged / 1.5 / 100) * 100;
-        boolean isSoft = enlarged > PreparedPass.MOST_ENLARGED;
+        boolean isSoft = PreparedPass.isSoft(enlarged);
         found.add(
                 isSoft ? Severity.WARNING : Severity.NOTE,
                 pass.key(),

@@ -129,7 +129,7 @@ class SunCommandTest {
                 "--north 3 | give --place and --at",
                 "--place 51.5,0 --at 2021-06-21T12:00Z --north NaN | --north must be a number",
                 "--sample 1,2 --focal 260 --principal 1,2 | is not foot, head and shadow tip",
-                "--sample 1,2 | --focal=MM",
+                "--sample 1,2 | see adumbrate sun --help",
             })
     void whatCannotBeUnderstoodIsTold(String arguments, String complaint) {
         Cli result = Cli.run(("sun " + arguments).split(" "));

@@ -89,7 +89,8 @@ class ReuseTest {
         change("spacing: 1.5", "spacing: 1.1");
         assertSameAsAnew();
         assertThat(account)
-                .containsEntry("cut", new Count(0, 1))
+                .containsEntry("cut", new Count(1, 0))
+                .containsEntry("layers of the cut", new Count(0, 1))
                 .containsEntry("placement", new Count(2, 0))
                 .containsEntry("cleaned pens", new Count(3, 0));
     }

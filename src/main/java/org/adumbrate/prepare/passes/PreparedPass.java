@@ -37,7 +37,10 @@ public record PreparedPass(
         Optional<PassTones> tones,
         List<String> notes) {
     /** Enlarged more than this, edges of a render look soft beside lines; common practice: half the print's resolution. */
-    public static final double MOST_ENLARGED = 2;
+    private static final double MOST_ENLARGED = 2;
+
+    /** By this share a placement may be off in scale: a pixel of a thousand. */
+    private static final double PLACING = 1e-3;
 
     /** Copies the notes. */
     public PreparedPass {
@@ -124,7 +127,12 @@ public record PreparedPass(
 
     /** True if its edges look soft beside lines where the sheet is printed at a resolution. */
     boolean isSoftAt(double dpi) {
-        return dpi > MOST_ENLARGED * ppi();
+        return isSoft(dpi / ppi());
+    }
+
+    /** True if edges of a render look soft that is enlarged so many times; twice is still well, as it is placed to a fraction. */
+    public static boolean isSoft(double enlarged) {
+        return enlarged > MOST_ENLARGED * (1 + PLACING);
     }
 
     /** Its rows on loan, to be laid onto a canvas in strips of so many rows by so many threads. */
