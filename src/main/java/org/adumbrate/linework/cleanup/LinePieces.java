@@ -33,7 +33,8 @@ final class LinePieces {
 
     /** Adds a curve with two control points, given as x, y, x, y. */
     void curve(double x0, double y0, double[] control, double x1, double y1) {
-        controls[line(x0, y0, x1, y1)] = control;
+        int piece = line(x0, y0, x1, y1); // may move the table of control points, so it comes first
+        controls[piece] = control;
     }
 
     /** Gives a piece other ends. */

@@ -136,6 +136,14 @@ class CleanUpTest {
     }
 
     @Test
+    void anyNumberOfCurvesIsTakenUp() {
+        List<VectorPath<SheetPoint>> curves = IntStream.range(0, 200)
+                .mapToObj(n -> SheetPaths.path("M " + n + " 0 C " + n + " 1 " + (n + 1) + " 3 " + (n + 3) + " 3"))
+                .toList();
+        assertThat(CleanUp.run(curves, STANDARD).paths()).containsExactlyElementsOf(curves);
+    }
+
+    @Test
     void equalCurvesAreDrawnOnceAndStayCurves() {
         Cleaned cleaned = CleanUp.run(
                 SheetPaths.of("M 0 0 C 1 2 3 2 4 0 L 8 0", "M 4 0 C 3 2 1 2 0 0", "M 0 0 C 1 2.2 3 2.2 4 0"), STANDARD);
