@@ -92,7 +92,7 @@ final class BmpPixels {
             }
             for (int c = 0; c < channels; c++) {
                 int mask = head.masks()[c];
-                long most = (1L << Integer.bitCount(mask)) - 1;
+                long most = Math.max(1, (1L << Integer.bitCount(mask)) - 1);
                 long code = ((pixel & mask) & 0xffffffffL) >>> Integer.numberOfTrailingZeros(mask);
                 if (samples instanceof Samples.Bytes run) {
                     run.values()[x * channels + c] = (byte) ((2 * code * OPAQUE + most) / (2 * most));

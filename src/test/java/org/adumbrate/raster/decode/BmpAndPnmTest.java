@@ -310,6 +310,20 @@ class BmpAndPnmTest {
         assertThat(decodeBmp(colourBitmap()).info().inOrder()).isTrue();
     }
 
+    /** Eight bits of red and eight of green leave none for blue. */
+    @Test
+    void aColourWithoutBitsIsNone() throws IOException {
+        int rowBytes = (2 * WIDTH + 3) / 4 * 4;
+        ByteBuffer rows = ByteBuffer.allocate(rowBytes * HEIGHT).order(ByteOrder.LITTLE_ENDIAN);
+        for (int k = 0; k < WIDTH * HEIGHT; k++) {
+            int code = Pattern.code8(k % WIDTH, k / WIDTH, 0) << 8 | Pattern.code8(k % WIDTH, k / WIDTH, 1);
+            rows.putShort((HEIGHT - 1 - k / WIDTH) * rowBytes + 2 * (k % WIDTH), (short) code);
+        }
+        byte[] masks = {0, (byte) 0xff, 0, 0, (byte) 0xff, 0, 0, 0, 0, 0, 0, 0};
+        decodeBmp(bmp(16, 3, false, masks, rows.array()))
+                .check((x, y, c) -> c == 2 ? 0 : Pattern.light8(x, y, c), 1e-6);
+    }
+
     private static int code565(int x, int y, int channel) {
         return Pattern.code(x, y, channel, channel == 1 ? 6 : 5);
     }
