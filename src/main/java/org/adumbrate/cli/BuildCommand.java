@@ -127,8 +127,14 @@ final class BuildCommand implements Callable<Integer> {
                     .run();
             return ExitCode.DONE;
         }
+        try (Memory memory = anew ? Memory.none() : KeptFolder.memoryBesideOutputs()) {
+            once(part, resolution, memory);
+        }
+        return ExitCode.DONE;
+    }
+
+    private void once(Optional<Frame> part, OptionalDouble resolution, Memory memory) throws IOException, Refusal {
         long begin = System.nanoTime();
-        Memory memory = anew ? Memory.none() : KeptFolder.memoryBesideOutputs();
         BuildResult result = SheetBuild.run(file, only, resolution, part, common.progress(), memory, SheetReport::new);
         double seconds = (System.nanoTime() - begin) / 1e9;
         common.tell(result);
@@ -136,7 +142,5 @@ final class BuildCommand implements Callable<Integer> {
             common.say(Reused.told(seconds, result.stages()));
         }
         common.writeJson(Results.of(result));
-        memory.close();
-        return ExitCode.DONE;
     }
 }

@@ -48,6 +48,10 @@ class NoisyRasterTest {
                 .contains("more than " + corners + " corners")
                 .contains(remedy);
         assertThat(folder.resolve("a.png")).doesNotExist();
+        assertThat(Thread.getAllStackTraces().keySet())
+                .extracting(Thread::getName)
+                .as("nothing is written any more")
+                .doesNotContain("keeping parts for later runs");
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 
 /**
@@ -18,7 +19,7 @@ import java.util.function.Function;
  * <p>Memory is bounded by number: what the latest runs used is held, what lies longer back is given up by the Java machine
  * before it runs short.
  */
-public final class Memory {
+public final class Memory implements AutoCloseable {
     /** Many times what a sheet has, so that going back to an earlier state is quick as well. */
     private static final int MOST = 4000;
 
@@ -115,12 +116,13 @@ public final class Memory {
     }
 
     /** Waits until all that is to be kept is on its shelf; nothing is remembered any more afterwards. */
+    @Override
     public void close() {
         keeper.shutdown();
         boolean interrupted = false;
         while (!keeper.isTerminated()) {
             try {
-                keeper.awaitTermination(1, java.util.concurrent.TimeUnit.MINUTES);
+                keeper.awaitTermination(1, TimeUnit.MINUTES);
             } catch (InterruptedException e) {
                 interrupted = true;
             }
