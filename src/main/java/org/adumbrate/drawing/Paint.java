@@ -55,6 +55,16 @@ record Paint(Srgb color, double opacity, Optional<Pen> pen, List<VectorPath<Shee
         return color.equals(next.color) && opacity == next.opacity && pen.equals(next.pen);
     }
 
+    /** True for the same paths drawn alike. */
+    boolean isSame(Paint other) {
+        return joins(other) && hasSamePaths(other);
+    }
+
+    /** True for the same paths, however they are drawn. */
+    boolean hasSamePaths(Paint other) {
+        return isFill() == other.isFill() && paths.equals(other.paths);
+    }
+
     boolean isFill() {
         return pen.isEmpty();
     }
