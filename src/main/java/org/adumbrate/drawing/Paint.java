@@ -39,6 +39,19 @@ record Paint(Srgb color, double opacity, Optional<Pen> pen, List<VectorPath<Shee
         return paints;
     }
 
+    /** Whether anything would be seen of a mark. */
+    static boolean leavesTrace(Mark mark) {
+        if (mark instanceof Mark.Area area) {
+            return area.opacity() > 0 && !area.region().isEmpty();
+        }
+        return ((Mark.Lines) mark).paths().stream().anyMatch(path -> !path.isEmpty());
+    }
+
+    /** The colour of a mark. */
+    static Srgb colorOf(Mark mark) {
+        return mark instanceof Mark.Lines lines ? lines.pen().ink() : ((Mark.Area) mark).fill();
+    }
+
     private static Paint lines(Mark.Lines lines) {
         List<VectorPath<SheetPoint>> drawn =
                 lines.paths().stream().filter(path -> !path.isEmpty()).toList();

@@ -12,7 +12,8 @@ import org.adumbrate.raster.Resampler;
  * it again would give. Holds 32-bit floats, as fewer bits would not. Safe for use by several threads, and never changed.
  */
 public final class HeldLight implements Resampler {
-    private static final int STRIP_ROWS = 64;
+    /** Rows that are resampled at a time. */
+    public static final int STRIP_ROWS = 64;
 
     /** What the rows hold. */
     private final PixelBox held;

@@ -37,6 +37,9 @@ import org.adumbrate.underlay.WhitePoint;
  * @param figureLight the light that arrives past figures, if it has joined
  */
 public record PassSet(List<PreparedPass> prepared, List<Trouble> troubles, Optional<FigureLight> figureLight) {
+    /** What the light past figures tells. */
+    public static final PassRole FIGURES_ROLE = PassRole.FIGURE_SHADOW;
+
     /** How strongly figures' shadows darken where no building's shadow says it; common practice for a shadow pass. */
     private static final double OPACITY_ALONE = 0.6;
 
@@ -209,8 +212,8 @@ public record PassSet(List<PreparedPass> prepared, List<Trouble> troubles, Optio
         }
     }
 
-    /** Printed as the building's shadow is: both are the same sun's. */
-    private PassLook figureLook() {
+    /** How the figures' light is to look. It is printed as the building's shadow is: both are the same sun's. */
+    public PassLook figureLook() {
         return shadow().map(pass -> new PassLook(
                         pass.look().opacity(),
                         WhitePoint.ONE,
@@ -222,7 +225,7 @@ public record PassSet(List<PreparedPass> prepared, List<Trouble> troubles, Optio
 
     /** Figures' light that covers the sheet pixel by pixel of a canvas's grid. */
     public static LaidPass covering(Canvas canvas, LightRows light) {
-        return new PlacedPass(PassRole.FIGURE_SHADOW, light, canvas.toSheet()).on(canvas);
+        return new PlacedPass(FIGURES_ROLE, light, canvas.toSheet()).on(canvas);
     }
 
     private Optional<PreparedPass> shadow() {
@@ -231,8 +234,8 @@ public record PassSet(List<PreparedPass> prepared, List<Trouble> troubles, Optio
                 .findFirst();
     }
 
-    /** The light of the building's full shadow as it is printed, its opacity left aside. */
-    private double shadowTone() {
+    /** The light of the building's full shadow as it is printed, its opacity left aside; 0 where it is not known. */
+    public double shadowTone() {
         return shadow().filter(pass -> pass.shadowTone().isPresent())
                 .map(pass -> pass.look().tone().bend((float) pass.shadowTone().getAsDouble()))
                 .orElse(0f);
