@@ -8,6 +8,7 @@ import org.adumbrate.delivery.BuildPlan;
 import org.adumbrate.delivery.BuildResult;
 import org.adumbrate.delivery.Output;
 import org.adumbrate.fault.Refusal;
+import org.adumbrate.json.Json;
 import org.adumbrate.output.FileClaims;
 import org.adumbrate.output.OutputFile;
 import org.adumbrate.prepare.finding.Finding;
