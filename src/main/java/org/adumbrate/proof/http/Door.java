@@ -5,6 +5,7 @@ import com.sun.net.httpserver.HttpExchange;
 import java.net.URI;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 
 /**
  * Who may come in. First the Host, so that no foreign name that leads here is served (DNS rebinding), and the Origin; then the
@@ -16,6 +17,7 @@ final class Door {
 
     private final Secret token;
     private final Secret session = Secret.random();
+    private final AtomicReference<Secret> once = new AtomicReference<>();
     private final List<String> hosts;
     private final String cookie;
 
@@ -46,10 +48,25 @@ final class Door {
         if (word.isPresent()) {
             boolean arrives = exchange.getRequestMethod().equals("GET")
                     && "/".equals(asked.getRawPath())
-                    && token.is(word.get());
+                    && (token.is(word.get()) || usesUp(word.get()));
             return arrives ? Admission.ARRIVED : Admission.REFUSED;
         }
         return hasCookie(exchange.getRequestHeaders()) ? Admission.ADMITTED : Admission.REFUSED;
+    }
+
+    /**
+     * A token that lets in a single time. It is for the command line that opens a browser, which everybody on the machine can read: it
+     * is worth nothing by then.
+     */
+    Secret once() {
+        Secret fresh = Secret.random();
+        once.set(fresh);
+        return fresh;
+    }
+
+    private boolean usesUp(String word) {
+        Secret open = once.get();
+        return open != null && open.is(word) && once.compareAndSet(open, null);
     }
 
     private boolean comesFromHere(Headers headers) {

@@ -31,8 +31,10 @@ public final class LoopbackServer implements AutoCloseable {
     private final ExecutorService threads;
     private final Events events;
     private final Secret token = Secret.random();
+    private final Door door;
 
     private LoopbackServer(HttpServer server, ExecutorService threads, Events events) {
+        this.door = new Door(token, server.getAddress().getPort());
         this.server = server;
         this.events = events;
         this.threads = threads;
@@ -70,8 +72,7 @@ public final class LoopbackServer implements AutoCloseable {
         ExecutorService threads = threads();
         LoopbackServer loopback = new LoopbackServer(server, threads, events);
         server.setExecutor(threads);
-        Door door = new Door(loopback.token, server.getAddress().getPort());
-        server.createContext("/", new Reception(door, routes, events));
+        server.createContext("/", new Reception(loopback.door, routes, events));
         server.start();
         return loopback;
     }
@@ -84,6 +85,11 @@ public final class LoopbackServer implements AutoCloseable {
     /** The address that lets in whoever knows it. */
     public String address() {
         return "http://" + LOOPBACK + ":" + port() + "/?token=" + token.text();
+    }
+
+    /** Another one, which lets in a single time. */
+    public String addressOnce() {
+        return "http://" + LOOPBACK + ":" + port() + "/?token=" + door.once().text();
     }
 
     /** Tells all who listen that it ends, and ends. */

@@ -14,7 +14,7 @@ public final class ShownText {
     private final String whole;
     private final String shown;
 
-    /** For each char of the whole text, where it is shown; for the second of the two that end a line, the place behind. */
+    /** For each char of the whole text, where it is shown; the two that end a line are shown at one place. */
     private final int[] places;
 
     private ShownText(String whole, String shown, int[] places) {
@@ -28,9 +28,9 @@ public final class ShownText {
         StringBuilder shown = new StringBuilder(whole.length());
         int[] places = new int[whole.length() + 1];
         for (int k = 0; k < whole.length(); k++) {
-            places[k] = shown.length();
             char c = whole.charAt(k);
             boolean isSecond = c == '\n' && k > 0 && whole.charAt(k - 1) == '\r';
+            places[k] = isSecond ? shown.length() - 1 : shown.length();
             if (!isSecond && !(c == MARK && k == 0)) {
                 shown.append(c == '\r' ? '\n' : c);
             }
