@@ -84,14 +84,14 @@ public final class HeldText {
                     && !edited.spans().isEmpty()) {
                 become(state.with(edited.text(), TextState.By.PAGE));
             }
-            return new Outcome.Done(state, result);
+            return new Outcome.Done(before, state, result);
         } catch (OutputFault fault) {
             look();
             if (!state.text().equals(before)) {
                 return new Outcome.Stale(state);
             }
             return new Outcome.Done(
-                    state, new EditResult.Refused(List.of(new Complaint(file, 1, 1, fault.getMessage()))));
+                    before, state, new EditResult.Refused(List.of(new Complaint(file, 1, 1, fault.getMessage()))));
         }
     }
 
