@@ -46,7 +46,12 @@ final class CommonOptions {
 
     /** True when results for people are wanted on standard output. */
     boolean printsForPeople() {
-        return !quiet && (json == null || !json.toString().equals("-"));
+        return !quiet && printsText();
+    }
+
+    /** True when standard output is for text, even if nothing but results is to be printed. */
+    boolean printsText() {
+        return json == null || !json.toString().equals("-");
     }
 
     /** True when results are wanted as JSON, wherever. */

@@ -47,10 +47,7 @@ public final class PageFiles {
     public void at(Routes routes) {
         routes.get("/", ask -> first())
                 .get("/page/", ask -> file(ask.path()))
-                .get("/lib/", ask -> library(ask.path()))
-                .get("/lib/@codemirror/", ask -> library(ask.path()))
-                .get("/lib/@lezer/", ask -> library(ask.path()))
-                .get("/lib/@marijn/", ask -> library(ask.path()));
+                .get("/lib/", ask -> library(ask.path()));
     }
 
     /** The page, with the import map and a nonce of its own; nothing else in it that runs. */

@@ -1,12 +1,13 @@
 package org.adumbrate.proof.http;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 
 /** The addresses that there are. */
 public final class Routes {
-    private final TreeMap<String, Route> fetched = new TreeMap<>();
-    private final TreeMap<String, Route> posted = new TreeMap<>();
+    private final Map<String, Route> fetched = new HashMap<>();
+    private final Map<String, Route> posted = new HashMap<>();
 
     /** Answers what is fetched at a path; one that ends in a slash stands for all below it. */
     public Routes get(String path, Route route) {
@@ -22,12 +23,17 @@ public final class Routes {
 
     /** The one that answers, nothing where there is no such address for that method. */
     Optional<Route> of(String method, String path) {
-        TreeMap<String, Route> routes = method.equals("POST") ? posted : fetched;
+        Map<String, Route> routes = method.equals("POST") ? posted : fetched;
         Route exact = routes.get(path);
         if (exact != null) {
             return Optional.of(exact);
         }
-        String folder = path.substring(0, path.lastIndexOf('/') + 1);
-        return folder.length() > 1 ? Optional.ofNullable(routes.get(folder)) : Optional.empty();
+        for (int end = path.lastIndexOf('/'); end > 0; end = path.lastIndexOf('/', end - 1)) {
+            Route folder = routes.get(path.substring(0, end + 1));
+            if (folder != null) {
+                return Optional.of(folder);
+            }
+        }
+        return Optional.empty();
     }
 }
