@@ -35,6 +35,7 @@ final class Results {
                 result.findings().stream()
                         .map(finding -> object(
                                 "severity", finding.severity().name().toLowerCase(java.util.Locale.ROOT),
+                                "key", finding.key(),
                                 "text", finding.text()))
                         .toList(),
                 "seconds",
