@@ -38,15 +38,16 @@ class FindingKeysTest {
 
     /** Keys and texts of the findings of a build, as {@code key | text}. */
     private List<String> built(String more, String... options) throws IOException {
-        List<String> args =
-                new ArrayList<>(List.of("build", sheet(more).toString(), "--only", "preview", "--json", "-", "--quiet"));
+        List<String> args = new ArrayList<>(
+                List.of("build", sheet(more).toString(), "--only", "preview", "--json", "-", "--quiet"));
         args.addAll(List.of(options));
         Cli run = Cli.run(args.toArray(String[]::new));
         assertThat(run.code()).as(run.err()).isZero();
         List<String> findings = new ArrayList<>();
         for (JsonNode finding : new ObjectMapper().readTree(run.out()).get("findings")) {
             assertThat(finding.fieldNames()).toIterable().containsExactly("severity", "key", "text");
-            findings.add(finding.get("key").asText() + " | " + finding.get("text").asText());
+            findings.add(
+                    finding.get("key").asText() + " | " + finding.get("text").asText());
         }
         return findings;
     }
@@ -106,10 +107,21 @@ class FindingKeysTest {
                 .containsExactly(" | the window reaches beyond the sheet, which is 431.8 x 279.4 mm;"
                         + " what lies on the sheet is shown");
         Cli merged = Cli.run(
-                "merge", "--shadow", demo.resolve("shadow.jpg").toString(), "--size", "17x11in", "--dpi", "600",
-                "--output", demo.resolve("out/merged.png").toString(), "--json", "-", "--quiet");
+                "merge",
+                "--shadow",
+                demo.resolve("shadow.jpg").toString(),
+                "--size",
+                "17x11in",
+                "--dpi",
+                "600",
+                "--output",
+                demo.resolve("out/merged.png").toString(),
+                "--json",
+                "-",
+                "--quiet");
         assertThat(merged.code()).as(merged.err()).isZero();
-        JsonNode finding = new ObjectMapper().readTree(merged.out()).get("findings").get(0);
+        JsonNode finding =
+                new ObjectMapper().readTree(merged.out()).get("findings").get(0);
         assertThat(finding.get("text").asText()).contains("will look soft at 600");
         assertThat(finding.get("key").asText()).isEmpty();
     }

@@ -48,9 +48,7 @@ class AgreementTest {
     /** White at 60 % over black: the veil that shows nothing on paper. */
     @Test
     void aVeilLightensWhatIsUnderIt() throws IOException {
-        Layer ground = Layer.of(
-                "ground",
-                List.of(new Mark.Area(Srgb.BLACK, 1, Sketches.rectangle(0, 0, 101.6, 63.5))));
+        Layer ground = Layer.of("ground", List.of(new Mark.Area(Srgb.BLACK, 1, Sketches.rectangle(0, 0, 101.6, 63.5))));
         List<Layer> veiled = List.of(ground, Sketches.everything().get(1));
         assertThat(Flat.meanDifference(rendered(veiled), rendered(List.of(ground))))
                 .isGreaterThan(10);

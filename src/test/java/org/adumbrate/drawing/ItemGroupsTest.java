@@ -59,8 +59,7 @@ class ItemGroupsTest {
         Element root = svg(entourage());
         assertThat(named(root)).containsExactly("entourage(figures(figures_2,figures_0),bed,figures-2(figures_1))");
         assertThat(titles(root))
-                .containsExactly(
-                        "entourage", "figures", "figures[2]", "figures[0]", "bed", "figures", "figures[1]");
+                .containsExactly("entourage", "figures", "figures[2]", "figures[0]", "bed", "figures", "figures[1]");
     }
 
     @Test
@@ -87,7 +86,8 @@ class ItemGroupsTest {
 
     @Test
     void aKeyMayHaveAnyLetters() throws Exception {
-        List<Layer> layers = List.of(Layer.of("a", List.of(new Mark.Area("bäume.(x)[12]", GREY, 1, Sketches.disc(20, 30, 8)))));
+        List<Layer> layers =
+                List.of(Layer.of("a", List.of(new Mark.Area("bäume.(x)[12]", GREY, 1, Sketches.disc(20, 30, 8)))));
         assertThat(MarkedContent.of(pdf(layers))).containsExactly("a/bäume.(x)[12] f");
         assertThat(titles(svg(layers))).containsExactly("a", "bäume.(x)[12]");
     }

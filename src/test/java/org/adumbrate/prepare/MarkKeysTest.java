@@ -79,7 +79,8 @@ class MarkKeysTest {
                 .containsEntry("border", Set.of("planting.border"))
                 .containsEntry("gulls", Set.of("birds.gulls"));
         assertThat(keys.get("figures")).contains("figures[0]", "figures[10]").hasSize(11);
-        assertThat(known).containsAll(keys.values().stream().flatMap(Set::stream).toList());
+        assertThat(known)
+                .containsAll(keys.values().stream().flatMap(Set::stream).toList());
     }
 
     /** Figures stand before and behind the bed, so their layer is opened several times. */

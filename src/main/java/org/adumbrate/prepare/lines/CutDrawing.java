@@ -71,7 +71,9 @@ public record CutDrawing(List<Object> content, Region<SheetPoint> region, List<L
     public static CutDrawing of(Cut asked, LineSet lines, SheetSize sheet, Run run) throws IOException {
         if (lines.isEmpty()) {
             Finding none = new Finding(
-                    Finding.Severity.WARNING, KEY, "cut: no line has the colour " + asked.color() + ", so no cut is drawn");
+                    Finding.Severity.WARNING,
+                    KEY,
+                    "cut: no line has the colour " + asked.color() + ", so no cut is drawn");
             return new CutDrawing(List.of(), Region.empty(Space.SHEET), List.of(), List.of(none));
         }
         List<Object> content = List.of(lines.content(), sheet, asked.gap(), asked.thinnest());

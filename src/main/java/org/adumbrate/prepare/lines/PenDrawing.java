@@ -77,7 +77,8 @@ public record PenDrawing(List<Layer> layers, Map<String, CleanLines> lines, List
             Pen pen = Pen.round(HEIGHTS_MM, sheet.heights().orElseThrow().color());
             layers.add(Layer.of(
                             DrawingOrder.HEIGHTS,
-                            List.of(new Mark.Lines("heights", pen, sorted.heights().paths())))
+                            List.of(new Mark.Lines(
+                                    "heights", pen, sorted.heights().paths())))
                     .hidden());
         }
         return new PenDrawing(layers, lines, told(counts));

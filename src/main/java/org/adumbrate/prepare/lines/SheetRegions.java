@@ -60,7 +60,9 @@ public record SheetRegions(Map<String, KnownRegion> byName, List<Finding> findin
             traced.doubt().ifPresent(text -> findings.add(new Finding(Finding.Severity.WARNING, key, text)));
             if (traced.region().isEmpty()) {
                 findings.add(new Finding(
-                        Finding.Severity.WARNING, key, "regions: '" + entry.getKey() + "' covers nothing of the sheet"));
+                        Finding.Severity.WARNING,
+                        key,
+                        "regions: '" + entry.getKey() + "' covers nothing of the sheet"));
             }
             List<Object> content = content(entry.getValue(), sheet, run);
             regions.put(entry.getKey(), new KnownRegion(content, traced.region()));
@@ -73,7 +75,10 @@ public record SheetRegions(Map<String, KnownRegion> byName, List<Finding> findin
         if (!(asked instanceof SheetRegion.ByColor color)) {
             List<Polygon> polygons = ((SheetRegion.ByPoints) asked).points();
             return run.of(
-                    Part.REGIONS, Traced.class, List.of(polygons), () -> new Traced(ofPolygons(polygons), Optional.empty()));
+                    Part.REGIONS,
+                    Traced.class,
+                    List.of(polygons),
+                    () -> new Traced(ofPolygons(polygons), Optional.empty()));
         }
         return run.of(Part.REGIONS, Traced.class, content(color, sheet, run), () -> traced(file, name, color, sheet));
     }

@@ -57,7 +57,9 @@ final class StrayLines {
     /** What there is to say of each colour. */
     List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
-        families().forEach((head, family) -> findings.add(new Finding(Finding.Severity.WARNING, "pens", told(head, family))));
+        families()
+                .forEach((head, family) ->
+                        findings.add(new Finding(Finding.Severity.WARNING, "pens", told(head, family))));
         return findings;
     }
 

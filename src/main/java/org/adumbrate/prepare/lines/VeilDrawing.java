@@ -39,7 +39,9 @@ public record VeilDrawing(List<Layer> layers, List<Finding> findings) {
             KnownRegion covered = region(sheet, name, veil, files, regions, run);
             if (covered.region().isEmpty()) {
                 findings.add(new Finding(
-                        Finding.Severity.WARNING, key(name), "veils: '" + name + "' covers nothing; " + help(sheet, veil)));
+                        Finding.Severity.WARNING,
+                        key(name),
+                        "veils: '" + name + "' covers nothing; " + help(sheet, veil)));
                 continue;
             }
             layers.add(run.of(

@@ -198,8 +198,8 @@ public final class SheetCamera {
                     "camera: a focal length of %.1f mm, by the depth pass at the height lines".formatted(focal)));
             return stated.withFocal(focal);
         } catch (Refusal reason) {
-            findings.add(
-                    new Finding(Finding.Severity.WARNING, DEPTH, depth.orElseThrow().file() + ": " + reason.getMessage()));
+            findings.add(new Finding(
+                    Finding.Severity.WARNING, DEPTH, depth.orElseThrow().file() + ": " + reason.getMessage()));
             return stated;
         }
     }
