@@ -27,6 +27,7 @@ final class Results {
                 result.findings().stream()
                         .map(finding -> Json.object(
                                 "severity", finding.severity().name().toLowerCase(java.util.Locale.ROOT),
+                                "key", finding.key(),
                                 "text", finding.text()))
                         .toList(),
                 "seconds",

@@ -144,17 +144,19 @@ public record PassSet(List<PreparedPass> prepared, List<Trouble> troubles, Optio
             if (pass.pinned().doubtful()) {
                 findings.add(new Finding(
                         Finding.Severity.WARNING,
+                        pass.request().key(),
                         pass.file() + ": " + pass.placement().message()));
             }
             if (pass.whiteMissing()) {
                 findings.add(new Finding(
                         Finding.Severity.WARNING,
+                        pass.request().key(),
                         pass.file()
                                 + ": no lit white was found in it, so its tones are taken as they are; give 'white: as-is'"
                                 + " if that is meant"));
             }
             for (String note : pass.notes()) {
-                findings.add(new Finding(Finding.Severity.NOTE, pass.file() + ": " + note));
+                findings.add(new Finding(Finding.Severity.NOTE, pass.request().key(), pass.file() + ": " + note));
             }
         }
         return findings;
@@ -166,6 +168,7 @@ public record PassSet(List<PreparedPass> prepared, List<Trouble> troubles, Optio
                 .filter(pass -> pass.isSoftAt(dpi))
                 .map(pass -> new Finding(
                         Finding.Severity.WARNING,
+                        pass.request().key(),
                         String.format(
                                 Locale.ROOT,
                                 "%s: has %.0f pixels per inch at this size, so its edges will look soft at %.0f; render it larger",
