@@ -29,6 +29,8 @@ public final class HeldLight implements Resampler {
     /** The share of each pixel that the pass covers; none for a row that it covers wholly. */
     private final float[][] shares;
 
+    private volatile float most;
+
     private HeldLight(PixelBox held, PixelBox window, int channels, float[][] rows, float[][] shares) {
         this.held = held;
         this.window = window;
@@ -96,13 +98,16 @@ public final class HeldLight implements Resampler {
 
     /** The most light of any sample, at least 1. */
     public float most() throws IOException {
-        float[] most = {1};
-        eachRow(row -> {
-            for (float light : row) {
-                most[0] = Math.max(most[0], light);
-            }
-        });
-        return most[0];
+        if (most == 0) {
+            float[] found = {1};
+            eachRow(row -> {
+                for (float light : row) {
+                    found[0] = Math.max(found[0], light);
+                }
+            });
+            most = found[0];
+        }
+        return most;
     }
 
     /** Takes rows. */

@@ -11,6 +11,8 @@ import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.PixelBox;
 import org.adumbrate.geometry.PixelSize;
+import org.adumbrate.prepare.memory.Part;
+import org.adumbrate.prepare.memory.Run;
 import org.adumbrate.prepare.open.Edition;
 import org.adumbrate.prepare.picture.HeldPass;
 import org.adumbrate.prepare.picture.SheetPicture;
@@ -18,10 +20,14 @@ import org.adumbrate.raster.SrgbCurve;
 import org.adumbrate.underlay.HeldLight;
 import org.adumbrate.underlay.PassLook;
 import org.adumbrate.underlay.PassRole;
+import org.adumbrate.underlay.RegionMask;
 import org.adumbrate.underlay.WhitePoint;
 
 /** Tells a page of what to compose a picture, and hands out what it has not got. */
 public final class PictureDesk implements PictureSource {
+    /** What share of each pixel a pass counts for; nothing where it is all of it everywhere. */
+    private record Shares(Optional<byte[]> bytes) {}
+
     private final Holdings holdings = new Holdings();
 
     @Override
@@ -29,7 +35,7 @@ public final class PictureDesk implements PictureSource {
         return edition.make((sheet, run) -> {
             Canvas canvas = new Canvas(sheet.size(), view.whole(), view.window());
             SheetPicture picture = SheetPicture.of(sheet, canvas, run, coarse);
-            return recipe(picture);
+            return recipe(picture, run);
         });
     }
 
@@ -38,7 +44,7 @@ public final class PictureDesk implements PictureSource {
         return holdings.bytes(ids);
     }
 
-    private Map<String, Object> recipe(SheetPicture picture) throws IOException {
+    private Map<String, Object> recipe(SheetPicture picture, Run run) throws IOException {
         Holdings.Recipe held = holdings.begin();
         Map<String, Object> recipe = new LinkedHashMap<>();
         recipe.put("exact", picture.isExact());
@@ -48,14 +54,14 @@ public final class PictureDesk implements PictureSource {
         recipe.put("shadowTone", picture.shadowTone());
         List<Object> passes = new ArrayList<>();
         for (HeldPass pass : picture.passes()) {
-            passes.add(pass(pass, picture, held));
+            passes.add(pass(pass, picture, held, run));
         }
         recipe.put("passes", passes);
         recipe.put("ink", ink(picture, held));
         return recipe;
     }
 
-    private static Map<String, Object> pass(HeldPass pass, SheetPicture picture, Holdings.Recipe held)
+    private static Map<String, Object> pass(HeldPass pass, SheetPicture picture, Holdings.Recipe held, Run run)
             throws IOException {
         HeldLight light = pass.light();
         PassLook look = pass.look();
@@ -68,7 +74,7 @@ public final class PictureDesk implements PictureSource {
         told.put("channels", light.channels());
         told.put("whole", numbers(pass.canvas().whole()));
         told.put("window", numbers(pass.canvas().window()));
-        told.put("amount", amount(pass, picture.canvas(), held));
+        told.put("amount", amount(pass, picture.canvas(), held, run));
         told.put("opacity", look.opacity());
         told.put("opacityKey", pass.opacityKey());
         told.put("white", white(look.white(), light.channels()));
@@ -81,13 +87,17 @@ public final class PictureDesk implements PictureSource {
         return told;
     }
 
-    private static String amount(HeldPass pass, Canvas canvas, Holdings.Recipe held) throws IOException {
+    private static String amount(HeldPass pass, Canvas canvas, Holdings.Recipe held, Run run) throws IOException {
         if (!pass.canvas().equals(canvas)) {
             return null;
         }
-        Optional<byte[]> shares = Packed.shares(pass.light(), pass.look().mask(), canvas);
-        return shares.map(bytes -> held.name(new AmountOf(pass.light(), pass.look().mask()).shared(), () -> bytes))
-                .orElse(null);
+        Optional<RegionMask> mask = pass.look().mask();
+        Shares shares = run.of(
+                Part.PASS_LIGHT,
+                Shares.class,
+                List.of(pass.content(), mask),
+                () -> new Shares(Packed.shares(pass.light(), mask, canvas)));
+        return shares.bytes().map(bytes -> held.name(shares, () -> bytes)).orElse(null);
     }
 
     private Map<String, Object> ink(SheetPicture picture, Holdings.Recipe held) {
