@@ -58,16 +58,17 @@ public final class ProofServer implements AutoCloseable {
         DeliveryDesk desk = new DeliveryDesk(file, memory, report, events);
         PictureRoutes pictures = new PictureRoutes(sheet, PictureSource.NONE);
         StateTeller teller = new StateTeller(decided);
-        Looks looks = new Looks();
+        SceneRoutes scenes = new SceneRoutes(sheet);
         Routes routes = new Routes();
         new PageFiles(ProofServer.class, Webjars.TEXT_PANE).at(routes);
         routes.get("/state", ask -> Answer.json(teller.of(sheet.text().state())));
         new TextRoutes(sheet, pictures).at(routes);
         pictures.at(routes);
+        scenes.at(routes);
         new DeliveryRoutes(sheet, desk).at(routes);
         events.welcome(() -> welcome(teller.of(sheet.text().state()), followers));
         LoopbackServer server = LoopbackServer.begin(port, routes, events);
-        followers.begin(sheet, teller::of, looks);
+        followers.begin(sheet, teller::of, new Looks(scenes));
         new Lookout(sheet, file).begin();
         return new ProofServer(server, desk, memory);
     }
@@ -85,10 +86,10 @@ public final class ProofServer implements AutoCloseable {
         }
     }
 
-    private static final class Looks implements Followers.Looks {
+    private record Looks(SceneRoutes scenes) implements Followers.Looks {
         @Override
         public Map<String, Object> scene(Edition edition, long version) throws IOException, Refusal {
-            return Json.object("version", version);
+            return scenes.json(edition, version);
         }
 
         @Override
