@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.adumbrate.fault.Shown;
+import org.adumbrate.json.Json;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -63,7 +64,7 @@ class NamesShownTest {
     @Test
     void jsonWritesThemAsItsOwnEscapes() throws IOException {
         String name = "a" + OVERRIDE + "\u0085\u0007\"\\";
-        String text = Json.text(name);
+        String text = org.adumbrate.json.Json.text(name);
         assertThat(text).isEqualTo("\"a\\u202E\\u0085\\u0007\\\"\\\\\"");
         assertThat(new ObjectMapper().readValue(text, String.class)).isEqualTo(name);
     }

@@ -1,0 +1,92 @@
+import { calmly, el, word } from "../dom.js";
+import { ask } from "../server.js";
+import { WORDS } from "./overlay.js";
+
+/** The words beside what is selected: what it is, how tall, and the floors it could stand on instead. */
+export class Label {
+  constructor(sheet, pane, overlay, edits) {
+    Object.assign(this, { sheet, pane, overlay, edits });
+    this.element = el("div.label", { hidden: true });
+    document.getElementById("labels").append(this.element);
+    this.floors = [];
+    this.askSoon = calmly(80, () => this.ask());
+    for (const kind of ["selected", "scene", "moving"]) sheet.on(kind, () => { this.show(); this.askSoon(); });
+    pane.addEventListener("view", () => this.place());
+    this.keys();
+  }
+
+  get thing() {
+    return this.sheet.selected ? this.sheet.thing(this.sheet.selected) : null;
+  }
+
+  get foot() {
+    const thing = this.thing;
+    return thing?.foot && thing.kind === "figure" ? this.overlay.spot(`${thing.key}.foot`, thing.foot) : null;
+  }
+
+  async ask() {
+    const { foot, thing } = this;
+    if (!foot) return;
+    const { floors } = await ask("/floors", { x: foot[0].toFixed(2), y: foot[1].toFixed(2), key: thing.key }).catch(() => ({ floors: [] }));
+    if (this.thing?.key !== thing.key) return;
+    this.floors = floors;
+    this.show();
+  }
+
+  show() {
+    const thing = this.thing;
+    this.element.hidden = !thing;
+    if (!thing) {
+      this.floors = [];
+      return;
+    }
+    const facts = [thing.label || WORDS[thing.kind], thing.floor, thing.statureM && `${thing.statureM.toFixed(2)} m`].filter(Boolean).join(" · ");
+    const others = thing.kind === "figure" ? this.floors.filter((floor) => floor.name !== thing.floor) : [];
+    this.element.replaceChildren(
+      el("p", {}, facts),
+      others.length ? el("p.quiet", {}, "or on ", ...others.flatMap((floor, k) => [k ? ", " : "", word(floor.name, () => this.onto(floor.name), { title: `${floor.heightMm.toFixed(1)} mm tall there`, tabindex: -1 })])) : "",
+      el("p.quiet", {}, HINTS[thing.kind]?.(others.length > 0) ?? "", " ", word("remove", () => this.sheet.tell("remove", { key: thing.key }), { tabindex: -1 })),
+    );
+    this.place();
+  }
+
+  place() {
+    const thing = this.thing;
+    if (!thing) return;
+    const [left, top, right] = this.overlay.standing(thing);
+    const { width, height, density } = this.pane.view.pane;
+    const [x0] = this.pane.view.at([left, top]);
+    const [x1, y] = this.pane.view.at([right, this.foot?.[1] ?? top]);
+    const { offsetWidth, offsetHeight } = this.element;
+    const x = x1 + 18 + offsetWidth < width / density ? x1 + 18 : x0 - 18 - offsetWidth;
+    const fit = (value, size, room) => Math.max(4, Math.min(room - size - 4, value));
+    this.element.style.left = `${fit(x, offsetWidth, width / density)}px`;
+    this.element.style.top = `${fit(y - offsetHeight / 2, offsetHeight, height / density)}px`;
+  }
+
+  /** Stands the person on another floor. */
+  onto(name, began = performance.now()) {
+    return this.edits.set(`${this.sheet.selected}.floor`, name, began);
+  }
+
+  /** The next floor that is possible there; false where there is no other. */
+  next(back, began) {
+    const names = this.floors.map((floor) => floor.name);
+    if (names.length < 2) return false;
+    const at = names.indexOf(this.thing.floor);
+    this.onto(names[(at + (back ? names.length - 1 : 1)) % names.length], began);
+    return true;
+  }
+
+  keys() {
+    this.element.addEventListener("pointerdown", (event) => event.stopPropagation());
+  }
+}
+
+const HINTS = {
+  figure: (others) => `drag the foot, or arrow keys${others ? "; Tab: other floor" : ""}`,
+  region: () => "drag a corner; Tab: next corner, arrow keys move it",
+  point: () => "drag, or arrow keys",
+  pass: () => "drag a corner; Tab: next corner",
+  sun: () => "drag foot, head or tip; Tab: the next",
+};

@@ -1,0 +1,142 @@
+import { send } from "./server.js";
+import { painted, measured } from "./timing.js";
+
+/**
+ * Changes of the sheet, one after the other. Where the hand is faster than the program, what came last counts: a step
+ * on the same value replaces one that still waits.
+ */
+export class Edits {
+  /**
+   * @param {import("./sheet.js").Sheet} sheet
+   * @param {{view: () => object, take: (recipe: object) => Promise<object>, again: () => void, opacity: (key: string, share: number) => Promise<object>|null}} drawing
+   * @param {import("./said.js").Said} said
+   */
+  constructor(sheet, drawing, said) {
+    Object.assign(this, { sheet, drawing, said });
+    this.queue = [];
+    this.busy = false;
+    this.trial = null;
+    this.trying = false;
+  }
+
+  /** Sets one value. */
+  set(key, value, began) {
+    return this.make([{ do: "set", key, value }], key, began);
+  }
+
+  /**
+   * Makes edits and has them written.
+   * @param {object[]} edits as the program takes them
+   * @param {string} key what the change is about
+   * @param {number} [began] when the hand moved, on the page's clock
+   * @returns {Promise<boolean>} true where they were made
+   */
+  make(edits, key, began = performance.now()) {
+    this.trial = null;
+    return new Promise((settled) => {
+      const waiting = this.queue.at(-1);
+      if (waiting && same(waiting.edits, edits)) {
+        waiting.settled(true);
+        this.queue.pop();
+        began = Math.min(began, waiting.began);
+      }
+      this.queue.push({ path: "/edit", wish: { edits, try: false }, edits, key, began, settled });
+      this.next();
+    });
+  }
+
+  /** The whole text, as typed. */
+  text(text, settled) {
+    this.queue.push({ path: "/text", wish: { text }, edits: null, key: "", began: performance.now(), settled });
+    this.next();
+  }
+
+  undo() {
+    return this.step("/undo", this.sheet.state.undo);
+  }
+
+  redo() {
+    return this.step("/redo", this.sheet.state.redo);
+  }
+
+  step(path, key) {
+    if (key == null) return Promise.resolve(false);
+    return new Promise((settled) => {
+      this.queue.push({ path, wish: {}, edits: null, key, began: performance.now(), settled });
+      this.next();
+    });
+  }
+
+  async next() {
+    if (this.busy || this.queue.length === 0) return;
+    this.busy = true;
+    const { path, wish, key, began, settled } = this.queue.shift();
+    try {
+      const answer = await send(path, { version: this.sheet.state.version, ...wish, view: this.drawing.view() });
+      settled(path === "/text" ? answer : answer.ok);
+      if (answer.ok) await this.shown(answer, key, began);
+      else if (path !== "/text") this.refused(answer);
+      else if (answer.stale) this.refused(answer);
+    } catch (failure) {
+      settled(path === "/text" ? { ok: false, reasons: [] } : false);
+      this.said.say(`Not written: ${failure.message}.`, { urgent: true });
+      this.drawing.again();
+    } finally {
+      this.busy = false;
+      this.next();
+    }
+  }
+
+  async shown(answer, key, began) {
+    const told = this.sheet.reached(answer.version);
+    const detail = answer.picture ? await this.drawing.take(answer.picture) : await this.drawing.again();
+    measured(key, began, detail);
+    await told;
+    this.sheet.tell("edited", { key });
+  }
+
+  refused(answer) {
+    if (answer.superseded) return;
+    if (answer.stale) this.said.say("The sheet file was changed elsewhere in the meantime. This change was not made; do it again if it still fits.", { urgent: true });
+    else this.said.say(`Not changed: ${(answer.reasons ?? []).map((reason) => reason.text).join("; ") || "the program refused it"}.`, { urgent: true });
+    this.sheet.tell("refused", answer);
+    this.drawing.again();
+  }
+
+  /** Shows what edits would give, while a drag goes on; nothing is written. */
+  async try(edits, key, began = performance.now()) {
+    this.trial = { edits, key, began };
+    if (this.trying) return;
+    this.trying = true;
+    while (this.trial && !this.busy) {
+      const trial = this.trial;
+      this.tried = trial;
+      try {
+        const answer = await send("/edit", { version: this.sheet.state.version, edits: trial.edits, try: true, view: this.drawing.view() });
+        if (this.trial && answer.ok && answer.picture) measured(trial.key, trial.began, await this.drawing.take(answer.picture));
+      } catch {
+        this.trial = null;
+      }
+      if (this.trial === trial) this.trial = null;
+    }
+    this.trying = false;
+  }
+
+  /** Forgets what was tried and shows the sheet as it is written. */
+  letGo() {
+    this.trial = null;
+    return this.drawing.again();
+  }
+
+  /** An opacity while it is dragged: composed on the spot. */
+  opacity(key, percent, began) {
+    const shown = this.drawing.opacity(key, percent / 100);
+    if (shown) shown.then((detail) => painted().then(() => measured(key, began, detail)));
+    return shown != null;
+  }
+}
+
+/** Two settings of the same value: only the later counts. */
+function same(one, other) {
+  return one?.length === 1 && other.length === 1 && one[0].do === "set" && other[0].do === "set" && one[0].key === other[0].key;
+}

@@ -1,0 +1,26 @@
+import { el, word } from "./dom.js";
+
+/** What the page has to say for itself, below the text: one quiet line, read out by screen readers. */
+export class Said {
+  constructor(place) {
+    this.place = place;
+    this.timer = 0;
+  }
+
+  /**
+   * Says something until something else is said.
+   * @param {string} text
+   * @param {{urgent?: boolean, brief?: boolean, words?: [string, () => void][]}} [how] urgent in red; brief fades; words to answer with
+   */
+  say(text, { urgent = false, brief = false, words = [] } = {}) {
+    clearTimeout(this.timer);
+    const answers = words.map(([name, does]) => word(name, () => { this.hush(); does(); }));
+    this.place.replaceChildren(el(urgent ? "p.urgent" : "p", {}, text, ...answers.flatMap((each) => [" ", each])));
+    if (brief) this.timer = setTimeout(() => this.hush(), 6000);
+  }
+
+  hush() {
+    clearTimeout(this.timer);
+    this.place.replaceChildren();
+  }
+}
