@@ -24,7 +24,7 @@ import org.adumbrate.perspective.Stated;
  * @param central where lines that run away meet, if at one point of the horizon
  * @param trouble why nothing could be fitted, where there are height lines
  */
-record Seen(
+record DrawnView(
         List<HeightLine> lines,
         Optional<FittedHeights> fitted,
         Optional<SheetPoint> central,
@@ -32,7 +32,7 @@ record Seen(
     /** How tall height lines are supposed to be, in metres: a drawing does not tell; common practice for people. */
     static final double SUPPOSED_M = 1.65;
 
-    static final Seen NOTHING = new Seen(List.of(), Optional.empty(), Optional.empty(), Optional.empty());
+    static final DrawnView NOTHING = new DrawnView(List.of(), Optional.empty(), Optional.empty(), Optional.empty());
 
     /** A point this near to the horizon of the height lines lies on it, in mm or in standard errors. */
     private static final double ON_HORIZON_MM = 1;
@@ -44,7 +44,7 @@ record Seen(
      *
      * @param drawn the lines of the base
      */
-    static Seen of(
+    static DrawnView of(
             SheetRoles.ColorIn heights, Affine<PagePoint, SheetPoint> toSheet, List<VectorPath<SheetPoint>> drawn) {
         try {
             List<HeightLine> lines = HeightLines.of(heights.sheet().strokes(), heights.color(), toSheet);
@@ -55,9 +55,9 @@ record Seen(
                     ? HeightFit.of(
                             lines, SUPPOSED_M, Stated.horizon(central.get().y()))
                     : fitted;
-            return new Seen(lines, Optional.of(settled), central, Optional.empty());
+            return new DrawnView(lines, Optional.of(settled), central, Optional.empty());
         } catch (Refusal reason) {
-            return new Seen(List.of(), Optional.empty(), Optional.empty(), Optional.of(reason.getMessage()));
+            return new DrawnView(List.of(), Optional.empty(), Optional.empty(), Optional.of(reason.getMessage()));
         }
     }
 
