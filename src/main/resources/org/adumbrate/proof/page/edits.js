@@ -1,5 +1,5 @@
 import { send } from "./server.js";
-import { painted, measured } from "./timing.js";
+import { measured } from "./timing.js";
 
 /**
  * Changes of the sheet, one after the other. Where the hand is faster than the program, what came last counts: a step
@@ -17,6 +17,7 @@ export class Edits {
     this.busy = false;
     this.trial = null;
     this.trying = false;
+    this.painting = null;
   }
 
   /** Sets one value. */
@@ -70,11 +71,13 @@ export class Edits {
   async next() {
     if (this.busy || this.queue.length === 0) return;
     this.busy = true;
+    let isPainted;
+    this.painting = new Promise((done) => { isPainted = done; });
     const { path, wish, key, began, settled } = this.queue.shift();
     try {
       const answer = await send(path, { version: this.sheet.state.version, ...wish, view: this.drawing.view() });
       settled(path === "/text" ? answer : answer.ok);
-      if (answer.ok) await this.shown(answer, key, began);
+      if (answer.ok) await this.shown(answer, key, began, isPainted);
       else if (path !== "/text") this.refused(answer);
       else if (answer.stale) this.refused(answer);
     } catch (failure) {
@@ -82,15 +85,17 @@ export class Edits {
       this.said.say(`Not written: ${failure.message}.`, { urgent: true });
       this.drawing.again();
     } finally {
+      isPainted();
+      this.painting = null;
       this.busy = false;
       this.next();
     }
   }
 
-  async shown(answer, key, began) {
+  async shown(answer, key, began, isPainted) {
     const told = this.sheet.reached(answer.version);
     const detail = answer.picture ? await this.drawing.take(answer.picture) : await this.drawing.again();
-    measured(key, began, detail);
+    measured(key, began, detail).then(isPainted);
     await told;
     this.sheet.tell("edited", { key });
   }
@@ -131,7 +136,7 @@ export class Edits {
   /** An opacity while it is dragged: composed on the spot. */
   opacity(key, percent, began) {
     const shown = this.drawing.opacity(key, percent / 100);
-    if (shown) shown.then((detail) => painted().then(() => measured(key, began, detail)));
+    if (shown) shown.then((detail) => measured(key, began, detail));
     return shown != null;
   }
 }

@@ -1,0 +1,26 @@
+import { el, word } from "./dom.js";
+import { hint } from "./drawing/pane.js";
+
+/** The name of the sheet and what there is to know of it at a glance. */
+export function head({ sheet, visit }) {
+  const name = document.getElementById("name");
+  const facts = document.getElementById("facts");
+  const show = () => {
+    const { state } = sheet;
+    document.title = state.name ? `${state.name}, proof` : "proof";
+    name.textContent = state.name ?? "";
+    const { widthMm, heightMm } = state.sheet;
+    const size = sheet.value("size")?.value || `${round(widthMm)} × ${round(heightMm)} mm`;
+    const matters = [...state.complaints, ...sheet.findings, ...sheet.troubles];
+    const first = [...sheet.findings, ...sheet.troubles].find((each) => each.key);
+    const count = matters.length === 0 ? "nothing to look at" : `${matters.length} ${matters.length === 1 ? "thing" : "things"} to look at`;
+    facts.replaceChildren(el("span", {}, size.replace(/(\d)\s*x\s*(\d)/, "$1 × $2")), " · ", first ? word(count, () => { sheet.select(first.key, "drawing"); visit(first.key); }) : count);
+  };
+  sheet.on("state", show);
+  sheet.on("findings", show);
+  hint("");
+}
+
+function round(mm) {
+  return String(Number(mm.toFixed(1)));
+}
