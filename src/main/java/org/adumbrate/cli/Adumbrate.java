@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
             StartCommand.class,
             BuildCommand.class,
             CheckCommand.class,
+            ProofCommand.class,
             EditCommand.class,
             MergeCommand.class,
             LinesCommand.class,

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.adumbrate.delivery.SheetClaims;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.json.Json;
 import org.adumbrate.preflight.Observation;
 import org.adumbrate.preflight.Observation.Severity;
 import org.adumbrate.preflight.Preflight;
@@ -61,7 +62,7 @@ final class CheckCommand implements Callable<Integer> {
         if (common.printsForPeople()) {
             print(result);
         }
-        common.writeJson(Results.object(
+        common.writeJson(Json.object(
                 "file",
                 file,
                 "passes",
@@ -110,7 +111,7 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private static Object json(Observation one) {
-        return Results.object(
+        return Json.object(
                 "severity", word(one.severity()),
                 "key", one.key(),
                 "line", one.place().line(),

@@ -8,6 +8,7 @@ import org.adumbrate.delivery.BuildPlan;
 import org.adumbrate.delivery.BuildResult;
 import org.adumbrate.delivery.Output;
 import org.adumbrate.fault.Refusal;
+import org.adumbrate.json.Json;
 import org.adumbrate.output.FileClaims;
 import org.adumbrate.output.OutputFile;
 import org.adumbrate.prepare.finding.Finding;
@@ -45,7 +46,12 @@ final class CommonOptions {
 
     /** True when results for people are wanted on standard output. */
     boolean printsForPeople() {
-        return !quiet && (json == null || !json.toString().equals("-"));
+        return !quiet && printsText();
+    }
+
+    /** True when standard output is for text, even if nothing but results is to be printed. */
+    boolean printsText() {
+        return json == null || !json.toString().equals("-");
     }
 
     /** True when results are wanted as JSON, wherever. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.adumbrate.fault.Refusal;
+import org.adumbrate.json.Json;
 import org.adumbrate.output.FileClaims;
 import picocli.AutoComplete;
 import picocli.CommandLine;
@@ -60,7 +61,7 @@ final class CompletionCommand implements Callable<Integer> {
             common.out().print(script);
             common.out().flush();
         }
-        common.writeJson(Results.object("shell", shell.toString(), "script", script));
+        common.writeJson(Json.object("shell", shell.toString(), "script", script));
         return ExitCode.DONE;
     }
 }

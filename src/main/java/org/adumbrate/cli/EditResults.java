@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.adumbrate.json.Json;
 import org.adumbrate.sheetfile.edit.EditResult;
 
 /** What an edit changed, for people in a line for each value, and for machines. */
@@ -34,9 +35,9 @@ final class EditResults {
         if (result instanceof EditResult.Refused refused) {
             List<Map<String, Object>> reasons = refused.reasons().stream()
                     .map(reason ->
-                            Results.object("line", reason.line(), "column", reason.column(), "text", reason.text()))
+                            Json.object("line", reason.line(), "column", reason.column(), "text", reason.text()))
                     .toList();
-            return Results.object("file", file, "written", false, "refused", reasons);
+            return Json.object("file", file, "written", false, "refused", reasons);
         }
         EditResult.Edited edited = (EditResult.Edited) result;
         List<Map<String, Object>> changes =
@@ -44,12 +45,12 @@ final class EditResults {
         List<List<Integer>> spans = edited.spans().stream()
                 .map(span -> List.of(span.oldFrom(), span.oldTo(), span.newFrom(), span.newTo()))
                 .toList();
-        return Results.object(
+        return Json.object(
                 "file", file, "written", !isDry && !edited.spans().isEmpty(), "changes", changes, "spans", spans);
     }
 
     private static Map<String, Object> of(EditResult.Change change) {
-        Map<String, Object> told = Results.object("key", change.key());
+        Map<String, Object> told = Json.object("key", change.key());
         put(told, "before", change.before());
         put(told, "after", change.after());
         told.put("line", change.place().line());

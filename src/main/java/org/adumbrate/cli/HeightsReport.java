@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.json.Json;
 import org.adumbrate.linework.LineSheet;
 import org.adumbrate.perspective.FittedFloor;
 import org.adumbrate.perspective.FittedHeights;
@@ -73,7 +74,7 @@ record HeightsReport(LineSheet sheet, FittedHeights fitted, Optional<Figure> fig
     }
 
     Map<String, Object> json() {
-        Map<String, Object> result = Results.object(
+        Map<String, Object> result = Json.object(
                 "sheet", Results.sheet(sheet.file(), sheet.page()),
                 "horizonMm", fitted.horizonMm(),
                 "horizonErrorMm", fitted.horizonErrorMm(),
@@ -89,7 +90,7 @@ record HeightsReport(LineSheet sheet, FittedHeights fitted, Optional<Figure> fig
     }
 
     private static Map<String, Object> json(FittedFloor floor) {
-        return Results.object(
+        return Json.object(
                 "name", floor.name(),
                 "eyeHeightM", floor.eyeHeightM(),
                 "eyeHeightErrorM", floor.eyeHeightErrorM(),

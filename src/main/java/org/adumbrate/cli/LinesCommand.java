@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.Srgb;
+import org.adumbrate.json.Json;
 import org.adumbrate.linework.LineSheet;
 import org.adumbrate.linework.pens.PenSuggestion;
 import org.adumbrate.linework.pens.PenSuggestions;
@@ -59,12 +60,12 @@ final class LinesCommand implements Callable<Integer> {
                 common.out().printf("  only the first of its %d pages was read%n", sheet.pages());
             }
         }
-        common.writeJson(Results.object(
+        common.writeJson(Json.object(
                 "sheet",
                 Results.sheet(lines, sheet.page()),
                 "colors",
                 ColorTally.of(sheet).stream()
-                        .map(tally -> Results.object(
+                        .map(tally -> Json.object(
                                 "color", tally.color(),
                                 "strokes", tally.strokes(),
                                 "lengthMm", tally.lengthMm(),
@@ -84,7 +85,7 @@ final class LinesCommand implements Callable<Integer> {
     }
 
     private static Map<String, Object> pen(PenSuggestion pen) {
-        Map<String, Object> object = Results.object("role", pen.role().word(), "reason", pen.reason());
+        Map<String, Object> object = Json.object("role", pen.role().word(), "reason", pen.reason());
         pen.widthMm().ifPresent(width -> object.put("widthMm", width));
         return object;
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.adumbrate.delivery.RegistrationRun;
 import org.adumbrate.fault.Refusal;
+import org.adumbrate.json.Json;
 import org.adumbrate.prepare.passes.PassPlacement;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -56,7 +57,7 @@ final class RegisterCommand implements Callable<Integer> {
                 print(pass);
             }
         }
-        common.writeJson(Results.object(
+        common.writeJson(Json.object(
                 "sheet",
                 Results.sheet(lines, run.sheet()),
                 "placements",

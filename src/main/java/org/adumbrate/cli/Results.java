@@ -8,6 +8,7 @@ import org.adumbrate.delivery.BuildResult;
 import org.adumbrate.delivery.Output;
 import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.json.Json;
 import org.adumbrate.output.OutputFile;
 import org.adumbrate.prepare.memory.Run;
 import org.adumbrate.prepare.passes.PassPlacement;
@@ -16,25 +17,17 @@ import org.adumbrate.prepare.passes.PassPlacement;
 final class Results {
     private Results() {}
 
-    /** A JSON object from keys and values in turn. */
-    static Map<String, Object> object(Object... keysAndValues) {
-        Map<String, Object> object = new LinkedHashMap<>();
-        for (int k = 0; k < keysAndValues.length; k += 2) {
-            object.put((String) keysAndValues[k], keysAndValues[k + 1]);
-        }
-        return object;
-    }
-
     static Map<String, Object> of(BuildResult result) {
-        return object(
+        return Json.object(
                 "outputs",
                 result.outputs().stream().map(Results::of).toList(),
                 "placements",
                 result.placements().stream().map(Results::of).toList(),
                 "findings",
                 result.findings().stream()
-                        .map(finding -> object(
+                        .map(finding -> Json.object(
                                 "severity", finding.severity().name().toLowerCase(java.util.Locale.ROOT),
+                                "key", finding.key(),
                                 "text", finding.text()))
                         .toList(),
                 "seconds",
@@ -45,7 +38,7 @@ final class Results {
 
     /** An output; {@code linksTo} is the file that was written where a link stands in its place and was kept. */
     private static Map<String, Object> of(Output output) {
-        Map<String, Object> object = object(
+        Map<String, Object> object = Json.object(
                 "file", output.file(),
                 "kind", output.kind(),
                 "width", output.size().width(),
@@ -58,23 +51,23 @@ final class Results {
 
     private static Map<String, Object> stages(Map<String, Run.Count> stages) {
         Map<String, Object> counts = new LinkedHashMap<>();
-        stages.forEach((stage, count) -> counts.put(stage, object("reused", count.reused(), "made", count.made())));
+        stages.forEach((stage, count) -> counts.put(stage, Json.object("reused", count.reused(), "made", count.made())));
         return counts;
     }
 
     static Map<String, Object> of(BuildPlan plan) {
-        return object(
+        return Json.object(
                 "widthMm",
                 plan.size().widthMm(),
                 "heightMm",
                 plan.size().heightMm(),
                 "reads",
                 plan.reads().stream()
-                        .map(read -> object("file", read.file(), "bytes", read.bytes()))
+                        .map(read -> Json.object("file", read.file(), "bytes", read.bytes()))
                         .toList(),
                 "writes",
                 plan.writes().stream()
-                        .map(write -> object(
+                        .map(write -> Json.object(
                                 "file", write.file(),
                                 "kind", write.kind(),
                                 "width", write.size().width(),
@@ -86,7 +79,7 @@ final class Results {
 
     static Map<String, Object> of(PassPlacement pass) {
         var placement = pass.placement();
-        return object(
+        return Json.object(
                 "pass", pass.file(),
                 "widthPx", placement.pass().width(),
                 "heightPx", placement.pass().height(),
@@ -101,7 +94,7 @@ final class Results {
     }
 
     static Map<String, Object> sheet(Object file, SheetSize size) {
-        return object("file", file, "widthMm", size.widthMm(), "heightMm", size.heightMm());
+        return Json.object("file", file, "widthMm", size.widthMm(), "heightMm", size.heightMm());
     }
 
     private static List<List<Double>> matrix(Affine<?, ?> map) {

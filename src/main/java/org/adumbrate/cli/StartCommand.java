@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.adumbrate.fault.Refusal;
+import org.adumbrate.json.Json;
 import org.adumbrate.start.Start;
 import org.adumbrate.start.StartResult;
 import org.adumbrate.start.StartResult.Decision;
@@ -51,7 +52,7 @@ final class StartCommand implements Callable<Integer> {
             common.out().printf("%s: written; see it with adumbrate build %s%n", result.file(), result.file());
         }
         common.writeJson(
-                Results.object("file", result.file(), "decided", json(result.decided()), "open", json(result.open())));
+                Json.object("file", result.file(), "decided", json(result.decided()), "open", json(result.open())));
         return ExitCode.DONE;
     }
 
@@ -61,7 +62,7 @@ final class StartCommand implements Callable<Integer> {
 
     private static List<Map<String, Object>> json(List<Decision> decisions) {
         return decisions.stream()
-                .map(one -> Results.object("what", one.what(), "choice", one.choice(), "reason", one.reason()))
+                .map(one -> Json.object("what", one.what(), "choice", one.choice(), "reason", one.reason()))
                 .toList();
     }
 }

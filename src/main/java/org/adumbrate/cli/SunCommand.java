@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.json.Json;
 import org.adumbrate.output.FileClaims;
 import org.adumbrate.perspective.FittedSun;
 import org.adumbrate.perspective.SunAt;
@@ -183,7 +184,7 @@ final class SunCommand implements Callable<Integer> {
     }
 
     private Map<String, Object> json(SunDirection sun, Optional<FittedSun> drawn, List<String> messages) {
-        Map<String, Object> result = Results.object(
+        Map<String, Object> result = Json.object(
                 "azimuthDeg",
                 sun.azimuthDeg(north),
                 "altitudeDeg",

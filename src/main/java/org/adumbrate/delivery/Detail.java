@@ -64,6 +64,7 @@ record Detail(Frame frame, OptionalDouble dpi) {
                 ? Optional.empty()
                 : Optional.of(new Finding(
                         Finding.Severity.NOTE,
+                        "",
                         "the window reaches beyond the sheet, which is " + sheet
                                 + "; what lies on the sheet is shown"));
     }

@@ -58,7 +58,8 @@ public final class Merge {
         Output output = stages.run("underlay", () -> write(passes, sheet, request, stages));
         List<Finding> findings = new ArrayList<>(passes.findings());
         findings.addAll(passes.softAt(request.dpi()));
-        return new BuildResult(List.of(output), passes.placements(), findings, stages.seconds(), Map.of());
+        List<Finding> unkeyed = findings.stream().map(Finding::unkeyed).toList();
+        return new BuildResult(List.of(output), passes.placements(), unkeyed, stages.seconds(), Map.of());
     }
 
     private static Output write(PassSet passes, SheetSize sheet, MergeRequest request, StageClock stages)

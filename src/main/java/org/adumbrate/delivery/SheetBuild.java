@@ -62,15 +62,27 @@ public final class SheetBuild {
             ClosingReport.Maker report)
             throws IOException, Refusal {
         try (Run run = memory.begin()) {
-            return build(
-                    file,
-                    only,
-                    dpi,
-                    window.map(frame -> new Detail(frame, dpi)),
-                    new StageClock(listener),
-                    run,
-                    report);
+            return run(file, only, dpi, window, listener, run, report);
         }
+    }
+
+    /**
+     * As above, in a run that somebody else ends.
+     *
+     * @throws org.adumbrate.prepare.memory.Superseded if the run is superseded; what was delivered by then is whole, and the rest
+     *     is as it was
+     */
+    public static BuildResult run(
+            Path file,
+            Set<String> only,
+            OptionalDouble dpi,
+            Optional<Frame> window,
+            StageClock.Listener listener,
+            Run run,
+            ClosingReport.Maker report)
+            throws IOException, Refusal {
+        return build(
+                file, only, dpi, window.map(frame -> new Detail(frame, dpi)), new StageClock(listener), run, report);
     }
 
     private static BuildResult build(

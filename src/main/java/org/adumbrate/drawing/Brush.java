@@ -35,8 +35,9 @@ final class Brush {
     private final Color color;
     private final AlphaComposite composite;
     private final BasicStroke stroke;
-    private final List<Path2D> shapes = new ArrayList<>();
-    private final List<Extent> reaches = new ArrayList<>();
+    private final double reach;
+    private final List<Path2D> shapes;
+    private final List<Extent> bounds;
 
     /** A brush for all shapes of a paint. */
     Brush(Paint paint, Srgb color, double pxPerMm) {
@@ -49,27 +50,34 @@ final class Brush {
      * @param within where it is drawn, in mm; shapes that do not show there are left out
      */
     Brush(Paint paint, Srgb color, double pxPerMm, Extent within) {
-        this.color = new Color(color.rgb());
-        this.composite = AlphaComposite.getInstance(AlphaComposite.SRC_OVER, (float) paint.opacity());
-        this.stroke = paint.pen().map(pen -> stroke(pen, HAIRLINE_PX / pxPerMm)).orElse(null);
-        double reach = stroke == null ? 0 : reach();
+        this(paint, color, pxPerMm, new ArrayList<>(), new ArrayList<>());
         if (paint.isFill()) {
-            add(paint.paths(), reach, pxPerMm, within);
+            add(paint.paths(), pxPerMm, within);
         } else {
-            paint.paths().forEach(path -> add(List.of(path), reach, pxPerMm, within));
+            paint.paths().forEach(path -> add(List.of(path), pxPerMm, within));
         }
     }
 
-    private void add(List<VectorPath<SheetPoint>> paths, double reach, double pxPerMm, Extent within) {
+    private Brush(Paint paint, Srgb color, double pxPerMm, List<Path2D> shapes, List<Extent> bounds) {
+        this.color = new Color(color.rgb());
+        this.composite = AlphaComposite.getInstance(AlphaComposite.SRC_OVER, (float) paint.opacity());
+        this.stroke = paint.pen().map(pen -> stroke(pen, HAIRLINE_PX / pxPerMm)).orElse(null);
+        this.reach = stroke == null ? 0 : tip(stroke);
+        this.shapes = shapes;
+        this.bounds = bounds;
+    }
+
+    /** A brush for a paint of the same paths, which are not straightened again. */
+    Brush as(Paint paint, Srgb other, double pxPerMm) {
+        return new Brush(paint, other, pxPerMm, shapes, bounds);
+    }
+
+    private void add(List<VectorPath<SheetPoint>> paths, double pxPerMm, Extent within) {
         if (touches(around(paths), reach, within)) {
             Path2D shape = shape(paths, pxPerMm);
-            Rectangle2D bounds = shape.getBounds2D();
+            Rectangle2D box = shape.getBounds2D();
             shapes.add(shape);
-            reaches.add(new Extent(
-                    bounds.getMinX() - reach,
-                    bounds.getMinY() - reach,
-                    bounds.getMaxX() + reach,
-                    bounds.getMaxY() + reach));
+            bounds.add(new Extent(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY()));
         }
     }
 
@@ -88,14 +96,22 @@ final class Brush {
     }
 
     /** How far ink can lie from the middle of its line: at the tip of a pointed corner, or the corner of a cap. */
-    private double reach() {
+    private static double tip(BasicStroke stroke) {
         double half = stroke.getLineWidth() / 2;
         return stroke.getLineJoin() == BasicStroke.JOIN_MITER ? half * MITER_LIMIT : half * Math.sqrt(2);
     }
 
+    /** How far its ink can lie from its paths, in mm. */
+    double reach() {
+        return reach;
+    }
+
     /** Where on the sheet each of its shapes can leave ink. */
     List<Extent> reaches() {
-        return reaches;
+        return bounds.stream()
+                .map(box -> new Extent(
+                        box.left() - reach, box.top() - reach, box.right() + reach, box.bottom() + reach))
+                .toList();
     }
 
     /** Makes the graphics draw with it. */

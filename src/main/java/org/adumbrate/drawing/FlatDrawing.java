@@ -60,8 +60,10 @@ public final class FlatDrawing implements LightSink {
     public static int channels(int underlayChannels, List<Layer> layers) {
         boolean grey = layers.stream()
                 .filter(Layer::shown)
-                .flatMap(layer -> Paint.of(layer).stream())
-                .allMatch(paint -> paint.color().equals(Inks.grey(paint.color())));
+                .flatMap(layer -> layer.marks().stream())
+                .filter(Paint::leavesTrace)
+                .map(Paint::colorOf)
+                .allMatch(color -> color.equals(Inks.grey(color)));
         return grey ? underlayChannels : 3;
     }
 

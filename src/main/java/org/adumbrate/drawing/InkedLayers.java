@@ -3,6 +3,7 @@ package org.adumbrate.drawing;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.PixelBox;
 import org.adumbrate.raster.OrderedStrips;
@@ -51,10 +52,29 @@ public final class InkedLayers {
         return new Inks(grid.canvas(), layers, channels == 1);
     }
 
+    /**
+     * A paint made ready for its canvas.
+     *
+     * @param alike a paint of the same paths that is ready already
+     */
+    Inks inks(Paint paint, Optional<Inks> alike) {
+        return Inks.of(grid.canvas(), paint, channels == 1, alike);
+    }
+
+    /** How many tiles there are. */
+    int count() {
+        return tiles.length;
+    }
+
+    /** The number of a tile. */
+    int at(int column, int row) {
+        return (row - grid.firstRow()) * grid.columns() + column - grid.firstColumn();
+    }
+
     /** What a tile is to be. */
     interface Choice {
         /** The tile in a column and row of the grid; null if nothing is on it. */
-        InkTile tile(int column, int row);
+        InkTile tile(int column, int row) throws IOException;
     }
 
     /** Another with the same canvas, whose tiles are chosen by several threads. */
@@ -84,7 +104,7 @@ public final class InkedLayers {
 
     /** The tile in a column and row of the grid; null if nothing is on it. */
     InkTile tile(int column, int row) {
-        return tiles[(row - grid.firstRow()) * grid.columns() + column - grid.firstColumn()];
+        return tiles[at(column, row)];
     }
 
     /** The canvas. */

@@ -3,6 +3,7 @@ package org.adumbrate.drawing;
 import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.adumbrate.geometry.BoxIndex;
 import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.Extent;
@@ -12,8 +13,11 @@ import org.adumbrate.raster.SrgbTable;
 
 /** Layers made ready to be drawn on the tiles that a canvas's window needs; safe for use by several threads. */
 final class Inks {
+    /** Shapes that lie so far off are made ready with those that show, in mm: a wider pen may need them. */
+    private static final double MARGIN_MM = 10;
+
     private final TileGrid grid;
-    private final List<Brush> brushes = new ArrayList<>();
+    private final List<Brush> brushes;
 
     /** The number of each brush's first shape, counted through all brushes; then how many there are. */
     private final int[] firsts;
@@ -25,28 +29,55 @@ final class Inks {
      * @param grey whether colours are drawn as the grey of their luminance
      */
     Inks(Canvas canvas, List<Layer> layers, boolean grey) {
-        this.grid = new TileGrid(canvas);
-        double pxPerMm = Math.sqrt(canvas.pxPerMmAcross() * canvas.pxPerMmDown());
-        Extent within = new Extent(
-                grid.leftMm(grid.firstColumn()),
-                grid.topMm(grid.firstRow()),
-                grid.leftMm(grid.firstColumn() + grid.columns()),
-                grid.topMm(grid.firstRow() + grid.rows()));
-        List<Extent> reaches = new ArrayList<>();
-        for (Layer layer : layers) {
-            if (layer.shown()) {
-                for (Paint paint : Paint.of(layer)) {
-                    Srgb color = grey ? grey(paint.color()) : paint.color();
-                    brushes.add(new Brush(paint, color, pxPerMm, within));
-                }
-            }
-        }
+        this(new TileGrid(canvas), brushes(new TileGrid(canvas), layers, grey));
+    }
+
+    private Inks(TileGrid grid, List<Brush> brushes) {
+        this.grid = grid;
+        this.brushes = brushes;
         this.firsts = new int[brushes.size() + 1];
+        List<Extent> reaches = new ArrayList<>();
         for (int k = 0; k < brushes.size(); k++) {
             reaches.addAll(brushes.get(k).reaches());
             firsts[k + 1] = reaches.size();
         }
         this.boxes = BoxIndex.of(reaches);
+    }
+
+    private static List<Brush> brushes(TileGrid grid, List<Layer> layers, boolean grey) {
+        List<Brush> brushes = new ArrayList<>();
+        for (Layer layer : layers) {
+            if (layer.shown()) {
+                for (Paint paint : Paint.of(layer)) {
+                    brushes.add(new Brush(paint, color(paint, grey), pxPerMm(grid), grid.extent()));
+                }
+            }
+        }
+        return brushes;
+    }
+
+    /**
+     * One paint.
+     *
+     * @param grey whether its colour is drawn as the grey of its luminance
+     * @param alike a paint of the same paths on the same canvas that is ready already
+     */
+    static Inks of(Canvas canvas, Paint paint, boolean grey, Optional<Inks> alike) {
+        TileGrid grid = new TileGrid(canvas);
+        Optional<Brush> other = alike.map(inks -> inks.brushes.get(0).as(paint, color(paint, grey), pxPerMm(grid)))
+                .filter(brush -> brush.reach() <= MARGIN_MM);
+        return new Inks(
+                grid,
+                List.of(other.orElseGet(() -> new Brush(
+                        paint, color(paint, grey), pxPerMm(grid), grid.extent().grown(MARGIN_MM)))));
+    }
+
+    private static Srgb color(Paint paint, boolean grey) {
+        return grey ? grey(paint.color()) : paint.color();
+    }
+
+    private static double pxPerMm(TileGrid grid) {
+        return Math.sqrt(grid.canvas().pxPerMmAcross() * grid.canvas().pxPerMmDown());
     }
 
     /** The grey of the same luminance. */

@@ -23,8 +23,13 @@ record Paint(Srgb color, double opacity, Optional<Pen> pen, List<VectorPath<Shee
 
     /** The paints of a layer in drawing order; what would leave no trace is left out. */
     static List<Paint> of(Layer layer) {
+        return of(layer.marks());
+    }
+
+    /** The same of some marks that follow each other. */
+    static List<Paint> of(List<Mark> marks) {
         List<Paint> paints = new ArrayList<>();
-        for (Mark mark : layer.marks()) {
+        for (Mark mark : marks) {
             Paint next = mark instanceof Mark.Lines lines ? lines(lines) : fill((Mark.Area) mark);
             Paint last = paints.isEmpty() ? null : paints.get(paints.size() - 1);
             if (next.paths.isEmpty() || next.opacity == 0) {
@@ -37,6 +42,19 @@ record Paint(Srgb color, double opacity, Optional<Pen> pen, List<VectorPath<Shee
             }
         }
         return paints;
+    }
+
+    /** Whether anything would be seen of a mark. */
+    static boolean leavesTrace(Mark mark) {
+        if (mark instanceof Mark.Area area) {
+            return area.opacity() > 0 && !area.region().isEmpty();
+        }
+        return ((Mark.Lines) mark).paths().stream().anyMatch(path -> !path.isEmpty());
+    }
+
+    /** The colour of a mark. */
+    static Srgb colorOf(Mark mark) {
+        return mark instanceof Mark.Lines lines ? lines.pen().ink() : ((Mark.Area) mark).fill();
     }
 
     private static Paint lines(Mark.Lines lines) {
@@ -53,6 +71,26 @@ record Paint(Srgb color, double opacity, Optional<Pen> pen, List<VectorPath<Shee
 
     private boolean joins(Paint next) {
         return color.equals(next.color) && opacity == next.opacity && pen.equals(next.pen);
+    }
+
+    /** True for the same paths drawn alike. */
+    boolean isSame(Paint other) {
+        return joins(other) && hasSamePaths(other);
+    }
+
+    /** True for the same paths, however they are drawn. */
+    boolean hasSamePaths(Paint other) {
+        return isFill() == other.isFill() && paths.equals(other.paths);
+    }
+
+    /** True if both are one translucent fill where they follow each other. */
+    boolean fadesWith(Paint next) {
+        return isFill() && opacity < 1 && joins(next);
+    }
+
+    /** The same, covering wholly. */
+    Paint opaque() {
+        return new Paint(color, 1, pen, paths);
     }
 
     boolean isFill() {

@@ -6,9 +6,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import org.adumbrate.fault.OutputFault;
 import org.adumbrate.geometry.Length;
@@ -35,13 +33,12 @@ import org.adumbrate.output.OutputFile;
  */
 public final class PdfDrawing implements Closeable {
     private static final int SIZE_DECIMALS = 4;
-    private static final int OPACITY_DECIMALS = 4;
 
     private final OutputFile file;
     private final PdfFile pdf;
     private final SheetSize sheet;
     private final PdfGroups groups;
-    private final Map<Double, String> opacities = new LinkedHashMap<>();
+    private final PdfLayers shown;
     private final List<Integer> contents = new ArrayList<>();
     private int image;
 
@@ -50,6 +47,7 @@ public final class PdfDrawing implements Closeable {
         this.pdf = pdf;
         this.sheet = sheet;
         this.groups = new PdfGroups(pdf);
+        this.shown = new PdfLayers(pdf, sheet, number(sheet.widthMm()) + " " + number(sheet.heightMm()));
     }
 
     /**
@@ -109,21 +107,8 @@ public final class PdfDrawing implements Closeable {
     /** Draws layers over what is there. */
     public void layers(List<Layer> layers) throws IOException {
         for (Layer layer : layers) {
-            content(layer, out -> {
-                for (Paint paint : Paint.of(layer)) {
-                    out.write(ascii("q\n" + opacity(paint)));
-                    PdfPaint.write(paint, sheet, out);
-                    out.write(ascii("Q\n"));
-                }
-            });
+            content(layer, shown.of(layer));
         }
-    }
-
-    /** The operation that sets how much a paint covers. */
-    private String opacity(Paint paint) {
-        return paint.opacity() == 1
-                ? ""
-                : "/" + opacities.computeIfAbsent(paint.opacity(), made -> "O" + opacities.size()) + " gs\n";
     }
 
     /** Completes the file and puts it in its place. */
@@ -145,12 +130,8 @@ public final class PdfDrawing implements Closeable {
         file.close();
     }
 
-    private interface Content {
-        void writeTo(OutputStream out) throws IOException;
-    }
-
     /** Adds content on a layer. */
-    private void content(Layer layer, Content content) throws IOException {
+    private void content(Layer layer, PdfLayers.Content content) throws IOException {
         List<String> inside = groups.of(layer);
         int number = pdf.reserve();
         contents.add(number);
@@ -169,16 +150,12 @@ public final class PdfDrawing implements Closeable {
 
     /** Colours that shine through are mixed as they are encoded for the screen, whatever the printer mixes in. */
     private String blending() {
-        return opacities.isEmpty() ? "" : "/Group<</S/Transparency/CS/DeviceRGB>>";
+        return shown.areTransparent() ? "/Group<</S/Transparency/CS/DeviceRGB>>" : "";
     }
 
     private String resources() {
-        String states = opacities.entrySet().stream()
-                .map(state ->
-                        "/" + state.getValue() + "<</ca " + CompactNumber.of(state.getKey(), OPACITY_DECIMALS) + ">>")
-                .collect(Collectors.joining());
-        String images = image == 0 ? "" : "/XObject<</Underlay " + PdfFile.reference(image) + ">>";
-        return groups.resources() + (states.isEmpty() ? "" : "/ExtGState<<" + states + ">>") + images;
+        String objects = (image == 0 ? "" : "/Underlay " + PdfFile.reference(image)) + shown.objects();
+        return groups.resources() + shown.states() + (objects.isEmpty() ? "" : "/XObject<<" + objects + ">>");
     }
 
     private static String references(List<Integer> numbers) {

@@ -24,6 +24,10 @@ import org.adumbrate.output.OutputFile;
  * <p>Layers that are kept together and follow each other share a {@code g} around them. Where others are drawn between
  * them it is closed and opened again: the same title, the id with a number, such as {@code cut} and {@code cut-2}, as an
  * SVG has no other way to draw in order. A layer that is not shown has {@code display="none"}.
+ *
+ * <p>Each item of a list, such as a figure, is a {@code g} in its layer with its key path as title. Its id is the key path
+ * with underscores, {@code figures_3} for {@code figures[3]}: brackets do not stand in an XML name, dots must be escaped in style
+ * sheets, and no name of a sheet file, of which layers have theirs, has an underscore.
  */
 public final class SvgDrawing {
     private static final String SVG = "http://www.w3.org/2000/svg";
@@ -123,27 +127,63 @@ public final class SvgDrawing {
     }
 
     private void layer(Layer layer) throws XMLStreamException {
-        List<Paint> paints = Paint.of(layer);
         beginGroup(layer.name());
         if (!layer.shown()) {
             xml.writeAttribute("display", "none");
         }
-        if (paints.size() == 1) {
-            SvgPaint.look(paints.get(0), xml);
-        }
-        title(layer.name());
-        for (Paint paint : paints) {
-            if (paints.size() > 1) {
-                xml.writeStartElement("g");
-                SvgPaint.look(paint, xml);
-                newLine();
-            }
-            SvgPaint.paths(paint, xml);
-            if (paints.size() > 1) {
-                endGroup();
+        List<PaintedItems> all = PaintedItems.of(layer);
+        if (all.stream().flatMap(some -> some.items().stream()).noneMatch(PaintedItems.Item::isOfAList)) {
+            paints(layer.name(), Paint.of(layer));
+        } else {
+            title(layer.name());
+            for (PaintedItems painted : all) {
+                items(painted);
             }
         }
         endGroup();
+    }
+
+    private void items(PaintedItems painted) throws XMLStreamException {
+        if (painted.opacity() < 1) {
+            xml.writeStartElement("g");
+            xml.writeAttribute("opacity", SvgPaint.number(painted.opacity()));
+            newLine();
+        }
+        for (PaintedItems.Item item : painted.items()) {
+            if (item.isOfAList()) {
+                beginGroup(item.key().replaceAll("[.\\[]", "_").replace("]", ""));
+                paints(item.key(), item.paints());
+                endGroup();
+            } else {
+                apart(item.paints());
+            }
+        }
+        if (painted.opacity() < 1) {
+            endGroup();
+        }
+    }
+
+    /** The title of the group that is open and what is painted in it; one paint alone is how the whole group looks. */
+    private void paints(String title, List<Paint> paints) throws XMLStreamException {
+        if (paints.size() == 1) {
+            SvgPaint.look(paints.get(0), xml);
+        }
+        title(title);
+        if (paints.size() == 1) {
+            SvgPaint.paths(paints.get(0), xml);
+        } else {
+            apart(paints);
+        }
+    }
+
+    private void apart(List<Paint> paints) throws XMLStreamException {
+        for (Paint paint : paints) {
+            xml.writeStartElement("g");
+            SvgPaint.look(paint, xml);
+            newLine();
+            SvgPaint.paths(paint, xml);
+            endGroup();
+        }
     }
 
     private void end() throws XMLStreamException {

@@ -68,7 +68,7 @@ final class SvgPaint {
         xml.writeCharacters("\n");
     }
 
-    private static String number(double value) {
+    static String number(double value) {
         return CompactNumber.of(value, DECIMALS);
     }
 }

@@ -1,6 +1,7 @@
 package org.adumbrate.drawing;
 
 import org.adumbrate.geometry.Canvas;
+import org.adumbrate.geometry.Extent;
 import org.adumbrate.geometry.PixelBox;
 
 /**
@@ -45,6 +46,15 @@ record TileGrid(Canvas canvas) {
         int right = Math.min(window.right(), (column + 1) * COLUMNS);
         int bottom = Math.min(window.bottom(), (row + 1) * ROWS);
         return new PixelBox(left, top, right - left, bottom - top);
+    }
+
+    /** What all the tiles cover of the sheet, in mm. */
+    Extent extent() {
+        return new Extent(
+                leftMm(firstColumn()),
+                topMm(firstRow()),
+                leftMm(firstColumn() + columns()),
+                topMm(firstRow() + rows()));
     }
 
     /** Where a column of tiles begins on the sheet, in mm. */

@@ -37,6 +37,14 @@ public final class SheetFileEdits {
         return new SheetFileEdits(file, text);
     }
 
+    /**
+     * Opens a text that was read from its file, be it YAML or not. Where the file says something else by the time of an edit,
+     * nothing is written.
+     */
+    public static SheetFileEdits of(SheetText text) {
+        return new SheetFileEdits(text.file(), text);
+    }
+
     /** The text as it was when it was opened. */
     public SheetText text() {
         return text;
@@ -80,7 +88,18 @@ public final class SheetFileEdits {
      * @throws IOException if the file cannot be written; it is then as it was
      */
     public EditResult edit(List<Edit> edits, boolean isDry) throws IOException {
-        EditResult result = text.edited(edits);
+        return made(text.edited(edits), isDry);
+    }
+
+    /**
+     * Takes a text that somebody typed, as one edit; refused where it is no YAML, or gives complaints that the text as it stands
+     * does not. Otherwise as {@link #edit}.
+     */
+    public EditResult typed(String next, boolean isDry) throws IOException {
+        return made(TypedText.edit(text, new SheetText(file, next)), isDry);
+    }
+
+    private EditResult made(EditResult result, boolean isDry) throws IOException {
         if (result instanceof EditResult.Edited edited
                 && !isDry
                 && !edited.spans().isEmpty()) {
@@ -88,6 +107,22 @@ public final class SheetFileEdits {
             write(edited.text(), history -> history.with(past));
         }
         return result;
+    }
+
+    /** The key of the edit that {@link #undo} would take back. */
+    public Optional<String> undoable() {
+        return key(history().done());
+    }
+
+    /** The key of the edit that {@link #redo} would make again. */
+    public Optional<String> redoable() {
+        return key(history().undone());
+    }
+
+    private static Optional<String> key(List<PastEdit> edits) {
+        return edits.isEmpty()
+                ? Optional.empty()
+                : edits.get(edits.size() - 1).told().stream().findFirst().map(PastEdit.ToldChange::key);
     }
 
     /** Takes back the last edit that was not taken back; as {@link #edit}. */

@@ -21,6 +21,11 @@ public record Extent(double left, double top, double right, double bottom) {
                 () -> "an extent must go from left to right and from top to bottom");
     }
 
+    /** The same with a margin all around. */
+    public Extent grown(double margin) {
+        return new Extent(left - margin, top - margin, right + margin, bottom + margin);
+    }
+
     /** What holds this and another. */
     public Extent with(Extent other) {
         return new Extent(

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.preflight.Observation.Severity;
+import org.adumbrate.prepare.PreparedSheet;
 
 /**
  * What there is to be said of a sheet before it is printed.
@@ -45,10 +46,23 @@ public record Preflight(Path file, List<Observation> observations) {
      * @throws IOException if the sheet file cannot be followed or an input cannot be used
      */
     public static Preflight of(Path file, OptionalDouble dpi) throws IOException, Refusal {
-        CheckedSheet sheet = CheckedSheet.of(file, dpi);
+        return of(CheckedSheet.of(file, dpi));
+    }
+
+    /**
+     * Looks at a sheet that is ready.
+     *
+     * @param dpi the resolution that it is printed at
+     * @throws IOException if one of its troubles is an input that cannot be used
+     */
+    public static Preflight of(PreparedSheet sheet, double dpi) throws IOException {
+        return of(CheckedSheet.of(sheet, dpi));
+    }
+
+    private static Preflight of(CheckedSheet sheet) {
         Observations found = new Observations(sheet.asked());
         RULES.forEach(rule -> rule.look(sheet, found));
-        return new Preflight(file, found.all().stream().sorted(ORDER).toList());
+        return new Preflight(sheet.asked().file(), found.all().stream().sorted(ORDER).toList());
     }
 
     /** Those of a severity. */

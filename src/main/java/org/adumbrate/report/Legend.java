@@ -104,7 +104,7 @@ final class Legend {
         }
         Optional<Hatch> hatch = hatch(name);
         if (hatch.isPresent()) {
-            sample.add(CutDrawing.hatching(hatch.get(), PATCH));
+            sample.add(CutDrawing.hatching("", hatch.get(), PATCH));
         } else if (pen.isPresent()) {
             sample.add(new Mark.Lines(pen.get(), List.of(areas.isEmpty() ? straight(2, 28) : PATCH.outline())));
         }

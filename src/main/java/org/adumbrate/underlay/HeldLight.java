@@ -3,6 +3,7 @@ package org.adumbrate.underlay;
 import java.io.IOException;
 import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.PixelBox;
+import org.adumbrate.raster.Halt;
 import org.adumbrate.raster.OrderedStrips;
 import org.adumbrate.raster.Resampler;
 
@@ -11,7 +12,8 @@ import org.adumbrate.raster.Resampler;
  * it again would give. Holds 32-bit floats, as fewer bits would not. Safe for use by several threads, and never changed.
  */
 public final class HeldLight implements Resampler {
-    private static final int STRIP_ROWS = 64;
+    /** Rows that are resampled at a time. */
+    public static final int STRIP_ROWS = 64;
 
     /** What the rows hold. */
     private final PixelBox held;
@@ -38,9 +40,10 @@ public final class HeldLight implements Resampler {
      *
      * @param light the pass on the canvas; its rows are released as they are done with
      * @param threads how many threads compute
+     * @param halt ends the work
      * @throws IOException if the pass cannot be read
      */
-    public static HeldLight of(Resampler light, Canvas canvas, int threads) throws IOException {
+    public static HeldLight of(Resampler light, Canvas canvas, int threads, Halt halt) throws IOException {
         PixelBox window = canvas.window();
         int height = window.height();
         HeldLight held = new HeldLight(window, window, light.channels(), new float[height][], new float[height][]);
@@ -50,6 +53,7 @@ public final class HeldLight implements Resampler {
                 threads,
                 light::cursor,
                 (cursor, strip) -> {
+                    halt.check();
                     int from = strip * STRIP_ROWS;
                     int end = Math.min(height, from + STRIP_ROWS);
                     held.fill(cursor, from, end);

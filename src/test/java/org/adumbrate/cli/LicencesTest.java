@@ -26,7 +26,7 @@ import org.xml.sax.SAXException;
 
 /** The list of licences is that of the libraries that the program is made of, as the build resolved them. */
 class LicencesTest {
-    private static final Pattern ROW = Pattern.compile("(?m)^([a-z0-9.-]+:[a-z0-9-]+) +(\\d\\S*) +(\\S.*)$");
+    private static final Pattern ROW = Pattern.compile("(?m)^([a-z0-9.-]+:[a-z0-9_-]+) +(\\d\\S*) +(\\S.*)$");
 
     /** What a row says. */
     private record Row(String version, String licence) {}
@@ -145,7 +145,7 @@ class LicencesTest {
     @Test
     void everyLicenceHasItsTextInTheProgram() throws IOException {
         Map<String, String> texts =
-                Map.of("com.twelvemonkeys", "twelvemonkeys", "org.locationtech", "jts", "net.e175", "solarpositioning");
+                Map.of("com.twelvemonkeys", "twelvemonkeys", "org.locationtech", "jts", "net.e175", "solarpositioning", "org.webjars.npm", "codemirror");
         Map<String, String> marks = Map.of(
                 "BSD-3-Clause", "Neither the name of",
                 "EPL-2.0 OR BSD-3-Clause", "Eclipse Distribution License - v 1.0",

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.adumbrate.geometry.PixelSize;
+import org.adumbrate.geometry.Srgb;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
@@ -47,13 +48,24 @@ class AgreementTest {
     /** White at 60 % over black: the veil that shows nothing on paper. */
     @Test
     void aVeilLightensWhatIsUnderIt() throws IOException {
-        Layer ground = Layer.of(
-                "ground",
-                List.of(new Mark.Area(org.adumbrate.geometry.Srgb.BLACK, 1, Sketches.rectangle(0, 0, 101.6, 63.5))));
+        Layer ground = Layer.of("ground", List.of(new Mark.Area(Srgb.BLACK, 1, Sketches.rectangle(0, 0, 101.6, 63.5))));
         List<Layer> veiled = List.of(ground, Sketches.everything().get(1));
         assertThat(Flat.meanDifference(rendered(veiled), rendered(List.of(ground))))
                 .isGreaterThan(10);
         assertThat(difference(veiled)).isLessThan(MOST / 2);
+    }
+
+    /** Translucent figures that overlap cover once and not twice, though each is a group of its own. */
+    @Test
+    void figuresThatFadeTogetherCoverOnceWhereTheyOverlap() throws IOException {
+        Srgb grey = new Srgb(40, 40, 40);
+        List<Layer> layers = List.of(Layer.of(
+                "figures",
+                List.of(
+                        new Mark.Area("figures[0]", grey, 0.5, Sketches.disc(40, 30, 15)),
+                        new Mark.Area("figures[1]", grey, 0.5, Sketches.disc(50, 30, 15)))));
+        // a third of each lies under the other: covered twice it would be 54 levels darker on a tenth of the sheet
+        assertThat(difference(layers)).isLessThan(0.2);
     }
 
     /** The larger of PDF's and SVG's. */

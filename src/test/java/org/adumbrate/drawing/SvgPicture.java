@@ -4,7 +4,9 @@ import java.awt.AlphaComposite;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.awt.RenderingHints;
+import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -15,6 +17,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -60,17 +63,24 @@ public final class SvgPicture {
         }
     }
 
-    /** The titles of all groups that hold no other titled ones, in drawing order, each once. */
+    /** The titles of all groups that hold no other titled ones but those of items, in drawing order, each once. */
     public Set<String> layers() {
         Set<String> layers = new LinkedHashSet<>();
         var titles = root.getElementsByTagName("title");
         for (int k = 0; k < titles.getLength(); k++) {
             Element group = (Element) titles.item(k).getParentNode();
-            if (group.getElementsByTagName("title").getLength() == 1) {
+            var inside = group.getElementsByTagName("title");
+            boolean parted = IntStream.range(1, inside.getLength()).anyMatch(in -> !isItem(inside.item(in)));
+            if (!parted && !isItem(titles.item(k))) {
                 layers.add(titles.item(k).getTextContent());
             }
         }
         return layers;
+    }
+
+    /** A key path such as {@code figures[3]}, which no layer has for a name. */
+    private static boolean isItem(Node title) {
+        return title.getTextContent().endsWith("]");
     }
 
     /** The whole over white paper, so many pixels for a user unit. */
@@ -91,6 +101,7 @@ public final class SvgPicture {
         graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         graphics.setColor(Color.WHITE);
         graphics.fillRect(0, 0, width, height);
+        graphics.clipRect(0, 0, width, height);
         graphics.scale(pxPerUnit, pxPerUnit);
         children(root, Map.of(), without, graphics);
         graphics.dispose();
@@ -111,12 +122,35 @@ public final class SvgPicture {
             return;
         }
         switch (element.getTagName()) {
-            case "g" -> children(element, look, without, to);
+            case "g" -> group(element, look, without, to);
             case "path" -> path(SvgPathData.shape(element.getAttribute("d")), look, to);
             case "image" -> image(element, to);
             case "title" -> {}
             default -> throw new AssertionError("unknown: " + element.getTagName());
         }
+    }
+
+    /** A group with an opacity of its own is drawn apart and then laid over what is there, as a whole. */
+    private void group(Element element, Map<String, String> look, String without, Graphics2D to) throws IOException {
+        if (element.getAttribute("opacity").isEmpty()) {
+            children(element, look, without, to);
+            return;
+        }
+        Rectangle all = to.getClipBounds();
+        AffineTransform before = to.getTransform();
+        Rectangle size = before.createTransformedShape(all).getBounds();
+        BufferedImage apart = new BufferedImage(size.width, size.height, BufferedImage.TYPE_INT_ARGB_PRE);
+        Graphics2D graphics = apart.createGraphics();
+        graphics.setRenderingHints(to.getRenderingHints());
+        graphics.setTransform(to.getTransform());
+        children(element, look, without, graphics);
+        graphics.dispose();
+        to.setTransform(new AffineTransform());
+        float opacity = Float.parseFloat(element.getAttribute("opacity"));
+        to.setComposite(AlphaComposite.getInstance(AlphaComposite.SRC_OVER, opacity));
+        to.drawImage(apart, 0, 0, null);
+        to.setComposite(AlphaComposite.SrcOver);
+        to.setTransform(before);
     }
 
     private static String title(Element element) {
@@ -203,7 +237,7 @@ public final class SvgPicture {
                 : ImageIO.read(folder.resolve(href).toFile());
         double across = Double.parseDouble(element.getAttribute("width")) / picture.getWidth();
         double down = Double.parseDouble(element.getAttribute("height")) / picture.getHeight();
-        to.drawImage(stored(picture), new java.awt.geom.AffineTransform(across, 0, 0, down, 0, 0), null);
+        to.drawImage(stored(picture), new AffineTransform(across, 0, 0, down, 0, 0), null);
     }
 
     /** The levels as they are stored, past any profile. */

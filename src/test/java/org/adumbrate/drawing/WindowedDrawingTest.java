@@ -1,9 +1,12 @@
 package org.adumbrate.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import org.adumbrate.geometry.Canvas;
@@ -18,6 +21,7 @@ import org.adumbrate.geometry.Tiling;
 import org.adumbrate.raster.DecodedRows;
 import org.adumbrate.raster.LightSink;
 import org.adumbrate.raster.MemoryReader;
+import org.adumbrate.raster.Halt;
 import org.adumbrate.raster.Orientation;
 import org.adumbrate.raster.encode.PixelArray;
 import org.adumbrate.underlay.Blend;
@@ -26,6 +30,7 @@ import org.adumbrate.underlay.PassRole;
 import org.adumbrate.underlay.PlacedPass;
 import org.adumbrate.underlay.ShownPass;
 import org.adumbrate.underlay.Underlay;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -126,24 +131,70 @@ class WindowedDrawingTest {
     void anEditedItemIsInkedAgainBetweenWhatLiesBelowAndAbove(int threads) throws IOException {
         Canvas canvas = Canvas.whole(SHEET, new PixelSize(1100, 687)).window(new PixelBox(200, 100, 850, 500));
         List<Layer> layers = layers();
-        for (int k : new int[] {0, 1, 3, layers.size() - 1}) {
-            List<Layer> below = layers.subList(0, k);
-            List<Layer> above = layers.subList(k + 1, layers.size());
-            InkedStack stack = InkedStack.of(canvas, 3, below, layers.subList(k, k + 1), above, threads);
-            assertThat(laid(stack.all())).isEqualTo(drawn(canvas, 3, layers, 64, 2));
+        HeldInk ink = HeldInk.of(canvas, 3, layers, threads, Halt.NEVER);
+        assertThat(laid(ink.all())).isEqualTo(drawn(canvas, 3, layers, 64, 2));
+        for (int k : new int[] {0, 1, 3, layers.size() - 1, 1}) {
             for (Layer item : List.of(
                     Layer.of("veil", List.of(new Mark.Area(Srgb.WHITE, 0.4, Sketches.disc(70, 20, 6)))),
                     Layer.of("veil", List.of(new Mark.Area(new Srgb(9, 9, 99), 0.7, Sketches.disc(40, 40, 3)))),
                     Layer.of("nothing", List.of()))) {
-                InkedLayers before = stack.all();
-                stack = stack.with(List.of(item), threads);
                 List<Layer> edited = new ArrayList<>(layers);
                 edited.set(k, item);
-                int[] expected = drawn(canvas, 3, edited, 64, 2);
-                assertThat(laid(stack.all())).isEqualTo(expected);
-                changesHoldAllThatDiffers(before, stack.all());
+                InkedLayers before = ink.all();
+                ink = ink.with(edited, threads, Halt.NEVER);
+                assertThat(laid(ink.all())).isEqualTo(drawn(canvas, 3, edited, 64, 2));
+                changesHoldAllThatDiffers(before, ink.all());
             }
         }
+    }
+
+    @Test
+    void layersThatChangeTheirOrderPensOrNumberAreInkedAsAtOnce() throws IOException {
+        Canvas canvas = Canvas.whole(SHEET, new PixelSize(1100, 687)).window(new PixelBox(200, 100, 850, 500));
+        Random random = new Random(7);
+        List<Layer> layers = new ArrayList<>(layers());
+        HeldInk ink = HeldInk.of(canvas, 3, layers, 2, Halt.NEVER);
+        for (int turn = 0; turn < 40; turn++) {
+            int k = random.nextInt(layers.size());
+            switch (random.nextInt(4)) {
+                case 0 -> Collections.swap(layers, k, random.nextInt(layers.size()));
+                case 1 -> layers.set(k, wider(layers.get(k), 0.1 + 3 * random.nextDouble()));
+                case 2 -> layers.set(k, layers.get(k).hidden());
+                default -> layers.set(k, layers().get(random.nextInt(layers().size())));
+            }
+            InkedLayers before = ink.all();
+            ink = ink.with(List.copyOf(layers), 2, Halt.NEVER);
+            assertThat(laid(ink.all())).as("turn %d", turn).isEqualTo(drawn(canvas, 3, layers, 64, 2));
+            changesHoldAllThatDiffers(before, ink.all());
+        }
+    }
+
+    private static Layer wider(Layer layer, double widthMm) {
+        return new Layer(
+                layer.name(),
+                layer.within(),
+                layer.shown(),
+                layer.marks().stream()
+                        .map(mark -> mark instanceof Mark.Lines lines
+                                ? new Mark.Lines(
+                                        new Pen(
+                                                widthMm,
+                                                lines.pen().ink(),
+                                                lines.pen().dash(),
+                                                lines.pen().cap(),
+                                                lines.pen().join()),
+                                        lines.paths())
+                                : mark)
+                        .toList());
+    }
+
+    @Test
+    void workThatNobodyWaitsForEnds() {
+        Canvas canvas = Canvas.whole(SHEET, new PixelSize(1100, 687));
+        assertThatThrownBy(() -> HeldInk.of(canvas, 3, layers(), 2, () -> {
+                    throw new InterruptedIOException("enough");
+                }))
+                .isInstanceOf(InterruptedIOException.class);
     }
 
     private static void changesHoldAllThatDiffers(InkedLayers before, InkedLayers after) throws IOException {

@@ -17,6 +17,7 @@ import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.geometry.Tiling;
+import org.adumbrate.raster.Halt;
 import org.adumbrate.raster.DecodedRows;
 import org.adumbrate.raster.LightArray;
 import org.adumbrate.raster.MemoryReader;
@@ -149,7 +150,7 @@ class WindowedBlendTest {
         List<ShownPass> direct = passes(canvas);
         List<LaidPass> held = new ArrayList<>();
         for (ShownPass pass : passes(canvas)) {
-            held.add(new LaidPass(pass.role(), HeldLight.of(pass.light(), canvas, threads)));
+            held.add(new LaidPass(pass.role(), HeldLight.of(pass.light(), canvas, threads, Halt.NEVER)));
         }
         PixelBox part = new PixelBox(77, 91, 130, 64);
         for (double share : new double[] {1, 0.35, 0}) {

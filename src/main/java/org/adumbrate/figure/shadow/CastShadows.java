@@ -25,6 +25,15 @@ final class CastShadows {
         this.casters = casters;
     }
 
+    List<Caster> casters() {
+        return casters;
+    }
+
+    /** What they fall on. */
+    FacetSource facets() {
+        return facets;
+    }
+
     /** Darkens a rectangle of light where it is lighter. */
     void darken(int x, int y, int width, int height, float[] light) {
         PixelShade shade = null;

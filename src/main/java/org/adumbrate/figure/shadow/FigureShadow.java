@@ -15,10 +15,15 @@ import org.adumbrate.raster.LightRows;
  * no shadow can reach costs no more than filling it. Only what lies in the canvas's window may be read.
  */
 public final class FigureShadow implements LightRows {
+    private final View view;
+    private final SunDirection sun;
     private final PixelSize size;
     private final List<CastShadows> shadows;
 
-    FigureShadow(PixelSize size, List<CastShadows> shadows) {
+    /** @param size of the whole grid */
+    FigureShadow(View view, SunDirection sun, PixelSize size, List<CastShadows> shadows) {
+        this.view = view;
+        this.sun = sun;
         this.size = size;
         this.shadows = List.copyOf(shadows);
     }
@@ -30,6 +35,25 @@ public final class FigureShadow implements LightRows {
      */
     public static FigureShadow of(View view, SunDirection sun, Canvas canvas, List<Casting> castings) {
         return SunlitFigures.of(view, sun, castings).on(canvas);
+    }
+
+    /** The same without any figures. */
+    FigureShadow unshaded() {
+        return new FigureShadow(view, sun, size, List.of());
+    }
+
+    /** All figures whose shadows may reach the window. */
+    List<Caster> casters() {
+        return shadows.stream().flatMap(cast -> cast.casters().stream()).toList();
+    }
+
+    /** True if shadows of the same figures fall alike: on the same things, in the same sun. */
+    boolean fallsAlike(FigureShadow other) {
+        boolean alike = view.equals(other.view) && sun.equals(other.sun) && shadows.size() == other.shadows.size();
+        for (int k = 0; alike && k < shadows.size(); k++) {
+            alike = shadows.get(k).facets() == other.shadows.get(k).facets();
+        }
+        return alike;
     }
 
     @Override

@@ -63,6 +63,8 @@ public final class SunlitFigures {
     public FigureShadow on(Canvas canvas) {
         SunFrame frame = SunFrame.of(sun);
         return new FigureShadow(
+                view,
+                sun,
                 canvas.whole(),
                 lit.stream()
                         .map(known ->

@@ -8,10 +8,11 @@ import org.adumbrate.geometry.SheetPoint;
  * Something that a person should know before printing.
  *
  * @param severity how much it matters
+ * @param key the key path of the sheet file that it is about, such as {@code figures[3]}; empty where it is about none
  * @param text what, where, and what to do; one line that begins with the key of the sheet file or the file that it is about
  * @param at where on the sheet, if it is at certain places
  */
-public record Finding(Severity severity, String text, List<SheetPoint> at) {
+public record Finding(Severity severity, String key, String text, List<SheetPoint> at) {
     /** How much a finding matters. */
     public enum Severity {
         /** Good to know. */
@@ -27,7 +28,12 @@ public record Finding(Severity severity, String text, List<SheetPoint> at) {
     }
 
     /** A finding about no place of the sheet in particular. */
-    public Finding(Severity severity, String text) {
-        this(severity, text, List.of());
+    public Finding(Severity severity, String key, String text) {
+        this(severity, key, text, List.of());
+    }
+
+    /** The same where there is no sheet file. */
+    public Finding unkeyed() {
+        return new Finding(severity, "", text, at);
     }
 }

@@ -39,6 +39,8 @@ import org.adumbrate.sheetfile.Hatch;
 public record CutDrawing(List<Object> content, Region<SheetPoint> region, List<Layer> layers, List<Finding> findings) {
     public static final CutDrawing NONE = new CutDrawing(List.of(), Region.empty(Space.SHEET), List.of(), List.of());
 
+    private static final String KEY = "cut";
+
     private static final String GROUP = "cut";
 
     /** Where the cut runs off the sheet, its outline does not follow the sheet's edge. */
@@ -69,7 +71,9 @@ public record CutDrawing(List<Object> content, Region<SheetPoint> region, List<L
     public static CutDrawing of(Cut asked, LineSet lines, SheetSize sheet, Run run) throws IOException {
         if (lines.isEmpty()) {
             Finding none = new Finding(
-                    Finding.Severity.WARNING, "cut: no line has the colour " + asked.color() + ", so no cut is drawn");
+                    Finding.Severity.WARNING,
+                    KEY,
+                    "cut: no line has the colour " + asked.color() + ", so no cut is drawn");
             return new CutDrawing(List.of(), Region.empty(Space.SHEET), List.of(), List.of(none));
         }
         List<Object> content = List.of(lines.content(), sheet, asked.gap(), asked.thinnest());
@@ -78,14 +82,14 @@ public record CutDrawing(List<Object> content, Region<SheetPoint> region, List<L
             return new CutDrawing(content, cut.region(), outline(asked, lines.paths()), cut.findings());
         }
         List<Layer> layers = new ArrayList<>();
-        layers.add(layer(DrawingOrder.CUT_BACKING, new Mark.Area(asked.backing(), 1, cut.region())));
+        layers.add(layer(DrawingOrder.CUT_BACKING, new Mark.Area(KEY + ".backing", asked.backing(), 1, cut.region())));
         if (asked.hatch().isPresent()) {
             Hatch hatch = asked.hatch().get();
             layers.add(run.of(
                     Part.CUT_LAYERS,
                     Layer.class,
                     List.of(content, hatch),
-                    () -> layer(DrawingOrder.CUT_HATCH, hatching(hatch, cut.region()))));
+                    () -> layer(DrawingOrder.CUT_HATCH, hatching(KEY + ".hatch", hatch, cut.region()))));
         }
         layers.addAll(outline(asked, List.of(cut.outline())));
         return new CutDrawing(content, cut.region(), layers, cut.findings());
@@ -99,6 +103,7 @@ public record CutDrawing(List<Object> content, Region<SheetPoint> region, List<L
         if (closed.region().isEmpty()) {
             findings.add(new Finding(
                     Finding.Severity.WARNING,
+                    KEY,
                     "cut: its lines enclose nothing; they are drawn without backing or hatch"));
             return new Enclosed(closed.region(), closed.region().outline(), findings);
         }
@@ -108,10 +113,15 @@ public record CutDrawing(List<Object> content, Region<SheetPoint> region, List<L
         return new Enclosed(region, withinSheet(region, sheet), findings);
     }
 
-    /** The hatch of a region, clipped to it. */
-    public static Mark hatching(Hatch hatch, Region<SheetPoint> region) {
+    /**
+     * The hatch of a region, clipped to it.
+     *
+     * @param key what asked for it
+     */
+    public static Mark hatching(String key, Hatch hatch, Region<SheetPoint> region) {
         Pen pen = new Pen(hatch.width().mm(), Srgb.BLACK, Dash.NONE, LineCap.BUTT, LineJoin.ROUND);
         return new Mark.Lines(
+                key,
                 pen,
                 HatchLines.lines(
                         region, hatch.angle().degrees(), hatch.spacing().mm(), hatch.crossing()));
@@ -128,7 +138,7 @@ public record CutDrawing(List<Object> content, Region<SheetPoint> region, List<L
             return List.of();
         }
         Pen pen = new Pen(asked.outline().mm(), Srgb.BLACK, Dash.NONE, LineCap.ROUND, LineJoin.MITER);
-        return List.of(layer(DrawingOrder.CUT_OUTLINE, new Mark.Lines(pen, lines)));
+        return List.of(layer(DrawingOrder.CUT_OUTLINE, new Mark.Lines(KEY + ".outline", pen, lines)));
     }
 
     private static Layer layer(String name, Mark mark) {
@@ -149,6 +159,7 @@ public record CutDrawing(List<Object> content, Region<SheetPoint> region, List<L
                 .collect(Collectors.joining(", "));
         findings.add(new Finding(
                 Finding.Severity.WARNING,
+                KEY,
                 "cut: " + ends.size() + (ends.size() == 1 ? " end meets" : " ends meet") + " nothing within "
                         + asked.gap().mm() + " mm, at " + places + (ends.size() > TOLD ? " and elsewhere" : "")
                         + "; close the outline in the model or widen cut.gap",
@@ -161,6 +172,7 @@ public record CutDrawing(List<Object> content, Region<SheetPoint> region, List<L
             boolean doubtful = topMm >= DOUBTFUL_SHARE * sheet.widthMm();
             findings.add(new Finding(
                     doubtful ? Finding.Severity.WARNING : Finding.Severity.NOTE,
+                    KEY,
                     String.format(
                             Locale.ROOT,
                             "cut: its lines run off the top of the sheet, and what takes up most of that edge is taken to be open:"

@@ -71,24 +71,25 @@ public record PenDrawing(List<Layer> layers, Map<String, CleanLines> lines, List
             layers.add(
                     fade.isPresent()
                             ? faded(sheet, name, lines.get(name), depth.orElseThrow(), fade.get(), run)
-                            : plain(name, pen(sheet, name), lines.get(name), run));
+                            : plain(name, key(sheet, name), pen(sheet, name), lines.get(name), run));
         }
         if (!sorted.heights().isEmpty()) {
             Pen pen = Pen.round(HEIGHTS_MM, sheet.heights().orElseThrow().color());
             layers.add(Layer.of(
                             DrawingOrder.HEIGHTS,
-                            List.of(new Mark.Lines(pen, sorted.heights().paths())))
+                            List.of(new Mark.Lines(
+                                    "heights", pen, sorted.heights().paths())))
                     .hidden());
         }
         return new PenDrawing(layers, lines, told(counts));
     }
 
-    private static Layer plain(String name, Pen pen, CleanLines lines, Run run) throws IOException {
+    private static Layer plain(String name, String key, Pen pen, CleanLines lines, Run run) throws IOException {
         return run.of(
                 Part.LAYERS,
                 Layer.class,
-                List.of(name, pen, lines.content()),
-                () -> Layer.of(name, List.of(new Mark.Lines(pen, lines.paths()))));
+                List.of(name, key, pen, lines.content()),
+                () -> Layer.of(name, List.of(new Mark.Lines(key, pen, lines.paths()))));
     }
 
     /** From where to where the lines of all pens that fade reach, so that these fade alike. */
@@ -133,8 +134,9 @@ public record PenDrawing(List<Layer> layers, Map<String, CleanLines> lines, List
     private static Layer faded(Sheet sheet, String name, CleanLines lines, KnownDepth depth, Fade fade, Run run)
             throws IOException {
         Pen pen = pen(sheet, name);
+        String key = key(sheet, name);
         List<Object> content = List.of(depth.content(), lines.content(), fade);
-        return run.of(Part.LAYERS, Layer.class, List.of(name, pen, content), () -> {
+        return run.of(Part.LAYERS, Layer.class, List.of(name, key, pen, content), () -> {
             FadedLines faded = run.of(
                     Part.FADED_PENS,
                     FadedLines.class,
@@ -143,7 +145,7 @@ public record PenDrawing(List<Layer> layers, Map<String, CleanLines> lines, List
             return Layer.of(
                     name,
                     faded.shares().stream()
-                            .map(weighted -> (Mark) new Mark.Lines(pen.scaled(weighted.share()), weighted.paths()))
+                            .map(weighted -> (Mark) new Mark.Lines(key, pen.scaled(weighted.share()), weighted.paths()))
                             .toList());
         });
     }
@@ -163,6 +165,11 @@ public record PenDrawing(List<Layer> layers, Map<String, CleanLines> lines, List
         return sheet.pens().containsKey(name) && sheet.pens().get(name).hidden();
     }
 
+    /** What asks for the lines of a name: a pen, or a veil whose lines no pen draws. */
+    private static String key(Sheet sheet, String name) {
+        return (sheet.pens().containsKey(name) ? "pens." : "veils.") + name;
+    }
+
     /** The pen of a name; lines of a veil that no pen draws are drawn as planting is. */
     private static Pen pen(Sheet sheet, String name) {
         PenStyle asked = sheet.pens().get(name);
@@ -178,6 +185,7 @@ public record PenDrawing(List<Layer> layers, Map<String, CleanLines> lines, List
                 ? List.of()
                 : List.of(new Finding(
                         Finding.Severity.NOTE,
+                        "clean-up",
                         "clean-up: %d doubled pieces merged, %d pieces joined, %d specks dropped, %d crowded stretches thinned"
                                 .formatted(counts.merged(), counts.joined(), counts.dropped(), counts.thinned())));
     }

@@ -19,6 +19,8 @@ import org.adumbrate.sheetfile.Sheet;
 
 /** The heavier outline of the building in the view. */
 public final class ProfileDrawing {
+    private static final String KEY = "profile";
+
     private ProfileDrawing() {}
 
     /**
@@ -43,7 +45,7 @@ public final class ProfileDrawing {
         return run.of(Part.LAYERS, Layer.class, List.of(DrawingOrder.PROFILE, pen, content), () -> {
             Outlined outline =
                     run.of(Part.PROFILE, Outlined.class, content, () -> new Outlined(outline(building, cut, depth)));
-            return Layer.of(DrawingOrder.PROFILE, List.of(new Mark.Lines(pen, outline.lines())));
+            return Layer.of(DrawingOrder.PROFILE, List.of(new Mark.Lines(KEY, pen, outline.lines())));
         });
     }
 

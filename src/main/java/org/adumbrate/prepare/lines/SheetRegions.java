@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.adumbrate.geometry.PixelSize;
+import org.adumbrate.geometry.RasterPoint;
 import org.adumbrate.geometry.Region;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
@@ -40,9 +42,9 @@ public record SheetRegions(Map<String, KnownRegion> byName, List<Finding> findin
     /**
      * A region as it is traced.
      *
-     * @param findings a raster whose ratio says that it is of another view
+     * @param doubt that its raster's ratio says that it is of another view; regions of other names may be the same raster's
      */
-    private record Traced(Region<SheetPoint> region, List<Finding> findings) {}
+    private record Traced(Region<SheetPoint> region, Optional<String> doubt) {}
 
     /**
      * The regions that a sheet file names.
@@ -54,10 +56,13 @@ public record SheetRegions(Map<String, KnownRegion> byName, List<Finding> findin
         List<Finding> findings = new ArrayList<>();
         for (Map.Entry<String, SheetRegion> entry : file.sheet().regions().entrySet()) {
             Traced traced = region(file, entry.getKey(), entry.getValue(), sheet, run);
-            findings.addAll(traced.findings());
+            String key = "regions." + entry.getKey();
+            traced.doubt().ifPresent(text -> findings.add(new Finding(Finding.Severity.WARNING, key, text)));
             if (traced.region().isEmpty()) {
                 findings.add(new Finding(
-                        Finding.Severity.WARNING, "regions: '" + entry.getKey() + "' covers nothing of the sheet"));
+                        Finding.Severity.WARNING,
+                        key,
+                        "regions: '" + entry.getKey() + "' covers nothing of the sheet"));
             }
             List<Object> content = content(entry.getValue(), sheet, run);
             regions.put(entry.getKey(), new KnownRegion(content, traced.region()));
@@ -70,13 +75,12 @@ public record SheetRegions(Map<String, KnownRegion> byName, List<Finding> findin
         if (!(asked instanceof SheetRegion.ByColor color)) {
             List<Polygon> polygons = ((SheetRegion.ByPoints) asked).points();
             return run.of(
-                    Part.REGIONS, Traced.class, List.of(polygons), () -> new Traced(ofPolygons(polygons), List.of()));
+                    Part.REGIONS,
+                    Traced.class,
+                    List.of(polygons),
+                    () -> new Traced(ofPolygons(polygons), Optional.empty()));
         }
-        return run.of(Part.REGIONS, Traced.class, content(color, sheet, run), () -> {
-            List<Finding> findings = new ArrayList<>();
-            Region<SheetPoint> region = traced(file, name, color, sheet, findings);
-            return new Traced(region, findings);
-        });
+        return run.of(Part.REGIONS, Traced.class, content(color, sheet, run), () -> traced(file, name, color, sheet));
     }
 
     private static List<Object> content(SheetRegion asked, SheetSize sheet, Run run) {
@@ -85,11 +89,10 @@ public record SheetRegions(Map<String, KnownRegion> byName, List<Finding> findin
                 : List.of(asked);
     }
 
-    private static Region<SheetPoint> traced(
-            SheetFile file, String name, SheetRegion.ByColor asked, SheetSize sheet, List<Finding> findings)
+    private static Traced traced(SheetFile file, String name, SheetRegion.ByColor asked, SheetSize sheet)
             throws IOException {
         try {
-            return traced(asked, sheet, findings);
+            return traced(asked, sheet);
         } catch (TooManyCornersException e) {
             String text = asked.raster() + ": what is near " + asked.color() + " " + e.getMessage()
                     + "; render it in flat colours without noise or texture, or lower 'tolerance'";
@@ -105,20 +108,19 @@ public record SheetRegions(Map<String, KnownRegion> byName, List<Finding> findin
     }
 
     /** A region of one colour is where the frame says, or where its raster's ratio puts it: there are no edges of lines in it. */
-    private static Region<SheetPoint> traced(SheetRegion.ByColor asked, SheetSize sheet, List<Finding> findings)
-            throws IOException {
+    private static Traced traced(SheetRegion.ByColor asked, SheetSize sheet) throws IOException {
         try (DecodedRows rows = DecodedRows.whole(RasterFiles.open(asked.raster()), ALLOWANCE)) {
             PixelSize size = rows.size();
             Placement placement = asked.frame()
                     .map(frame -> FramePlacement.unseen(size, frame.on(sheet)))
                     .orElseGet(() -> FramePlacement.byRatio(size, sheet));
-            if (!placement.aligned()) {
-                findings.add(new Finding(
-                        Finding.Severity.WARNING, asked.raster() + ": " + placement.message() + "; give it a frame"));
-            }
+            Optional<String> doubt = placement.aligned()
+                    ? Optional.empty()
+                    : Optional.of(asked.raster() + ": " + placement.message() + "; give it a frame");
             boolean[] inside = inside(rows, asked.color(), asked.tolerance());
-            return RegionTrace.trace((x, y) -> inside[y * size.width() + x], size, Smoothing.USUAL)
-                    .transform(placement.passToSheet());
+            Region<RasterPoint> region =
+                    RegionTrace.trace((x, y) -> inside[y * size.width() + x], size, Smoothing.USUAL);
+            return new Traced(region.transform(placement.passToSheet()), doubt);
         }
     }
 

@@ -18,6 +18,9 @@ import org.adumbrate.prepare.finding.Finding;
 
 /** Collects the lines of colours that nobody asked for. Shades of one colour are one layer, named by the shade drawn most. */
 final class StrayLines {
+    /** The line sheets asked for them. */
+    private static final String KEY = "lines";
+
     private static final double LEAST_WIDTH_MM = 0.05;
 
     private final Map<Srgb, Shade> shades = new HashMap<>();
@@ -48,13 +51,15 @@ final class StrayLines {
 
     private Mark asDrawn(Srgb color) {
         Shade shade = shades.get(color);
-        return new Mark.Lines(Pen.round(shade.widthMm, color), shade.paths);
+        return new Mark.Lines(KEY, Pen.round(shade.widthMm, color), shade.paths);
     }
 
     /** What there is to say of each colour. */
     List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
-        families().forEach((head, family) -> findings.add(new Finding(Finding.Severity.WARNING, told(head, family))));
+        families()
+                .forEach((head, family) ->
+                        findings.add(new Finding(Finding.Severity.WARNING, "pens", told(head, family))));
         return findings;
     }
 

@@ -39,13 +39,15 @@ public record VeilDrawing(List<Layer> layers, List<Finding> findings) {
             KnownRegion covered = region(sheet, name, veil, files, regions, run);
             if (covered.region().isEmpty()) {
                 findings.add(new Finding(
-                        Finding.Severity.WARNING, "veils: '" + name + "' covers nothing; " + help(sheet, veil)));
+                        Finding.Severity.WARNING,
+                        key(name),
+                        "veils: '" + name + "' covers nothing; " + help(sheet, veil)));
                 continue;
             }
             layers.add(run.of(
                     Part.LAYERS,
                     Layer.class,
-                    List.of(DrawingOrder.fillOf(name), covered.content(), veil.fill(), veil.opacity(), veil.etch()),
+                    List.of(key(name), covered.content(), veil.fill(), veil.opacity(), veil.etch()),
                     () -> layer(name, veil, covered.region())));
         }
         return new VeilDrawing(layers, findings);
@@ -53,9 +55,13 @@ public record VeilDrawing(List<Layer> layers, List<Finding> findings) {
 
     private static Layer layer(String name, Veil veil, Region<SheetPoint> region) {
         List<Mark> marks = new ArrayList<>();
-        marks.add(new Mark.Area(veil.fill(), veil.opacity().share(), region));
-        veil.etch().ifPresent(etch -> marks.add(CutDrawing.hatching(etch, region)));
+        marks.add(new Mark.Area(key(name), veil.fill(), veil.opacity().share(), region));
+        veil.etch().ifPresent(etch -> marks.add(CutDrawing.hatching(key(name) + ".etch", etch, region)));
         return Layer.of(DrawingOrder.fillOf(name), marks);
+    }
+
+    private static String key(String name) {
+        return "veils." + name;
     }
 
     private static String help(Sheet sheet, Veil veil) {

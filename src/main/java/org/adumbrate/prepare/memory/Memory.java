@@ -23,8 +23,8 @@ public final class Memory implements AutoCloseable {
     /** Many times what a sheet has, so that going back to an earlier state is quick as well. */
     private static final int MOST = 4000;
 
-    /** What this many runs used last is held for certain: the newest, and the one that it supersedes. */
-    private static final int HELD_RUNS = 2;
+    /** What this many runs used last is held for certain: a sheet is made ready by one and seen by another, twice for one edit. */
+    private static final int HELD_RUNS = 4;
 
     private final boolean remembers;
     private final Optional<Function<Path, Shelf>> shelves;

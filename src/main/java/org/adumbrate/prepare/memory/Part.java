@@ -27,6 +27,10 @@ public enum Part {
     SOLIDS("solids", false),
     RECEIVERS("what shadows fall on", false),
     FIGURE_LIGHT("light past figures", false),
+    /** A pass on a canvas. */
+    PASS_LIGHT("light of passes", false),
+    /** A drawing on a canvas. */
+    INK("ink", false),
     VEIL_LINES("lines of veils", false),
     VEILS("veils", true),
     LAYERS("layers", false),

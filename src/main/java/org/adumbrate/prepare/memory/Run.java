@@ -40,6 +40,7 @@ public final class Run implements AutoCloseable {
     private final Map<String, Count> counts = new TreeMap<>();
     private Optional<Shelf> shelf = Optional.empty();
     private volatile boolean superseded;
+    private volatile boolean ended;
 
     Run(Memory memory, long number) {
         this.memory = memory;
@@ -172,6 +173,12 @@ public final class Run implements AutoCloseable {
             shelf.ifPresent(disk -> memory.keep(disk, fresh));
         }
         fresh.clear();
+        ended = true;
+    }
+
+    /** Whether it has ended. */
+    public boolean hasEnded() {
+        return ended;
     }
 
     /** What was reused and what was made, by part, of all that is worth keeping; parts that it did not come to are missing. */

@@ -37,6 +37,9 @@ import org.adumbrate.underlay.WhitePoint;
  * @param figureLight the light that arrives past figures, if it has joined
  */
 public record PassSet(List<PreparedPass> prepared, List<Trouble> troubles, Optional<FigureLight> figureLight) {
+    /** What the light past figures tells. */
+    public static final PassRole FIGURES_ROLE = PassRole.FIGURE_SHADOW;
+
     /** How strongly figures' shadows darken where no building's shadow says it; common practice for a shadow pass. */
     private static final double OPACITY_ALONE = 0.6;
 
@@ -141,17 +144,19 @@ public record PassSet(List<PreparedPass> prepared, List<Trouble> troubles, Optio
             if (pass.pinned().doubtful()) {
                 findings.add(new Finding(
                         Finding.Severity.WARNING,
+                        pass.request().key(),
                         pass.file() + ": " + pass.placement().message()));
             }
             if (pass.whiteMissing()) {
                 findings.add(new Finding(
                         Finding.Severity.WARNING,
+                        pass.request().key(),
                         pass.file()
                                 + ": no lit white was found in it, so its tones are taken as they are; give 'white: as-is'"
                                 + " if that is meant"));
             }
             for (String note : pass.notes()) {
-                findings.add(new Finding(Finding.Severity.NOTE, pass.file() + ": " + note));
+                findings.add(new Finding(Finding.Severity.NOTE, pass.request().key(), pass.file() + ": " + note));
             }
         }
         return findings;
@@ -163,6 +168,7 @@ public record PassSet(List<PreparedPass> prepared, List<Trouble> troubles, Optio
                 .filter(pass -> pass.isSoftAt(dpi))
                 .map(pass -> new Finding(
                         Finding.Severity.WARNING,
+                        pass.request().key(),
                         String.format(
                                 Locale.ROOT,
                                 "%s: has %.0f pixels per inch at this size, so its edges will look soft at %.0f; render it larger",
@@ -209,8 +215,8 @@ public record PassSet(List<PreparedPass> prepared, List<Trouble> troubles, Optio
         }
     }
 
-    /** Printed as the building's shadow is: both are the same sun's. */
-    private PassLook figureLook() {
+    /** How the figures' light is to look. It is printed as the building's shadow is: both are the same sun's. */
+    public PassLook figureLook() {
         return shadow().map(pass -> new PassLook(
                         pass.look().opacity(),
                         WhitePoint.ONE,
@@ -222,7 +228,7 @@ public record PassSet(List<PreparedPass> prepared, List<Trouble> troubles, Optio
 
     /** Figures' light that covers the sheet pixel by pixel of a canvas's grid. */
     public static LaidPass covering(Canvas canvas, LightRows light) {
-        return new PlacedPass(PassRole.FIGURE_SHADOW, light, canvas.toSheet()).on(canvas);
+        return new PlacedPass(FIGURES_ROLE, light, canvas.toSheet()).on(canvas);
     }
 
     private Optional<PreparedPass> shadow() {
@@ -231,8 +237,8 @@ public record PassSet(List<PreparedPass> prepared, List<Trouble> troubles, Optio
                 .findFirst();
     }
 
-    /** The light of the building's full shadow as it is printed, its opacity left aside. */
-    private double shadowTone() {
+    /** The light of the building's full shadow as it is printed, its opacity left aside; 0 where it is not known. */
+    public double shadowTone() {
         return shadow().filter(pass -> pass.shadowTone().isPresent())
                 .map(pass -> pass.look().tone().bend((float) pass.shadowTone().getAsDouble()))
                 .orElse(0f);

@@ -47,7 +47,7 @@ public record Entourage(List<Layer> layers, List<StandingItem> figures, List<Fin
         for (String flock : asked.sheet().birds().keySet()) {
             Look look =
                     asked.sheet().birds().get(flock).look().over(asked.sheet().entourage());
-            placed.birds(flock).forEach(bird -> drawing.add(flock, bird, look));
+            placed.birds(flock).forEach(bird -> drawing.add("birds." + flock, flock, bird, look));
         }
         List<StandingItem> ordered = Stream.concat(placed.plants().stream(), figures.stream())
                 .sorted(BACK_TO_FRONT)
@@ -81,6 +81,7 @@ public record Entourage(List<Layer> layers, List<StandingItem> figures, List<Fin
                 .filter(item -> item.layer().equals(DrawingOrder.FIGURES))
                 .map(item -> new Finding(
                         Finding.Severity.WARNING,
+                        item.key(),
                         "figures: nothing is seen of '%s' at [%s, %s]; it is hidden or off the sheet"
                                 .formatted(
                                         item.figure().outline().name(),
@@ -123,7 +124,7 @@ public record Entourage(List<Layer> layers, List<StandingItem> figures, List<Fin
                             behind,
                             scene.cut().content()),
                     () -> visible(item));
-            return add(item.layer(), visible, item.look());
+            return add(item.key(), item.layer(), visible, item.look());
         }
 
         private VisibleFigure visible(StandingItem item) {
@@ -138,7 +139,7 @@ public record Entourage(List<Layer> layers, List<StandingItem> figures, List<Fin
             return VisibleFigure.of(body, hiding);
         }
 
-        boolean add(String layer, VisibleFigure visible, Look look) {
+        boolean add(String key, String layer, VisibleFigure visible, Look look) {
             if (visible.area().within(page).isEmpty()) {
                 return false;
             }
@@ -147,10 +148,10 @@ public record Entourage(List<Layer> layers, List<StandingItem> figures, List<Fin
                 name = layer;
             }
             if (look.opacity().share() > 0) {
-                marks.add(new Mark.Area(look.fill(), look.opacity().share(), visible.area()));
+                marks.add(new Mark.Area(key, look.fill(), look.opacity().share(), visible.area()));
             }
             if (look.outline().mm() > 0) {
-                marks.add(new Mark.Lines(Pen.round(look.outline().mm(), look.ink()), List.of(visible.outline())));
+                marks.add(new Mark.Lines(key, Pen.round(look.outline().mm(), look.ink()), List.of(visible.outline())));
             }
             return true;
         }

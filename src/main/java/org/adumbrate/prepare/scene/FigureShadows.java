@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.adumbrate.figure.outline.FigureOutline;
 import org.adumbrate.figure.shadow.Casting;
+import org.adumbrate.figure.shadow.FigureShadow;
+import org.adumbrate.figure.shadow.HeldShadow;
 import org.adumbrate.figure.shadow.Receiver;
 import org.adumbrate.figure.shadow.SliceSolid;
 import org.adumbrate.figure.shadow.StandingSolid;
@@ -30,6 +32,8 @@ import org.adumbrate.sheetfile.Floor;
  * @param lit the figures in the sun
  */
 record FigureShadows(List<Object> content, SunlitFigures lit) implements FigureLight {
+    private static final int THREADS = Runtime.getRuntime().availableProcessors();
+
     /** @param floors for where the floors end, if the sheet file says that */
     static FigureShadows of(
             Scene scene, SunDirection sun, List<StandingItem> figures, Map<String, Floor> floors, Run run)
@@ -103,5 +107,16 @@ record FigureShadows(List<Object> content, SunlitFigures lit) implements FigureL
     @Override
     public LightRows on(Canvas canvas) {
         return lit.on(canvas);
+    }
+
+    @Override
+    public LightRows held(Canvas canvas, Run run) throws IOException {
+        FigureShadow shadow = lit.on(canvas);
+        Optional<HeldShadow> before = run.find(Part.FIGURE_LIGHT, HeldShadow.class, List.of(canvas));
+        HeldShadow held = before.isPresent()
+                ? before.get().with(shadow, THREADS, run::step)
+                : HeldShadow.of(shadow, canvas, THREADS, run::step);
+        run.keep(Part.FIGURE_LIGHT, HeldShadow.class, List.of(canvas), held);
+        return held;
     }
 }

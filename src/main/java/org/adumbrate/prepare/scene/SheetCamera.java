@@ -35,6 +35,10 @@ import org.adumbrate.sheetfile.Sheet;
 
 /** The camera of a sheet, put together from what the sheet file states, the height lines and the depth pass. */
 public final class SheetCamera {
+    private static final String CAMERA = "camera";
+    private static final String HEIGHTS = "heights";
+    private static final String DEPTH = "passes.depth";
+
     private final Sheet sheet;
     private final Optional<SheetDepth> depth;
     private final List<HeightLine> lines;
@@ -63,7 +67,7 @@ public final class SheetCamera {
             stated = withFocalByDepth(stated, known.get());
         }
         this.camera = CameraFit.of(stated, files.sheet(), heights);
-        camera.messages().forEach(text -> findings.add(new Finding(Finding.Severity.WARNING, text)));
+        camera.messages().forEach(text -> findings.add(new Finding(Finding.Severity.WARNING, CAMERA, text)));
         this.range = depth.isPresent() && known.isEmpty() ? Optional.of(fitRange()) : known;
     }
 
@@ -127,6 +131,7 @@ public final class SheetCamera {
         if (lines.isEmpty()) {
             findings.add(new Finding(
                     Finding.Severity.WARNING,
+                    HEIGHTS,
                     asked.lines() + ": no upright has the colour " + asked.color() + " of the height lines"));
             return Optional.empty();
         }
@@ -143,7 +148,7 @@ public final class SheetCamera {
                 return Optional.of(HeightFit.of(lines, asked.height().m(), new Stated(horizon, elevations, eye)));
             } catch (Refusal together) {
                 trouble = Optional.of(asked.lines() + ": " + together.getMessage());
-                findings.add(new Finding(Finding.Severity.WARNING, trouble.get()));
+                findings.add(new Finding(Finding.Severity.WARNING, HEIGHTS, trouble.get()));
                 return Optional.empty();
             }
         }
@@ -189,11 +194,12 @@ public final class SheetCamera {
                     .focalMm();
             findings.add(new Finding(
                     Finding.Severity.NOTE,
+                    CAMERA,
                     "camera: a focal length of %.1f mm, by the depth pass at the height lines".formatted(focal)));
             return stated.withFocal(focal);
         } catch (Refusal reason) {
-            findings.add(
-                    new Finding(Finding.Severity.WARNING, depth.orElseThrow().file() + ": " + reason.getMessage()));
+            findings.add(new Finding(
+                    Finding.Severity.WARNING, DEPTH, depth.orElseThrow().file() + ": " + reason.getMessage()));
             return stated;
         }
     }
@@ -212,6 +218,7 @@ public final class SheetCamera {
                     sheet.heights().orElseThrow().height().m());
             findings.add(new Finding(
                     Finding.Severity.NOTE,
+                    DEPTH,
                     "passes.depth: from %.2f m to %.2f m, by the height lines"
                             .formatted(fitted.nearM(), fitted.farM())));
             return new DepthScale(fitted.nearM(), fitted.farM());

@@ -90,6 +90,7 @@ public record SheetScene(
         if (!entourage.figures().isEmpty() && sheet.sun().isEmpty()) {
             findings.add(new Finding(
                     Finding.Severity.NOTE,
+                    "sun",
                     "sun: not stated, so figures cast no shadows; add sun with azimuth and altitude"));
         }
         return Optional.empty();

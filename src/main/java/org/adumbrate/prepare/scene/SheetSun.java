@@ -22,6 +22,8 @@ import org.adumbrate.sheetfile.Sun;
  * @param finding that what is stated and what is drawn disagree, or what the drawn shadows tell
  */
 public record SheetSun(SunDirection direction, Optional<Finding> finding) {
+    private static final String KEY = "sun";
+
     /**
      * The sun as a sheet file asks for it.
      *
@@ -56,13 +58,13 @@ public record SheetSun(SunDirection direction, Optional<Finding> finding) {
                 fitted.direction().altitudeDeg(),
                 strays.map(told -> "; " + told).orElse(""));
         Finding.Severity severity = strays.isPresent() ? Finding.Severity.WARNING : Finding.Severity.NOTE;
-        return new SheetSun(fitted.direction(), Optional.of(new Finding(severity, text)));
+        return new SheetSun(fitted.direction(), Optional.of(new Finding(severity, KEY, text)));
     }
 
     private static SheetSun checked(SunDirection direction, List<SunSample> samples, View view, Degrees north)
             throws Refusal {
         Optional<String> disagreement =
                 samples.isEmpty() ? Optional.empty() : SunCheck.of(direction, samples, view, north.degrees());
-        return new SheetSun(direction, disagreement.map(text -> new Finding(Finding.Severity.WARNING, text)));
+        return new SheetSun(direction, disagreement.map(text -> new Finding(Finding.Severity.WARNING, KEY, text)));
     }
 }

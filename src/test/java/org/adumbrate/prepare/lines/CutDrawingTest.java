@@ -44,6 +44,7 @@ class CutDrawingTest {
         assertThat(wall.findings())
                 .containsExactly(new Finding(
                         Severity.NOTE,
+                        "cut",
                         "cut: its lines run off the top of the sheet, and what takes up most of that edge is taken to be open:"
                                 + " the cut has 20 of its 200 mm; if the wrong side is hatched, leave room above it"));
     }

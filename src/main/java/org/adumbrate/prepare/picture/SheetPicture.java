@@ -1,0 +1,107 @@
+package org.adumbrate.prepare.picture;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.adumbrate.drawing.FlatDrawing;
+import org.adumbrate.drawing.HeldInk;
+import org.adumbrate.geometry.Canvas;
+import org.adumbrate.prepare.PreparedSheet;
+import org.adumbrate.prepare.memory.Part;
+import org.adumbrate.prepare.memory.Run;
+import org.adumbrate.prepare.passes.FigureLight;
+import org.adumbrate.prepare.passes.PassPixels;
+import org.adumbrate.prepare.passes.PassSet;
+import org.adumbrate.prepare.passes.PreparedPass;
+import org.adumbrate.raster.encode.Levels;
+import org.adumbrate.underlay.Blend;
+import org.adumbrate.underlay.HeldLight;
+import org.adumbrate.underlay.Underlay;
+
+/**
+ * A window of a sheet by its held parts. Never changed.
+ *
+ * @param canvas what is seen
+ * @param passes the passes, and the light past figures
+ * @param channels those of the blended passes: 1 or 3
+ * @param shadowTone the light of the building's full shadow, 0 where it is not known
+ * @param ink what is drawn over them
+ */
+public record SheetPicture(Canvas canvas, List<HeldPass> passes, int channels, double shadowTone, HeldInk ink) {
+    private static final int THREADS = Runtime.getRuntime().availableProcessors();
+
+    /** Rows that are blended at a time: those of a row of tiles. */
+    private static final int STRIP_ROWS = FlatDrawing.STRIP_ROWS;
+
+    /** Copies the list. */
+    public SheetPicture {
+        passes = List.copyOf(passes);
+    }
+
+    /**
+     * A window of a sheet.
+     *
+     * @param canvas a window on any grid of the sheet
+     * @param run knows what earlier pictures held of it, and ends the work where it is superseded
+     */
+    public static SheetPicture of(PreparedSheet sheet, Canvas canvas, Run run) throws IOException {
+        PassSet set = sheet.passes();
+        List<HeldPass> passes = new ArrayList<>();
+        for (PreparedPass pass : set.prepared()) {
+            passes.add(held(pass, canvas, run));
+        }
+        if (set.figureLight().isPresent()) {
+            passes.add(held(set.figureLight().get(), set, canvas, run));
+        }
+        return new SheetPicture(canvas, passes, set.channels(), set.shadowTone(), ink(sheet, canvas, run));
+    }
+
+    private static HeldPass held(PreparedPass pass, Canvas canvas, Run run) throws IOException {
+        List<Object> content =
+                List.of(pass.pixels().content(), pass.placement().passToSheet(), canvas);
+        HeldLight light = run.of(Part.PASS_LIGHT, HeldLight.class, content, () -> {
+            try (PassPixels.Rows rows = pass.rows(canvas, HeldLight.STRIP_ROWS, THREADS)) {
+                return HeldLight.of(pass.placed(rows).on(canvas).light(), canvas, THREADS, run::step);
+            }
+        });
+        return new HeldPass(pass.request().key(), content, pass.request().role(), light, pass.look());
+    }
+
+    private static HeldPass held(FigureLight figures, PassSet set, Canvas canvas, Run run) throws IOException {
+        List<Object> content = List.of(figures.content(), canvas);
+        HeldLight light = run.of(
+                Part.PASS_LIGHT,
+                HeldLight.class,
+                content,
+                () -> HeldLight.of(
+                        PassSet.covering(canvas, figures.held(canvas, run)).light(), canvas, THREADS, run::step));
+        return new HeldPass("figures", content, PassSet.FIGURES_ROLE, light, set.figureLook());
+    }
+
+    /** Begins with what was inked for the picture before. */
+    private static HeldInk ink(PreparedSheet sheet, Canvas canvas, Run run) throws IOException {
+        int channels = FlatDrawing.channels(sheet.passes().channels(), sheet.layers());
+        List<Object> place = List.of(canvas, channels);
+        Optional<HeldInk> before = run.find(Part.INK, HeldInk.class, place);
+        HeldInk ink = before.isPresent()
+                ? before.get().with(sheet.layers(), THREADS, run::step)
+                : HeldInk.of(canvas, channels, sheet.layers(), THREADS, run::step);
+        run.keep(Part.INK, HeldInk.class, place, ink);
+        return ink;
+    }
+
+    /**
+     * The picture, dithered as a preview is.
+     *
+     * @param run ends the work where it is superseded
+     */
+    public Levels levels(Run run) throws IOException {
+        Levels levels = new Levels(canvas.window(), ink.all().channels(), true, run::step);
+        FlatDrawing drawing = new FlatDrawing(channels, ink.all(), levels);
+        Blend blend = new Blend(
+                canvas, passes.stream().map(HeldPass::shown).toList(), channels, shadowTone);
+        Underlay.render(blend, List.of(drawing), STRIP_ROWS, THREADS, share -> {});
+        return levels;
+    }
+}

@@ -1,0 +1,125 @@
+package org.adumbrate.proof;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.adumbrate.delivery.ClosingReport;
+import org.adumbrate.fault.Refusal;
+import org.adumbrate.json.Json;
+import org.adumbrate.prepare.memory.Memory;
+import org.adumbrate.prepare.open.Edition;
+import org.adumbrate.proof.http.Answer;
+import org.adumbrate.proof.http.Events;
+import org.adumbrate.proof.http.LoopbackServer;
+import org.adumbrate.proof.http.PageFiles;
+import org.adumbrate.proof.http.Routes;
+import org.adumbrate.proof.http.Webjars;
+import org.adumbrate.proof.picture.PictureSource;
+import org.adumbrate.proof.text.StateJson;
+import org.adumbrate.proof.text.TextState;
+
+/** Serves one sheet to the pages of one person, until it is closed. */
+public final class ProofServer implements AutoCloseable {
+    /**
+     * What was decided when a sheet file was written for a folder.
+     *
+     * @param key the key path that it is about
+     * @param text what was chosen, and why
+     */
+    public record Decided(String key, String text) {}
+
+    private final LoopbackServer server;
+    private final DeliveryDesk desk;
+    private final Memory memory;
+
+    private ProofServer(LoopbackServer server, DeliveryDesk desk, Memory memory) {
+        this.server = server;
+        this.desk = desk;
+        this.memory = memory;
+    }
+
+    /**
+     * Begins to serve.
+     *
+     * @param file the sheet file, which need not read well
+     * @param port to listen at; 0 for any that is free
+     * @param memory remembers what is made of the sheet; it is closed with the server
+     * @param report makes the report of a delivery
+     * @param decided what is to be told beside the text
+     * @throws IOException if there is no such file, or the port is taken
+     */
+    public static ProofServer begin(
+            Path file, int port, Memory memory, ClosingReport.Maker report, List<Decided> decided) throws IOException {
+        Events events = new Events();
+        Followers followers = new Followers(events);
+        HeldSheet sheet = new HeldSheet(file, memory, followers::follow);
+        DeliveryDesk desk = new DeliveryDesk(file, memory, report, events);
+        PictureRoutes pictures = new PictureRoutes(sheet, PictureSource.NONE);
+        StateTeller teller = new StateTeller(decided);
+        SceneRoutes scenes = new SceneRoutes(sheet);
+        Routes routes = new Routes();
+        new PageFiles(ProofServer.class, Webjars.TEXT_PANE).at(routes);
+        routes.get("/state", ask -> Answer.json(teller.of(sheet.text().state())));
+        new TextRoutes(sheet, pictures).at(routes);
+        pictures.at(routes);
+        scenes.at(routes);
+        new DeliveryRoutes(sheet, desk).at(routes);
+        events.welcome(() -> welcome(teller.of(sheet.text().state()), followers));
+        LoopbackServer server = LoopbackServer.begin(port, routes, events);
+        followers.begin(sheet, teller::of, new Looks(scenes));
+        new Lookout(sheet, file).begin();
+        return new ProofServer(server, desk, memory);
+    }
+
+    /** What is told of a state. */
+    private record StateTeller(List<Decided> decided) {
+        Map<String, Object> of(TextState state) {
+            Map<String, Object> told = StateJson.of(state);
+            told.put(
+                    "decided",
+                    decided.stream()
+                            .map(one -> Json.object("key", one.key(), "text", one.text()))
+                            .toList());
+            return told;
+        }
+    }
+
+    private record Looks(SceneRoutes scenes) implements Followers.Looks {
+        @Override
+        public Map<String, Object> scene(Edition edition, long version) throws IOException, Refusal {
+            return scenes.json(edition, version);
+        }
+
+        @Override
+        public Map<String, Object> findings(Edition edition, long version) throws IOException, Refusal {
+            return FindingsJson.of(edition, version);
+        }
+    }
+
+    private static List<Events.Event> welcome(Map<String, Object> state, Followers followers) {
+        List<Events.Event> first = new ArrayList<>();
+        first.add(new Events.Event("state", state));
+        first.addAll(followers.latest());
+        return first;
+    }
+
+    /** The address that lets in whoever knows it. */
+    public String address() {
+        return server.address();
+    }
+
+    /** An address that lets in a single time, to be given to a browser where others can read it. */
+    public String addressOnce() {
+        return server.addressOnce();
+    }
+
+    /** Tells all pages that it ends, stops a delivery, and ends. */
+    @Override
+    public void close() {
+        desk.stop();
+        server.close();
+        memory.close();
+    }
+}

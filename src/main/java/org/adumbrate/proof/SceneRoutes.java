@@ -1,0 +1,110 @@
+package org.adumbrate.proof;
+
+import java.io.IOException;
+import java.util.Map;
+import java.util.Optional;
+import org.adumbrate.fault.Refusal;
+import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.json.Json;
+import org.adumbrate.json.JsonFault;
+import org.adumbrate.prepare.memory.Superseded;
+import org.adumbrate.prepare.open.Edition;
+import org.adumbrate.proof.http.Answer;
+import org.adumbrate.proof.http.Ask;
+import org.adumbrate.proof.http.Query;
+import org.adumbrate.proof.http.Routes;
+import org.adumbrate.proof.scene.OutlinesJson;
+import org.adumbrate.proof.scene.SheetScene;
+import org.adumbrate.proof.scene.UnpennedJson;
+import org.adumbrate.proof.text.TextState;
+
+/** Where things lie on the sheet as it is written. */
+final class SceneRoutes {
+    /** More than a hand is off by, in mm. */
+    private static final double MOST_REACH = 100;
+
+    private final HeldSheet sheet;
+    private Optional<Seen> seen = Optional.empty();
+
+    /** A scene, and of which edition. */
+    private record Seen(Edition edition, SheetScene scene) {}
+
+    private interface Look {
+        Object at(SheetScene scene, Query query) throws IOException;
+    }
+
+    SceneRoutes(HeldSheet sheet) {
+        this.sheet = sheet;
+    }
+
+    /** Adds their addresses. */
+    void at(Routes routes) {
+        routes.get("/scene", ask -> look(ask, (scene, query) -> scene.json(version())))
+                .get("/at", ask -> look(
+                        ask, (scene, query) -> Json.object("keys", scene.at(point(query), reach(query)))))
+                .get("/snap", ask -> look(ask, (scene, query) -> scene.snap(point(query), reach(query))))
+                .get("/shape", ask -> look(ask, (scene, query) -> Json.object("d", scene.shape(query.needed("key")))))
+                .get("/floors", ask -> look(ask, (scene, query) -> Json.object(
+                        "floors", scene.floors(point(query), query.text("key").orElse("")))))
+                .get("/unpenned", ask -> look(ask, (scene, query) -> UnpennedJson.of(scene.prepared())))
+                .get("/outlines", ask -> Answer.json(OutlinesJson.of(ask.query().needed("kind"))));
+    }
+
+    private long version() {
+        return sheet.text().state().version();
+    }
+
+    private static SheetPoint point(Query query) throws JsonFault {
+        return new SheetPoint(query.number("x"), query.number("y"));
+    }
+
+    private static double reach(Query query) throws JsonFault {
+        double reach = query.text("reach").isPresent() ? query.number("reach") : 1;
+        if (!(reach >= 0 && reach <= MOST_REACH)) {
+            throw new JsonFault("reach: expected 0 to " + MOST_REACH + " mm");
+        }
+        return reach;
+    }
+
+    private Answer look(Ask ask, Look look) throws IOException {
+        while (true) {
+            TextState state = sheet.text().state();
+            try {
+                return Answer.json(look.at(scene(sheet.looked()), ask.query()));
+            } catch (Superseded newer) {
+                if (sheet.text().state().version() == state.version()) {
+                    throw newer;
+                }
+            } catch (JsonFault notUnderstood) {
+                throw notUnderstood;
+            } catch (IOException | Refusal trouble) {
+                return Answer.json(Json.object("version", state.version(), "troubles", Troubles.of(trouble)));
+            }
+        }
+    }
+
+    /** The scene of an edition, made once. */
+    SheetScene scene(Edition edition) throws IOException, Refusal {
+        Optional<Seen> last = seen();
+        if (last.isPresent() && last.get().edition() == edition) {
+            return last.get().scene();
+        }
+        SheetScene scene = SheetScene.of(
+                edition.prepared(), edition.asked().file(), edition.text(), last.map(Seen::scene));
+        remember(new Seen(edition, scene));
+        return scene;
+    }
+
+    private synchronized Optional<Seen> seen() {
+        return seen;
+    }
+
+    private synchronized void remember(Seen now) {
+        seen = Optional.of(now);
+    }
+
+    /** All of it, as a page is told by itself. */
+    Map<String, Object> json(Edition edition, long version) throws IOException, Refusal {
+        return scene(edition).json(version);
+    }
+}

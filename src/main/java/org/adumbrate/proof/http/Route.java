@@ -1,0 +1,13 @@
+package org.adumbrate.proof.http;
+
+import java.io.IOException;
+
+/** What answers at an address. */
+public interface Route {
+    /**
+     * Answers.
+     *
+     * @throws org.adumbrate.json.JsonFault if what was asked cannot be understood; it is answered 400 with its message
+     */
+    Answer answer(Ask ask) throws IOException;
+}
