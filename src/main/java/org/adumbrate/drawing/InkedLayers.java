@@ -107,6 +107,20 @@ public final class InkedLayers {
         return tiles[at(column, row)];
     }
 
+    /** The tiles with ink on them, where they lie in the window. */
+    public List<InkedTile> inked() {
+        List<InkedTile> inked = new ArrayList<>();
+        for (int row = grid.firstRow(); row < grid.firstRow() + grid.rows(); row++) {
+            for (int column = grid.firstColumn(); column < grid.firstColumn() + grid.columns(); column++) {
+                InkTile tile = tile(column, row);
+                if (tile != null) {
+                    inked.add(new InkedTile(tile, column, row, grid.inWindow(column, row)));
+                }
+            }
+        }
+        return inked;
+    }
+
     /** The canvas. */
     public Canvas canvas() {
         return grid.canvas();

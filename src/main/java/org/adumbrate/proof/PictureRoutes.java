@@ -40,13 +40,15 @@ final class PictureRoutes {
     }
 
     /** A recipe with the version that it is of; null where nothing is to be shown. */
-    Object recipe(Edition edition, long version, PictureView view, boolean isCoarse) throws IOException, Refusal {
+    Object recipe(Edition edition, long version, PictureView view, boolean isCoarse, boolean isTried)
+            throws IOException, Refusal {
         Object recipe = source.recipe(edition, view, isCoarse);
         if (!(recipe instanceof Map<?, ?> members)) {
             return recipe;
         }
         Map<String, Object> versioned = new LinkedHashMap<>();
         versioned.put("version", version);
+        versioned.put("tried", isTried);
         members.forEach((name, value) -> versioned.put(name.toString(), value));
         return versioned;
     }
@@ -57,7 +59,8 @@ final class PictureRoutes {
         boolean isCoarse = isSet(ask, "coarse");
         long version = sheet.text().state().version();
         try {
-            return Answer.json(recipe(sheet.pictured(isSet(ask, "tried")), version, view, isCoarse));
+            boolean isTried = isSet(ask, "tried");
+            return Answer.json(recipe(sheet.pictured(isTried), version, view, isCoarse, isTried));
         } catch (Superseded newer) {
             return Answer.json(Json.object("superseded", true));
         } catch (IOException | Refusal trouble) {

@@ -16,7 +16,7 @@ import org.adumbrate.proof.http.LoopbackServer;
 import org.adumbrate.proof.http.PageFiles;
 import org.adumbrate.proof.http.Routes;
 import org.adumbrate.proof.http.Webjars;
-import org.adumbrate.proof.picture.PictureSource;
+import org.adumbrate.proof.picture.PictureDesk;
 import org.adumbrate.proof.text.StateJson;
 import org.adumbrate.proof.text.TextState;
 
@@ -56,7 +56,7 @@ public final class ProofServer implements AutoCloseable {
         Followers followers = new Followers(events);
         HeldSheet sheet = new HeldSheet(file, memory, followers::follow);
         DeliveryDesk desk = new DeliveryDesk(file, memory, report, events);
-        PictureRoutes pictures = new PictureRoutes(sheet, PictureSource.NONE);
+        PictureRoutes pictures = new PictureRoutes(sheet, new PictureDesk());
         StateTeller teller = new StateTeller(decided);
         SceneRoutes scenes = new SceneRoutes(sheet);
         Routes routes = new Routes();

@@ -60,7 +60,7 @@ final class TextRoutes {
                 && done.result() instanceof EditResult.Edited edited
                 && !edits.isEmpty()) {
             Edition edition = sheet.tries(edited.text());
-            if (!addPicture(ask.body(), edition, done.state().version(), answer)) {
+            if (!addPicture(ask.body(), edition, done.state().version(), true, answer)) {
                 return Answer.json(Json.object("ok", false, "superseded", true, "version", done.state().version()));
             }
         }
@@ -71,7 +71,7 @@ final class TextRoutes {
         Map<String, Object> answer = EditWords.answer(outcome);
         if (outcome instanceof Outcome.Done done && done.result() instanceof EditResult.Edited) {
             sheet.settle();
-            if (!addPicture(ask.body(), sheet.pictured(false), done.state().version(), answer)) {
+            if (!addPicture(ask.body(), sheet.pictured(false), done.state().version(), false, answer)) {
                 answer.put("superseded", true);
             }
         }
@@ -79,14 +79,15 @@ final class TextRoutes {
     }
 
     /** False if a newer change has taken this one's place before its picture was made. */
-    private boolean addPicture(JsonObject body, Edition edition, long version, Map<String, Object> answer)
+    private boolean addPicture(
+            JsonObject body, Edition edition, long version, boolean isTried, Map<String, Object> answer)
             throws IOException {
         Optional<JsonObject> view = body.object("view");
         if (view.isEmpty()) {
             return true;
         }
         try {
-            answer.put("picture", pictures.recipe(edition, version, PictureRoutes.view(view.get()), body.flag("coarse")));
+            answer.put("picture", pictures.recipe(edition, version, PictureRoutes.view(view.get()), true, isTried));
             return true;
         } catch (Superseded newer) {
             return false;

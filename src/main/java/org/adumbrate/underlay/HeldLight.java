@@ -1,6 +1,8 @@
 package org.adumbrate.underlay;
 
 import java.io.IOException;
+import java.util.Arrays;
+import java.util.Optional;
 import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.PixelBox;
 import org.adumbrate.raster.Halt;
@@ -26,6 +28,8 @@ public final class HeldLight implements Resampler {
 
     /** The share of each pixel that the pass covers; none for a row that it covers wholly. */
     private final float[][] shares;
+
+    private volatile float most;
 
     private HeldLight(PixelBox held, PixelBox window, int channels, float[][] rows, float[][] shares) {
         this.held = held;
@@ -85,6 +89,66 @@ public final class HeldLight implements Resampler {
             throw new IllegalArgumentException(part + " does not lie in " + window);
         }
         return new HeldLight(held, part, channels, rows, shares);
+    }
+
+    /** What of the grid it holds. */
+    public PixelBox window() {
+        return window;
+    }
+
+    /** The most light of any sample, at least 1. */
+    public float most() throws IOException {
+        if (most == 0) {
+            float[] found = {1};
+            eachRow(row -> {
+                for (float light : row) {
+                    found[0] = Math.max(found[0], light);
+                }
+            });
+            most = found[0];
+        }
+        return most;
+    }
+
+    /** Takes rows. */
+    public interface RowTaker {
+        /** Takes the next; it is not kept. */
+        void take(float[] row);
+    }
+
+    /** Gives the light of all rows from the top: the channels of each pixel of the window together. */
+    public void eachRow(RowTaker taker) throws IOException {
+        Cursor cursor = cursor();
+        float[] row = new float[window.width() * channels];
+        for (int y = window.top(); y < window.bottom(); y++) {
+            cursor.row(y, row);
+            taker.take(row);
+        }
+    }
+
+    /**
+     * Gives what share of each pixel the pass counts for, row by row from the top.
+     *
+     * @param mask where it is to be seen
+     * @return false, without giving any, where it counts wholly for all pixels
+     */
+    public boolean eachShare(Optional<RegionMask> mask, Canvas canvas, RowTaker taker) throws IOException {
+        boolean varies = mask.isPresent();
+        for (float[] share : shares) {
+            varies |= share != null;
+        }
+        if (!varies) {
+            return false;
+        }
+        PassShares counts = new PassShares(cursor(), mask, canvas);
+        float[] row = new float[window.width()];
+        for (int y = window.top(); y < window.bottom(); y++) {
+            if (!counts.row(y, row)) {
+                Arrays.fill(row, 1);
+            }
+            taker.take(row);
+        }
+        return true;
     }
 
     @Override

@@ -1,7 +1,6 @@
 package org.adumbrate.underlay;
 
 import java.io.IOException;
-import java.util.List;
 import org.adumbrate.geometry.Canvas;
 import org.adumbrate.raster.Luminance;
 import org.adumbrate.raster.Resampler;
@@ -19,9 +18,7 @@ final class PassRow {
     private final float[] light;
     private final float[] spread;
     private final float[] amount;
-    private final float[] share;
-    private final PolygonCoverage inside;
-    private final PolygonCoverage outside;
+    private final PassShares shares;
     private final double darkest;
 
     /**
@@ -43,10 +40,7 @@ final class PassRow {
                 && pass.look().white().equals(WhitePoint.ONE)
                 && pass.look().tone().isStraight();
         this.amount = new float[width];
-        this.share = new float[width];
-        RegionMask mask = pass.look().mask().orElse(new RegionMask(List.of(), List.of()));
-        this.inside = mask.inside().isEmpty() ? null : new PolygonCoverage(mask.inside(), canvas);
-        this.outside = mask.outside().isEmpty() ? null : new PolygonCoverage(mask.outside(), canvas);
+        this.shares = new PassShares(cursor, pass.look().mask(), canvas);
     }
 
     void begin(int y, int rows) throws IOException {
@@ -61,7 +55,7 @@ final class PassRow {
     /** What the pass lets through at each pixel of canvas row y, 0 to 1; valid until the next call. */
     float[] transmittance(int y) throws IOException {
         cursor.row(y, light);
-        boolean varies = amounts(y);
+        boolean varies = shares.row(y, amount);
         if (!varies && isPlain) {
             fadeWithinLimits((float) pass.look().opacity());
             return light;
@@ -145,30 +139,6 @@ final class PassRow {
             spread[t + 1] = g + (1 - g) * value;
             spread[t + 2] = b + (1 - b) * value;
         }
-    }
-
-    /** Works out the opacity of each pixel, or returns false where it is the same for all. */
-    private boolean amounts(int y) {
-        boolean partial = cursor.coverage(y, amount);
-        if (!partial && inside == null && outside == null) {
-            return false;
-        }
-        if (!partial) {
-            java.util.Arrays.fill(amount, 1);
-        }
-        if (inside != null) {
-            inside.row(y, share);
-            for (int k = 0; k < width; k++) {
-                amount[k] *= share[k];
-            }
-        }
-        if (outside != null) {
-            outside.row(y, share);
-            for (int k = 0; k < width; k++) {
-                amount[k] *= 1 - share[k];
-            }
-        }
-        return true;
     }
 
     private void fade(float opacity) {

@@ -114,6 +114,11 @@ public final class ToneCurve {
         return table.length == 0;
     }
 
+    /** The light that it gives at even steps of light from 0 to 1, the last one twice; straight lines lie between. Empty if it is straight. */
+    public float[] steps() {
+        return table.clone();
+    }
+
     /** Bends one value, 0 to 1. */
     public float bend(float light) {
         if (isStraight()) {

@@ -22,6 +22,9 @@ import org.adumbrate.raster.OrderedStrips;
 public final class HeldShadow implements LightRows {
     private static final int STRIP_ROWS = 16;
 
+    /** So many figures' shadows are computed at once. */
+    private static final int NEAR = 3;
+
     private final FigureShadow shadow;
     private final Canvas canvas;
     private final float[][] rows;
@@ -55,6 +58,12 @@ public final class HeldShadow implements LightRows {
         List<Caster> touching = new ArrayList<>(missing(shadow.casters(), other.casters()));
         touching.addAll(missing(other.casters(), shadow.casters()));
         return recomputed(other, touching, threads, halt);
+    }
+
+    /** True if another shadow differs by some figures at most. */
+    public boolean isNear(FigureShadow other) {
+        return shadow.fallsAlike(other)
+                && missing(other.casters(), shadow.casters()).size() <= NEAR;
     }
 
     private static List<Caster> missing(List<Caster> from, List<Caster> among) {

@@ -14,6 +14,9 @@ public interface FigureLight {
     /** On the grid of a canvas, of which its window may be read; 1 where no figure takes any. */
     LightRows on(Canvas canvas);
 
+    /** Whether it is held on a canvas but for what a few figures' shadows touch. */
+    boolean isNearlyHeld(Canvas canvas, Run run);
+
     /**
      * The same computed and held; where only some figures moved since it was held last, only what their shadows touch is computed.
      *

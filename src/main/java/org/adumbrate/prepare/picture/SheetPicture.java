@@ -7,6 +7,8 @@ import java.util.Optional;
 import org.adumbrate.drawing.FlatDrawing;
 import org.adumbrate.drawing.HeldInk;
 import org.adumbrate.geometry.Canvas;
+import org.adumbrate.geometry.PixelBox;
+import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.prepare.PreparedSheet;
 import org.adumbrate.prepare.memory.Part;
 import org.adumbrate.prepare.memory.Run;
@@ -34,9 +36,17 @@ public record SheetPicture(Canvas canvas, List<HeldPass> passes, int channels, d
     /** Rows that are blended at a time: those of a row of tiles. */
     private static final int STRIP_ROWS = FlatDrawing.STRIP_ROWS;
 
+    /** Pixels of the exact grid for one of the coarser, across and down. */
+    private static final int COARSENESS = 4;
+
     /** Copies the list. */
     public SheetPicture {
         passes = List.copyOf(passes);
+    }
+
+    /** A window of a sheet, exact. */
+    public static SheetPicture of(PreparedSheet sheet, Canvas canvas, Run run) throws IOException {
+        return of(sheet, canvas, run, false);
     }
 
     /**
@@ -44,15 +54,16 @@ public record SheetPicture(Canvas canvas, List<HeldPass> passes, int channels, d
      *
      * @param canvas a window on any grid of the sheet
      * @param run knows what earlier pictures held of it, and ends the work where it is superseded
+     * @param coarse whether light past figures may be held on a coarser grid where the exact one takes long
      */
-    public static SheetPicture of(PreparedSheet sheet, Canvas canvas, Run run) throws IOException {
+    public static SheetPicture of(PreparedSheet sheet, Canvas canvas, Run run, boolean coarse) throws IOException {
         PassSet set = sheet.passes();
         List<HeldPass> passes = new ArrayList<>();
         for (PreparedPass pass : set.prepared()) {
             passes.add(held(pass, canvas, run));
         }
         if (set.figureLight().isPresent()) {
-            passes.add(held(set.figureLight().get(), set, canvas, run));
+            passes.add(held(set.figureLight().get(), set, coarse ? coarser(set.figureLight().get(), canvas, run) : canvas, run));
         }
         return new SheetPicture(canvas, passes, set.channels(), set.shadowTone(), ink(sheet, canvas, run));
     }
@@ -65,7 +76,8 @@ public record SheetPicture(Canvas canvas, List<HeldPass> passes, int channels, d
                 return HeldLight.of(pass.placed(rows).on(canvas).light(), canvas, THREADS, run::step);
             }
         });
-        return new HeldPass(pass.request().key(), content, pass.request().role(), light, pass.look());
+        String key = pass.request().key();
+        return new HeldPass(key, key + ".opacity", content, canvas, pass.request().role(), light, pass.look());
     }
 
     private static HeldPass held(FigureLight figures, PassSet set, Canvas canvas, Run run) throws IOException {
@@ -76,7 +88,30 @@ public record SheetPicture(Canvas canvas, List<HeldPass> passes, int channels, d
                 content,
                 () -> HeldLight.of(
                         PassSet.covering(canvas, figures.held(canvas, run)).light(), canvas, THREADS, run::step));
-        return new HeldPass("figures", content, PassSet.FIGURES_ROLE, light, set.figureLook());
+        return new HeldPass(
+                "figures", "passes.shadow.opacity", content, canvas, PassSet.FIGURES_ROLE, light, set.figureLook());
+    }
+
+    /** A coarser grid for the same part of the sheet, unless the exact one takes no time. */
+    private static Canvas coarser(FigureLight figures, Canvas canvas, Run run) {
+        PixelSize whole = canvas.whole();
+        if (figures.isNearlyHeld(canvas, run) || whole.width() < 2 * COARSENESS || whole.height() < 2 * COARSENESS) {
+            return canvas;
+        }
+        PixelSize fewer = new PixelSize(whole.width() / COARSENESS, whole.height() / COARSENESS);
+        double across = fewer.width() / (double) whole.width();
+        double down = fewer.height() / (double) whole.height();
+        PixelBox window = canvas.window();
+        int left = Math.max(0, (int) (window.left() * across) - 1);
+        int top = Math.max(0, (int) (window.top() * down) - 1);
+        int right = Math.min(fewer.width(), (int) Math.ceil(window.right() * across) + 1);
+        int bottom = Math.min(fewer.height(), (int) Math.ceil(window.bottom() * down) + 1);
+        return new Canvas(canvas.sheet(), fewer, new PixelBox(left, top, right - left, bottom - top));
+    }
+
+    /** True if every part of it is held on its own canvas. */
+    public boolean isExact() {
+        return passes.stream().allMatch(pass -> pass.canvas().equals(canvas));
     }
 
     /** Begins with what was inked for the picture before. */
@@ -92,7 +127,7 @@ public record SheetPicture(Canvas canvas, List<HeldPass> passes, int channels, d
     }
 
     /**
-     * The picture, dithered as a preview is.
+     * The picture, dithered as a preview is; it must be exact.
      *
      * @param run ends the work where it is superseded
      */

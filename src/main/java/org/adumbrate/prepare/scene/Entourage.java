@@ -47,7 +47,7 @@ public record Entourage(List<Layer> layers, List<StandingItem> figures, List<Fin
         for (String flock : asked.sheet().birds().keySet()) {
             Look look =
                     asked.sheet().birds().get(flock).look().over(asked.sheet().entourage());
-            placed.birds(flock).forEach(bird -> drawing.add("birds." + flock, flock, bird, look));
+            placed.birds(flock, drawing.page()).forEach(bird -> drawing.add("birds." + flock, flock, bird, look));
         }
         List<StandingItem> ordered = Stream.concat(placed.plants().stream(), figures.stream())
                 .sorted(BACK_TO_FRONT)
@@ -112,9 +112,9 @@ public record Entourage(List<Layer> layers, List<StandingItem> figures, List<Fin
             List<Object> behind = List.copyOf(item.behind().stream()
                     .map(region -> scene.regions().get(region).content())
                     .toList());
-            VisibleFigure visible = run.of(
+            Seen seen = run.of(
                     Part.BODIES,
-                    VisibleFigure.class,
+                    Seen.class,
                     List.of(
                             item.outline(),
                             item.figure().spot(),
@@ -122,9 +122,14 @@ public record Entourage(List<Layer> layers, List<StandingItem> figures, List<Fin
                             scene.view(),
                             scene.depthContent(),
                             behind,
-                            scene.cut().content()),
-                    () -> visible(item));
-            return add(item.key(), item.layer(), visible, item.look());
+                            scene.cut().content(),
+                            scene.sheet()),
+                    () -> Seen.of(visible(item), page));
+            return add(item.key(), item.layer(), seen, item.look());
+        }
+
+        Region<SheetPoint> page() {
+            return page;
         }
 
         private VisibleFigure visible(StandingItem item) {
@@ -139,10 +144,11 @@ public record Entourage(List<Layer> layers, List<StandingItem> figures, List<Fin
             return VisibleFigure.of(body, hiding);
         }
 
-        boolean add(String key, String layer, VisibleFigure visible, Look look) {
-            if (visible.area().within(page).isEmpty()) {
+        boolean add(String key, String layer, Seen seen, Look look) {
+            if (!seen.onPage()) {
                 return false;
             }
+            VisibleFigure visible = seen.figure();
             if (!layer.equals(name)) {
                 end();
                 name = layer;

@@ -110,6 +110,13 @@ record FigureShadows(List<Object> content, SunlitFigures lit) implements FigureL
     }
 
     @Override
+    public boolean isNearlyHeld(Canvas canvas, Run run) {
+        return run.find(Part.FIGURE_LIGHT, HeldShadow.class, List.of(canvas))
+                .filter(held -> held.isNear(lit.on(canvas)))
+                .isPresent();
+    }
+
+    @Override
     public LightRows held(Canvas canvas, Run run) throws IOException {
         FigureShadow shadow = lit.on(canvas);
         Optional<HeldShadow> before = run.find(Part.FIGURE_LIGHT, HeldShadow.class, List.of(canvas));

@@ -17,6 +17,8 @@ import org.adumbrate.figure.planting.Flock;
 import org.adumbrate.figure.planting.FlockRule;
 import org.adumbrate.figure.planting.PlantingRule;
 import org.adumbrate.figure.planting.Scatter;
+import org.adumbrate.geometry.Region;
+import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.prepare.lines.KnownRegion;
 import org.adumbrate.prepare.memory.Part;
 import org.adumbrate.prepare.memory.Run;
@@ -163,10 +165,10 @@ final class PlacedEntourage {
     }
 
     /** Birds as they are seen, the farthest first. */
-    private record Flight(List<VisibleFigure> birds) {}
+    private record Flight(List<Seen> birds) {}
 
     /** The birds of a flock, the farthest first, each without what the cut hides of it. */
-    List<VisibleFigure> birds(String name) throws IOException {
+    List<Seen> birds(String name, Region<SheetPoint> page) throws IOException {
         Birds asked = sheet.birds().get(name);
         FlockRule rule = new FlockRule(
                 asked.count(),
@@ -185,10 +187,13 @@ final class PlacedEntourage {
                                 region.content(),
                                 focal,
                                 rule,
-                                scene.cut().content()),
+                                scene.cut().content(),
+                                scene.sheet()),
                         () -> new Flight(Flock.birds(shapes(shown), region.region(), focal, rule).stream()
-                                .map(bird -> VisibleFigure.of(
-                                        bird, List.of(scene.cut().region())))
+                                .map(bird -> Seen.of(
+                                        VisibleFigure.of(
+                                                bird, List.of(scene.cut().region())),
+                                        page))
                                 .toList()))
                 .birds();
     }

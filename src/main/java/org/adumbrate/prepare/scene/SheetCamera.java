@@ -1,5 +1,6 @@
 package org.adumbrate.prepare.scene;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,6 +27,8 @@ import org.adumbrate.perspective.View;
 import org.adumbrate.prepare.finding.Finding;
 import org.adumbrate.prepare.lines.LaidLines;
 import org.adumbrate.prepare.lines.LineFiles;
+import org.adumbrate.prepare.memory.Part;
+import org.adumbrate.prepare.memory.Run;
 import org.adumbrate.sheetfile.Camera;
 import org.adumbrate.sheetfile.Degrees;
 import org.adumbrate.sheetfile.DepthPass;
@@ -48,13 +51,39 @@ public final class SheetCamera {
     private final Optional<DepthScale> range;
     private final FittedCamera camera;
 
+    /** How a fit came out. */
+    private record Fit(Optional<SheetCamera> camera, Optional<String> refusal) {
+        static Fit of(Sheet sheet, LineFiles files, Optional<SheetDepth> depth) {
+            try {
+                return new Fit(Optional.of(new SheetCamera(sheet, files, depth)), Optional.empty());
+            } catch (Refusal reason) {
+                return new Fit(Optional.empty(), Optional.of(reason.getMessage()));
+            }
+        }
+    }
+
     /**
      * Fits the camera.
      *
      * @param depth the depth pass, which may tell the focal length, or need it for its own range
      * @throws Refusal if the range of the depth pass is not stated and the height lines do not tell it
      */
-    SheetCamera(Sheet sheet, LineFiles files, Optional<SheetDepth> depth) throws Refusal {
+    static SheetCamera of(Sheet sheet, LineFiles files, Optional<SheetDepth> depth, Run run)
+            throws IOException, Refusal {
+        List<Object> from = new ArrayList<>(List.of(
+                files.sheet(), sheet.camera(), sheet.heights(), List.copyOf(sheet.floors().entrySet()), sheet.passes().depth()));
+        if (sheet.heights().isPresent()) {
+            from.add(run.digest(sheet.heights().get().lines()));
+        }
+        depth.ifPresent(pass -> from.add(pass.content()));
+        Fit fit = run.of(Part.CAMERA, Fit.class, from, () -> Fit.of(sheet, files, depth));
+        if (fit.refusal().isPresent()) {
+            throw new Refusal(fit.refusal().get());
+        }
+        return fit.camera().orElseThrow();
+    }
+
+    private SheetCamera(Sheet sheet, LineFiles files, Optional<SheetDepth> depth) throws Refusal {
         this.sheet = sheet;
         this.depth = depth;
         this.lines = heightLines(sheet, files);

@@ -126,6 +126,11 @@ public record SheetDepth(
         return level < 1 ? OptionalDouble.of(level) : OptionalDouble.empty();
     }
 
+    /** By what it is known. */
+    List<Object> content() {
+        return List.of(digest, placement().passToSheet());
+    }
+
     /** The pass in metres. */
     KnownDepth inMetres(DepthScale scale, Run run) throws IOException {
         List<Object> content = List.of(digest, placement().passToSheet(), scale);

@@ -53,7 +53,7 @@ public record SheetScene(
             depth = Optional.of(
                     SheetDepth.of(pass.file(), pass.frame().map(frame -> frame.on(files.sheet())), files, run));
         }
-        SheetCamera camera = new SheetCamera(sheet, files, depth);
+        SheetCamera camera = SheetCamera.of(sheet, files, depth, run);
         Optional<KnownDepth> map = Optional.empty();
         if (depth.isPresent()) {
             map = Optional.of(depth.get().inMetres(camera.range().orElseThrow(), run));

@@ -1,0 +1,68 @@
+package org.adumbrate.proof.picture;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.util.Base64;
+import java.util.Optional;
+import org.adumbrate.drawing.InkedTile;
+import org.adumbrate.geometry.Canvas;
+import org.adumbrate.underlay.HeldLight;
+import org.adumbrate.underlay.RegionMask;
+
+/** The arrays that a page composes a picture of, as bytes: shares in 16 bits, little end first; ink as red, green, blue, alpha. */
+final class Packed {
+    private static final int MOST = 65535;
+
+    private Packed() {}
+
+    /**
+     * Light, 0 to a most.
+     *
+     * @param most what 65535 stands for
+     */
+    static byte[] light(HeldLight light, float most) {
+        ByteBuffer bytes = shorts(light.window().size().count() * light.channels());
+        float scale = MOST / most;
+        try {
+            light.eachRow(row -> put(bytes, row, scale));
+        } catch (IOException e) {
+            throw new UncheckedIOException("what is held is in memory", e);
+        }
+        return bytes.array();
+    }
+
+    /** The share of each pixel that a pass counts for; nothing where it is all of it everywhere. */
+    static Optional<byte[]> shares(HeldLight light, Optional<RegionMask> mask, Canvas canvas) throws IOException {
+        ByteBuffer bytes = shorts(light.window().size().count());
+        return light.eachShare(mask, canvas, row -> put(bytes, row, MOST))
+                ? Optional.of(bytes.array())
+                : Optional.empty();
+    }
+
+    private static ByteBuffer shorts(long count) {
+        return ByteBuffer.allocate(Math.toIntExact(2 * count)).order(ByteOrder.LITTLE_ENDIAN);
+    }
+
+    private static void put(ByteBuffer bytes, float[] row, float scale) {
+        for (float value : row) {
+            bytes.putShort((short) (int) (Math.max(0, Math.min(MOST, value * scale)) + 0.5f));
+        }
+    }
+
+    /** A tile of ink. */
+    static byte[] tile(InkedTile tile) {
+        ByteBuffer bytes =
+                ByteBuffer.allocate(Math.toIntExact(4 * tile.box().size().count()));
+        tile.putTo(bytes);
+        return bytes.array();
+    }
+
+    /** Numbers in 32 bits, little end first, in Base64 (RFC 4648). */
+    static String floats(float[] values) {
+        ByteBuffer bytes = ByteBuffer.allocate(4 * values.length).order(ByteOrder.LITTLE_ENDIAN);
+        bytes.asFloatBuffer().put(values);
+        return Base64.getEncoder().encodeToString(bytes.array());
+    }
+}
