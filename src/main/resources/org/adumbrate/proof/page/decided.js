@@ -23,8 +23,8 @@ export class Decided {
       this.refresh(values);
       return;
     }
-    const sentences = decided.map(({ text, keys = [] }) => {
-      const own = values.filter((value) => isAdjustable(value) && keys.some((key) => within(value.key, key)) && (value.written || value.value)).slice(0, 4);
+    const sentences = decided.map(({ text, key }) => {
+      const own = values.filter((value) => isAdjustable(value) && key && within(value.key, key) && (value.written || value.value)).slice(0, 4);
       return el("p", {}, text, ...own.flatMap((value) => [" ", control(value, this.page).element]));
     });
     this.place.replaceChildren(el("h2", {}, "A first sheet"), ...sentences, el("p.quiet", {}, "Change what is wrong here or in the text below. ", word("so be it", () => { this.isRead = true; this.show(); })));

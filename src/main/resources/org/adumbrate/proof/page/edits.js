@@ -95,9 +95,16 @@ export class Edits {
   async shown(answer, key, began, isPainted) {
     const told = this.sheet.reached(answer.version);
     const detail = answer.picture ? await this.drawing.take(answer.picture) : await this.drawing.again();
-    measured(key, began, detail).then(isPainted);
+    this.measure(key, began, detail).then(isPainted);
     await told;
     this.sheet.tell("edited", { key });
+  }
+
+  /** Leaves a measure of what was painted; a coarse picture is measured again when the exact one has taken its place. */
+  async measure(key, began, detail) {
+    if (!detail) return;
+    await measured(key, began, detail.exact);
+    if (!detail.exact) this.drawing.exact().then((is) => is && measured(key, began, true));
   }
 
   refused(answer) {
@@ -118,7 +125,7 @@ export class Edits {
       this.tried = trial;
       try {
         const answer = await send("/edit", { version: this.sheet.state.version, edits: trial.edits, try: true, view: this.drawing.view() });
-        if (this.trial && answer.ok && answer.picture) measured(trial.key, trial.began, await this.drawing.take(answer.picture));
+        if (this.trial && answer.ok && answer.picture) this.measure(trial.key, trial.began, await this.drawing.take(answer.picture));
       } catch {
         this.trial = null;
       }
@@ -128,15 +135,16 @@ export class Edits {
   }
 
   /** Forgets what was tried and shows the sheet as it is written. */
-  letGo() {
+  async letGo() {
     this.trial = null;
+    await send("/edit", { version: this.sheet.state.version, edits: [], try: true }).catch(() => null);
     return this.drawing.again();
   }
 
   /** An opacity while it is dragged: composed on the spot. */
   opacity(key, percent, began) {
     const shown = this.drawing.opacity(key, percent / 100);
-    if (shown) shown.then((detail) => measured(key, began, detail));
+    if (shown) shown.then((detail) => this.measure(key, began, detail));
     return shown != null;
   }
 }

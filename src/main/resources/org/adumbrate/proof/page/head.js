@@ -9,15 +9,17 @@ export function head({ sheet, visit }) {
     const { state } = sheet;
     document.title = state.name ? `${state.name}, proof` : "proof";
     name.textContent = state.name ?? "";
-    const { widthMm, heightMm } = state.sheet;
+    const { widthMm, heightMm } = sheet.size;
     const size = sheet.value("size")?.value || `${round(widthMm)} × ${round(heightMm)} mm`;
-    const matters = [...state.complaints, ...sheet.findings, ...sheet.troubles];
-    const first = [...sheet.findings, ...sheet.troubles].find((each) => each.key);
+    const findings = [...sheet.troubles, ...sheet.findings.filter((finding) => finding.severity !== "note")];
+    const matters = [...state.complaints, ...findings];
+    const first = findings.find((each) => each.key);
     const count = matters.length === 0 ? "nothing to look at" : `${matters.length} ${matters.length === 1 ? "thing" : "things"} to look at`;
     facts.replaceChildren(el("span", {}, size.replace(/(\d)\s*x\s*(\d)/, "$1 × $2")), " · ", first ? word(count, () => { sheet.select(first.key, "drawing"); visit(first.key); }) : count);
   };
   sheet.on("state", show);
   sheet.on("findings", show);
+  sheet.on("scene", show);
   hint("");
 }
 

@@ -28,11 +28,15 @@ const drawing = {
   view: () => pane.view.seen ?? undefined,
   take: (recipe) => pane.picture.take(recipe),
   again: () => pane.show(),
+  exact: () => new Promise((done) => {
+    const late = setTimeout(() => done(false), 5000);
+    pane.addEventListener("exact", () => { clearTimeout(late); done(true); }, { once: true });
+  }),
   opacity: (key, share) => pane.picture.opacity(key, share),
 };
 const edits = new Edits(sheet, drawing, said);
 const typing = new Typing(sheet, edits);
-const page = { sheet, edits, said, pane, folding: true, unpenned: [] };
+const page = { sheet, edits, said, pane, folding: true };
 page.overlay = new Overlay(sheet, pane);
 page.moving = new Moving(sheet, pane, page.overlay, edits);
 page.label = new Label(sheet, pane, page.overlay, edits);
@@ -62,9 +66,10 @@ document.getElementById("sheet").addEventListener("keydown", (event) => {
 
 /** Colours without a pen change with text and exports. */
 async function unpenned() {
-  const before = JSON.stringify(page.unpenned);
-  page.unpenned = await ask("/unpenned").catch(() => page.unpenned);
-  if (JSON.stringify(page.unpenned) !== before) text.again();
+  const before = JSON.stringify(sheet.unpenned);
+  const found = await ask("/unpenned").catch(() => null);
+  if (Array.isArray(found)) sheet.unpenned = found;
+  if (JSON.stringify(sheet.unpenned) !== before) text.again();
 }
 
 let isLost = false;
@@ -79,9 +84,11 @@ function hear(kind, told) {
 }
 
 function take(kind, told) {
+  const isNews = kind === "state" && told.by === "other" && told.version > sheet.state.version;
   sheet.take(kind, told);
   if (kind === "scene") unpenned();
-  if (kind !== "state" || told.by !== "other") return;
+  if (kind === "state" && told.trouble?.length && !isNews) said.say(told.trouble.map((each) => each.text ?? each).join("; "), { urgent: true });
+  if (!isNews) return;
   said.say(told.trouble?.length ? `Changed elsewhere, and not all of it can be shown: ${told.trouble.map((each) => each.text ?? each).join("; ")}` : "Changed elsewhere and taken up here.", { brief: !told.trouble?.length, urgent: told.trouble?.length > 0 });
   pane.show();
 }
@@ -107,9 +114,7 @@ async function found() {
 }
 
 sheet.take("state", first);
-pane.sized();
 listen(hear);
-sheet.take("scene", await ask("/scene", { version: first.version }));
-unpenned();
+take("scene", await ask("/scene"));
 pane.show();
 document.documentElement.dataset.ready = "true";

@@ -46,7 +46,7 @@ const OFFERS = {
   passes: (page) => unwritten(page, "passes", (name) => `${/^[aeiou]/.test(name) ? "an" : "a"} ${name.replaceAll("-", " ")} pass`),
   floors: (page) => [{ text: "another floor", does: (anchor) => named(page, anchor, "floors", "floor", "0 m") }],
   regions: (page) => [{ text: "another region", does: () => page.trace("region", (points) => add(page, "regions", freeName(page.sheet, "regions", "region"), points)) }],
-  pens: (page) => (page.unpenned ?? []).slice(0, 6).map(({ color, strokes }) => ({
+  pens: (page) => page.sheet.unpenned.slice(0, 6).map(({ color, strokes }) => ({
     text: `a pen for ${color}, ${strokes} ${strokes === 1 ? "line" : "lines"} without one`,
     does: () => add(page, "pens", freeName(page.sheet, "pens", `pen-${color.replace("#", "")}`), `{ color: "${color}", width: 0.18 mm }`, "width"),
   })),

@@ -10,7 +10,7 @@ export function standing(page) {
   const { pane, overlay } = page;
   return (outline, done) => {
     const { width, height, density } = pane.view.pane;
-    let foot = within(pane.view.mm([width / 2 / density, (height / density) * 0.7]), page.sheet.state.sheet);
+    let foot = within(pane.view.mm([width / 2 / density, (height / density) * 0.7]), page.sheet.size);
     let floors = [];
     let name = null;
     const layer = overlay.layers.ghost;
@@ -30,7 +30,7 @@ export function standing(page) {
       hint(floor() ? `${outline.name.replaceAll("-", " ")} on ${floor().name}, ${floor().heightMm.toFixed(1)} mm tall; click or Enter puts it down${others}; Escape leaves it` : "no floor there");
     }
     function to(place) {
-      foot = within(place, page.sheet.state.sheet);
+      foot = within(place, page.sheet.size);
       draw();
       asked();
     }

@@ -48,9 +48,8 @@ export class TextPane {
   /** Takes over what the program says of text and values. */
   told() {
     const { state } = this.page.sheet;
-    const changes = this.typing.changes(this.view.state.doc, state.text.replace(/\r\n?/g, "\n"));
-    const map = breaks(state.text);
-    const written = state.values.filter((value) => value.written).map((value) => ({ ...value, from: map(value.from), to: map(value.to) }));
+    const changes = this.typing.changes(this.view.state.doc, state.text);
+    const written = state.values.filter((value) => value.written);
     const isTyped = this.typing.isAhead;
     this.kept(() => this.view.dispatch({ changes, effects: isTyped ? [around.of(null)] : [told.of(written)], annotations: fromProgram.of(true) }));
   }
@@ -170,11 +169,4 @@ export class TextPane {
       }
     }, { decorations: (plugin) => plugin.decorations });
   }
-}
-
-/** Places in a text with Windows line ends, as the editor counts them. */
-function breaks(text) {
-  if (!text.includes("\r\n")) return (at) => at;
-  const ends = [...text.matchAll(/\r\n/g)].map((match) => match.index);
-  return (at) => at - ends.filter((end) => end < at).length;
 }

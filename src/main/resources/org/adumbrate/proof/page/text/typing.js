@@ -45,8 +45,7 @@ export class Typing {
 
   async write() {
     const text = this.view.state.doc.toString();
-    const ends = this.sheet.state.text.includes("\r\n") ? "\r\n" : "\n";
-    const answer = await new Promise((settled) => this.edits.text(text.replaceAll("\n", ends), settled));
+    const answer = await new Promise((settled) => this.edits.text(text, settled));
     if (answer.ok) {
       if (this.view.state.doc.toString() === text) this.unsent = null;
       this.say(null);
