@@ -29,7 +29,11 @@ public final class HeldLight implements Resampler {
     /** The share of each pixel that the pass covers; none for a row that it covers wholly. */
     private final float[][] shares;
 
-    private volatile float most;
+    /** What was found of its values; nothing as long as nobody asked. */
+    private volatile Range range;
+
+    /** The most light of any sample, and whether all channels are alike everywhere. */
+    private record Range(float most, boolean grey) {}
 
     private HeldLight(PixelBox held, PixelBox window, int channels, float[][] rows, float[][] shares) {
         this.held = held;
@@ -98,16 +102,30 @@ public final class HeldLight implements Resampler {
 
     /** The most light of any sample, at least 1. */
     public float most() throws IOException {
-        if (most == 0) {
-            float[] found = {1};
-            eachRow(row -> {
-                for (float light : row) {
-                    found[0] = Math.max(found[0], light);
+        return range().most();
+    }
+
+    /** Whether it is grey everywhere, however many channels it has. */
+    public boolean isGrey() throws IOException {
+        return range().grey();
+    }
+
+    private Range range() throws IOException {
+        if (range == null) {
+            float most = 1;
+            boolean grey = true;
+            float[] row = new float[window.width() * channels];
+            Cursor cursor = cursor();
+            for (int y = window.top(); y < window.bottom(); y++) {
+                cursor.row(y, row);
+                for (int k = 0; k < row.length; k++) {
+                    most = Math.max(most, row[k]);
+                    grey &= row[k] == row[k - k % channels];
                 }
-            });
-            most = found[0];
+            }
+            range = new Range(most, grey);
         }
-        return most;
+        return range;
     }
 
     /** Takes rows. */

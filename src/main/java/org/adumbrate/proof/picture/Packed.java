@@ -18,25 +18,32 @@ final class Packed {
     private Packed() {}
 
     /**
-     * Light, 0 to a most.
+     * Light, 0 to a most; one channel where it is grey.
      *
      * @param most what 65535 stands for
      */
     static byte[] light(HeldLight light, float most) {
-        ByteBuffer bytes = shorts(light.window().size().count() * light.channels());
         float scale = MOST / most;
         try {
-            light.eachRow(row -> put(bytes, row, scale));
+            int channels = channels(light);
+            int step = light.channels() / channels;
+            ByteBuffer bytes = shorts(light.window().size().count() * channels);
+            light.eachRow(row -> put(bytes, row, step, scale));
+            return bytes.array();
         } catch (IOException e) {
             throw new UncheckedIOException("what is held is in memory", e);
         }
-        return bytes.array();
+    }
+
+    /** The channels that are handed out: one where all are alike. */
+    static int channels(HeldLight light) throws IOException {
+        return light.isGrey() ? 1 : light.channels();
     }
 
     /** The share of each pixel that a pass counts for; nothing where it is all of it everywhere. */
     static Optional<byte[]> shares(HeldLight light, Optional<RegionMask> mask, Canvas canvas) throws IOException {
         ByteBuffer bytes = shorts(light.window().size().count());
-        return light.eachShare(mask, canvas, row -> put(bytes, row, MOST))
+        return light.eachShare(mask, canvas, row -> put(bytes, row, 1, MOST))
                 ? Optional.of(bytes.array())
                 : Optional.empty();
     }
@@ -45,9 +52,9 @@ final class Packed {
         return ByteBuffer.allocate(Math.toIntExact(2 * count)).order(ByteOrder.LITTLE_ENDIAN);
     }
 
-    private static void put(ByteBuffer bytes, float[] row, float scale) {
-        for (float value : row) {
-            bytes.putShort((short) (int) (Math.max(0, Math.min(MOST, value * scale)) + 0.5f));
+    private static void put(ByteBuffer bytes, float[] row, int step, float scale) {
+        for (int k = 0; k < row.length; k += step) {
+            bytes.putShort((short) (int) (Math.max(0, Math.min(MOST, row[k] * scale)) + 0.5f));
         }
     }
 

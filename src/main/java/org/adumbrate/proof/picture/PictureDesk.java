@@ -71,13 +71,13 @@ public final class PictureDesk implements PictureSource {
         told.put("role", word(pass.role()));
         told.put("id", held.name(light, () -> Packed.light(light, most)));
         told.put("most", (double) most);
-        told.put("channels", light.channels());
+        told.put("channels", Packed.channels(light));
         told.put("whole", numbers(pass.canvas().whole()));
         told.put("window", numbers(pass.canvas().window()));
         told.put("amount", amount(pass, picture.canvas(), held, run));
         told.put("opacity", look.opacity());
         told.put("opacityKey", pass.opacityKey());
-        told.put("white", white(look.white(), light.channels()));
+        told.put("white", white(look.white(), Packed.channels(light)));
         told.put("tone", look.tone().isStraight() ? null : Packed.floats(look.tone().steps()));
         told.put(
                 "tint",

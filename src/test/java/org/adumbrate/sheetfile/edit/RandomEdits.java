@@ -10,17 +10,19 @@ import org.adumbrate.sheetfile.form.Allowed;
 import org.adumbrate.sheetfile.form.Steps;
 
 /** Edits by chance: most of them such as a person would make, some of them nonsense. */
-final class RandomEdits {
+public final class RandomEdits {
     private static final String NAMED = "(pens|floors|regions|veils|planting|birds)\\.[^.\\[]+";
     private static final Set<String> HOLDERS = Set.of("list", "mapping", "names", "row");
 
     private final Random random;
 
-    RandomEdits(Random random) {
+    /** @param random decides */
+    public RandomEdits(Random random) {
         this.random = random;
     }
 
-    Edit of(List<SheetValue> values) {
+    /** An edit of a text with some values. */
+    public Edit of(List<SheetValue> values) {
         SheetValue any = pick(values);
         SheetValue written = among(values, value -> value.span().isPresent(), any);
         return switch (random.nextInt(12)) {

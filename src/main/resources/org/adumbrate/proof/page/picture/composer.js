@@ -1,6 +1,7 @@
 import { darken, multiply, shade } from "./join.js";
 import { Pass } from "./pass.js";
-import { BAYER, BLUE, encode, GREEN, RED } from "./tones.js";
+import { Plain } from "./plain.js";
+import { BAYER, BLUE, encode, GREEN, GREYS, PARTS, RED } from "./tones.js";
 
 /** A picture and what it was composed of, so that only what a change touches is composed again. */
 export class Composer {
@@ -23,7 +24,8 @@ export class Composer {
     const rects = this.changes(recipe);
     const inks = recipe.ink.tiles.map(([id, x, y, w, h]) => ({ pixels: larder.get(id), x: x - left, y: y - top, w, h }));
     const building = Math.max(0, ...passes.filter((pass) => pass.role === "shadow").map((pass) => pass.opacity));
-    for (const rect of rects) this.rect(rect, { recipe, passes, inks, tone, building });
+    const plain = Plain.of(passes, recipe.channels, tone, building);
+    for (const rect of rects) this.rect(rect, { recipe, passes, inks, tone, building, plain });
     this.before = recipe;
     return rects;
   }
@@ -41,14 +43,20 @@ export class Composer {
     return changed.map((place) => place.split(",").map(Number)).map(([x, y, w, h]) => [x - left, y - top, w, h]);
   }
 
-  rect([x, y, w, h], { recipe, passes, inks, tone, building }) {
+  rect([x, y, w, h], { recipe, passes, inks, tone, building, plain }) {
     const { channels } = recipe;
     const shown = recipe.ink.channels;
     const near = inks.filter((ink) => ink.x < x + w && ink.x + ink.w > x && ink.y < y + h && ink.y + ink.h > y);
     const row = new Float32Array(this.width * channels);
-    const levels = new Float32Array(this.width * 3);
+    const levels = new Int32Array(this.width * 3);
     const kinds = ["shadow", "figure-shadow", "occlusion"].map((role) => passes.filter((pass) => pass.role === role));
     for (let line = y; line < y + h; line++) {
+      if (plain) {
+        plain.row(line, x, x + w, this.width, levels);
+        if (shown === 3) spread(levels, x, x + w);
+        this.finish(levels, shown, near, line, x, x + w, recipe.window);
+        continue;
+      }
       row.fill(1, x * channels, (x + w) * channels);
       for (const pass of kinds[0]) darken(row, channels, pass.row(line, x, x + w), pass.own, x, x + w);
       for (const pass of kinds[1]) shade(row, channels, pass.row(line, x, x + w), pass.own, x, x + w, tone, building);
@@ -56,26 +64,28 @@ export class Composer {
       const own = toShown(row, channels, shown, x, x + w);
       encode(row.subarray(x * own), levels.subarray(x * own), w * own);
       if (own !== shown) spread(levels, x, x + w);
-      for (const ink of near) {
-        if (ink.y <= line && line < ink.y + ink.h) over(levels, shown, ink, line, Math.max(x, ink.x), Math.min(x + w, ink.x + ink.w));
-      }
-      this.put(levels, shown, line, x, x + w, recipe.window);
+      this.finish(levels, shown, near, line, x, x + w, recipe.window);
     }
+  }
+
+  finish(levels, shown, inks, y, from, to, window) {
+    for (const ink of inks) {
+      if (ink.y <= y && y < ink.y + ink.h) over(levels, shown, ink, y, Math.max(from, ink.x), Math.min(to, ink.x + ink.w));
+    }
+    this.put(levels, shown, y, from, to, window);
   }
 
   put(levels, shown, y, from, to, [left, top]) {
     const { pixels } = this;
-    const thresholds = ((y + top) & 7) * 8;
+    const thresholds = BAYER.subarray(((y + top) & 7) * 8, ((y + top) & 7) * 8 + 8);
     let at = y * this.width + from;
-    for (let x = from; x < to; x++, at++) {
-      const threshold = BAYER[thresholds + ((x + left) & 7)];
-      if (shown === 1) {
-        const level = (levels[x] + threshold) | 0;
-        pixels[at] = 0xff000000 | (level << 16) | (level << 8) | level;
-      } else {
-        const k = 3 * x;
-        pixels[at] = 0xff000000 | (((levels[k + 2] + threshold) | 0) << 16) | (((levels[k + 1] + threshold) | 0) << 8) | ((levels[k] + threshold) | 0);
-      }
+    if (shown === 1) {
+      for (let x = from; x < to; x++, at++) pixels[at] = GREYS[(levels[x] + thresholds[(x + left) & 7]) >> 6];
+      return;
+    }
+    for (let x = from, k = 3 * from; x < to; x++, at++, k += 3) {
+      const threshold = thresholds[(x + left) & 7];
+      pixels[at] = 0xff000000 | (((levels[k + 2] + threshold) >> 6) << 16) | (((levels[k + 1] + threshold) >> 6) << 8) | ((levels[k] + threshold) >> 6);
     }
   }
 }
@@ -107,12 +117,12 @@ function over(levels, shown, { pixels, x: left, y: top, w }, y, from, to) {
     if (alpha === 0) continue;
     const rest = (255 - alpha) / 255;
     if (shown === 1) {
-      levels[x] = pixels[at + 2] + rest * levels[x];
+      levels[x] = PARTS * pixels[at + 2] + rest * levels[x] + 0.5;
     } else {
       const k = 3 * x;
-      levels[k] = pixels[at] + rest * levels[k];
-      levels[k + 1] = pixels[at + 1] + rest * levels[k + 1];
-      levels[k + 2] = pixels[at + 2] + rest * levels[k + 2];
+      levels[k] = PARTS * pixels[at] + rest * levels[k] + 0.5;
+      levels[k + 1] = PARTS * pixels[at + 1] + rest * levels[k + 1] + 0.5;
+      levels[k + 2] = PARTS * pixels[at + 2] + rest * levels[k + 2] + 0.5;
     }
   }
 }

@@ -1,6 +1,31 @@
 import { BLUE, curve, FULL, GREEN, RED } from "./tones.js";
 import { enlarged } from "./enlarge.js";
 
+/** Tables by what they were made of; an opacity that changes makes none of them again. */
+const tables = new Map();
+
+function table(factor, tone, darkest, tint) {
+  const key = [factor, tone, darkest, tint].join();
+  let found = tables.get(key);
+  if (!found) {
+    const bend = curve(tone);
+    found = new Float32Array(FULL + 1);
+    for (let k = 0; k <= FULL; k++) {
+      const bent = bend(Math.max(0, Math.min(1, k * factor)));
+      found[k] = tint + (1 - tint) * (darkest > 0 ? darkest + (1 - darkest) * bent : bent);
+    }
+    if (tables.size > 24) tables.clear();
+    tables.set(key, found);
+  }
+  return found;
+}
+
+function faded(values, rest, opacity) {
+  const table = new Float32Array(values.length);
+  for (let k = 0; k < table.length; k++) table[k] = rest + opacity * values[k];
+  return table;
+}
+
 /**
  * What one pass lets through, row by row: brought to its white, bent, tinted, and `1 - a + a P` with a its opacity where it lies. What does not
  * depend on the place is a table of 65536 entries.
@@ -27,20 +52,14 @@ export class Pass {
   }
 
   makeTables(told, darkest) {
-    const bend = curve(told.tone);
     const count = this.isDirect ? this.own : this.given;
-    const fades = this.isDirect && !this.amount;
-    return Array.from({ length: count }, (_, channel) => {
+    const bare = Array.from({ length: count }, (_, channel) => {
       const factor = (told.white[Math.min(channel, told.white.length - 1)] * told.most) / FULL;
-      const tint = this.isDirect && this.tint ? this.tint[channel] : 0;
-      const table = new Float32Array(FULL + 1);
-      for (let k = 0; k <= FULL; k++) {
-        const bent = bend(Math.max(0, Math.min(1, k * factor)));
-        const value = tint + (1 - tint) * (darkest > 0 ? darkest + (1 - darkest) * bent : bent);
-        table[k] = fades ? 1 - this.opacity + this.opacity * value : value;
-      }
-      return table;
+      return table(factor, told.tone, darkest, this.isDirect && this.tint ? this.tint[channel] : 0);
     });
+    if (!this.isDirect || this.amount) return bare;
+    const rest = 1 - this.opacity;
+    return bare.map((values) => faded(values, rest, this.opacity));
   }
 
   /** What it lets through at some pixels of a row, `own` values each; valid until the next call. */

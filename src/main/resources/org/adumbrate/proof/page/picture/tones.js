@@ -3,18 +3,31 @@ export const FULL = 65535;
 
 const STEPS = 8192;
 
+/** So many parts of a level are told apart: as many as there are thresholds. */
+export const PARTS = 64;
+
 /** Weights of Rec. ITU-R BT.709 on linear light. */
 export const RED = 0.2126;
 export const GREEN = 0.7152;
 export const BLUE = 0.0722;
 
-/** Encoded sRGB in levels of 255 at even steps of linear light (IEC 61966-2-1). */
+/** Encoded levels in parts at even steps of linear light. */
 const LEVELS = Float32Array.from({ length: STEPS + 2 }, (_, step) => {
-  const light = Math.min(1, step / STEPS);
-  return 255 * (light <= 0.0031308 ? 12.92 * light : 1.055 * light ** (1 / 2.4) - 0.055);
+  return 255 * PARTS * encoded(Math.min(1, step / STEPS));
 });
 
-/** Thresholds of the 8 x 8 matrix that dithers (Bayer, ICC 1973). */
+/** Encoded sRGB of linear light (IEC 61966-2-1). */
+function encoded(light) {
+  return light <= 0.0031308 ? 12.92 * light : 1.055 * light ** (1 / 2.4) - 0.055;
+}
+
+/** Encoded levels in parts, by linear light in shares of 65535. */
+export const levelOf = Int32Array.from({ length: FULL + 1 }, (_, share) => Math.round(255 * PARTS * encoded(share / FULL)));
+
+/** Greys of an opaque pixel by their level. */
+export const GREYS = Uint32Array.from({ length: 256 }, (_, level) => (0xff000000 | (level * 0x010101)) >>> 0);
+
+/** Thresholds of the 8 x 8 matrix that dithers (Bayer, ICC 1973), in parts of a level. */
 export const BAYER = bayer();
 
 function bayer() {
@@ -32,16 +45,16 @@ function bayer() {
     }
     matrix = wider;
   }
-  return Float32Array.from(matrix, (v) => (v + 0.5) / 64);
+  return Int32Array.from(matrix);
 }
 
-/** Turns a row of linear light into encoded levels, 0 to 255, not yet rounded. */
+/** Turns a row of linear light into encoded levels, in parts. */
 export function encode(light, levels, count) {
   for (let k = 0; k < count; k++) {
     const position = Math.max(0, Math.min(1, light[k])) * STEPS;
     const step = position | 0;
     const level = LEVELS[step];
-    levels[k] = level + (position - step) * (LEVELS[step + 1] - level);
+    levels[k] = level + (position - step) * (LEVELS[step + 1] - level) + 0.5;
   }
 }
 
