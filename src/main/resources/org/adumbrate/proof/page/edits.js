@@ -71,33 +71,31 @@ export class Edits {
   async next() {
     if (this.busy || this.queue.length === 0) return;
     this.busy = true;
-    let isPainted;
-    this.painting = new Promise((done) => { isPainted = done; });
     const { path, wish, key, began, settled } = this.queue.shift();
     try {
-      const answer = await send(path, { version: this.sheet.state.version, ...wish, view: this.drawing.view() });
+      const answer = await send(path, { version: this.sheet.state.version, ...wish, view: this.drawing.view(), coarse: true });
       settled(path === "/text" ? answer : answer.ok);
-      if (answer.ok) await this.shown(answer, key, began, isPainted);
-      else if (path !== "/text") this.refused(answer);
-      else if (answer.stale) this.refused(answer);
+      if (answer.ok) {
+        this.shown(answer, key, began);
+        await this.sheet.reached(answer.version);
+      } else if (path !== "/text" || answer.stale) this.refused(answer);
     } catch (failure) {
       settled(path === "/text" ? { ok: false, reasons: [] } : false);
       this.said.say(`Not written: ${failure.message}.`, { urgent: true });
       this.drawing.again();
     } finally {
-      isPainted();
-      this.painting = null;
       this.busy = false;
       this.next();
     }
   }
 
-  async shown(answer, key, began, isPainted) {
-    const told = this.sheet.reached(answer.version);
-    const detail = answer.picture ? await this.drawing.take(answer.picture) : await this.drawing.again();
-    this.measure(key, began, detail).then(isPainted);
-    await told;
-    this.sheet.tell("edited", { key });
+  /** Shows what came of an edit. The next one does not wait for it: a picture that comes too late is left out. */
+  async shown(answer, key, began) {
+    if (answer.superseded) return;
+    const showing = answer.picture ? this.drawing.take(answer.picture) : this.drawing.again();
+    this.painting = showing;
+    await this.measure(key, began, await showing);
+    if (this.painting === showing) this.painting = null;
   }
 
   /** Leaves a measure of what was painted; a coarse picture is measured again when the exact one has taken its place. */
@@ -124,7 +122,7 @@ export class Edits {
       const trial = this.trial;
       this.tried = trial;
       try {
-        const answer = await send("/edit", { version: this.sheet.state.version, edits: trial.edits, try: true, view: this.drawing.view() });
+        const answer = await send("/edit", { version: this.sheet.state.version, edits: trial.edits, try: true, view: this.drawing.view(), coarse: true });
         if (this.trial && answer.ok && answer.picture) this.measure(trial.key, trial.began, await this.drawing.take(answer.picture));
       } catch {
         this.trial = null;

@@ -90,8 +90,7 @@ export class Moving {
     this.grip = null;
     hint("");
     if (!grip.isMoving) return;
-    const done = await this.edits.set(grip.spot.key, grip.spot.written(grip.place), grip.began);
-    if (!done) this.settle();
+    await this.write(grip.spot, grip.place, grip.began);
   }
 
   cancel(event) {
@@ -121,11 +120,16 @@ export class Moving {
     this.overlay.moved.set(spot.id, place);
     this.overlay.drawSoon();
     this.sheet.tell("moving", { key: spot.key, place });
+    await this.write(spot, place, began);
+    return true;
+  }
+
+  /** Writes a place; until all that is on its way is written, things are shown where the hand has put them. */
+  async write(spot, place, began) {
     this.nudges += 1;
     const done = await this.edits.set(spot.key, spot.written(place), began);
     this.nudges -= 1;
     if (!done && this.nudges === 0) this.settle();
-    return true;
   }
 
   /** The next corner of a region, the other way around with `back`. */
