@@ -76,6 +76,8 @@ export class Edits {
       const answer = await send(path, { version: this.sheet.state.version, ...wish, view: this.drawing.view(), coarse: true });
       settled(path === "/text" ? answer : answer.ok);
       if (answer.ok) {
+        if (this.hasRefused) this.said.hush();
+        this.hasRefused = false;
         this.shown(answer, key, began);
         await this.sheet.reached(answer.version);
       } else if (path !== "/text" || answer.stale) this.refused(answer);
@@ -107,6 +109,7 @@ export class Edits {
 
   refused(answer) {
     if (answer.superseded) return;
+    this.hasRefused = true;
     if (answer.stale) this.said.say("The sheet file was changed elsewhere in the meantime. This change was not made; do it again if it still fits.", { urgent: true });
     else this.said.say(`Not changed: ${(answer.reasons ?? []).map((reason) => reason.text).join("; ") || "the program refused it"}.`, { urgent: true });
     this.sheet.tell("refused", answer);

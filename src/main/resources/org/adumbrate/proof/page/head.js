@@ -13,6 +13,10 @@ export function head({ sheet, visit }) {
     const size = sheet.value("size")?.value || `${round(widthMm)} × ${round(heightMm)} mm`;
     const findings = [...sheet.troubles, ...sheet.findings.filter((finding) => finding.severity !== "note")];
     const matters = [...state.complaints, ...findings];
+    const unshown = document.getElementById("unshown");
+    const why = [...state.complaints.map((each) => `line ${each.line}: ${each.text}`), ...sheet.troubles.map((each) => each.text)];
+    unshown.hidden = sheet.isSized || why.length === 0;
+    unshown.textContent = `The sheet cannot be drawn yet. ${why.slice(0, 3).join("; ")}`;
     const first = findings.find((each) => each.key);
     const count = matters.length === 0 ? "nothing to look at" : `${matters.length} ${matters.length === 1 ? "thing" : "things"} to look at`;
     facts.replaceChildren(el("span", {}, size.replace(/(\d)\s*x\s*(\d)/, "$1 × $2")), " · ", first ? word(count, () => { sheet.select(first.key, "drawing"); visit(first.key); }) : count);

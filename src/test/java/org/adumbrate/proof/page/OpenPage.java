@@ -70,8 +70,10 @@ final class OpenPage implements AutoCloseable {
                 """,
                 text);
         assertThat(done).isInstanceOf(Long.class);
-        driver.navigate().refresh();
-        awaitShown();
+        await(() -> is("document.documentElement.dataset.version === '" + done + "'"));
+        run("document.querySelector('#lists').replaceChildren(); document.querySelector('#pane').focus()");
+        press(Keys.ESCAPE);
+        await(() -> is("!document.querySelector('#text .chosen, #text .handle[aria-pressed=true]')"));
         assertThat(text()).isEqualTo(text);
     }
 
@@ -163,6 +165,14 @@ final class OpenPage implements AutoCloseable {
         return String.valueOf(run("const a = document.activeElement; return a.dataset.key ?? a.dataset.item ?? a.id ?? a.tagName"));
     }
 
+    /** Sets the caret into the first row of the text that is no prose, behind its value. */
+    void caretInFirstRow() {
+        WebElement row = find("#text .cm-line.row");
+        int half = row.getSize().getWidth() / 2;
+        new Actions(driver).moveToElement(row, half - 45, 0).click().perform();
+        await(() -> has("#text .cm-line.raw"));
+    }
+
     /** Presses keys one after the other, wherever the keyboard is. */
     void press(CharSequence... keys) {
         for (CharSequence key : keys) {
@@ -225,7 +235,7 @@ final class OpenPage implements AutoCloseable {
     }
 
     void await(BooleanSupplier condition) {
-        await(condition, () -> "not in time; the page says: " + said());
+        await(condition, () -> "not in time; the page says: " + said() + "; the browser: " + complaints());
     }
 
     void await(BooleanSupplier condition, Supplier<String> otherwise) {

@@ -23,7 +23,7 @@ final class PageSheet {
 
             pens:
               walls:   { color: "#0a64c8", role: building }
-              "<i>x":  { color: "#00a03c", width: 0.25 mm }
+              eaves:   { color: "#00a03c", width: 0.25 mm }
 
             regions:
               bed: [[10, 60], [50, 60], [50, 75], [10, 75]]

@@ -32,9 +32,9 @@ class PageTextTest extends ProofPageTest {
 
     @Test
     void aWeightGoesThroughTheSeriesOfPens() {
-        page.focus("pens.<i>x.width");
+        page.focus("pens.eaves.width");
         page.press(Keys.ARROW_UP);
-        page.awaitLine("<i>x", "width: 0.35 mm");
+        page.awaitLine("eaves", "width: 0.35 mm");
     }
 
     @Test
@@ -117,7 +117,7 @@ class PageTextTest extends ProofPageTest {
 
     @Test
     void typingIsWrittenAfterARest() {
-        page.find("#text .cm-line.row").click();
+        page.caretInFirstRow();
         page.press(Keys.END, Keys.BACK_SPACE, Keys.BACK_SPACE, "cm");
         page.awaitLine("size:", "120 x 80 cm");
         page.press(Keys.CONTROL, "z");
@@ -126,7 +126,7 @@ class PageTextTest extends ProofPageTest {
 
     @Test
     void whatDoesNotReadStaysInThePageWithTheReason() throws IOException {
-        page.find("#text .cm-line.row").click();
+        page.caretInFirstRow();
         page.press(Keys.END, "q");
         page.await(() -> page.said().contains("does not read"));
         page.await(() -> page.has("#text .note.complaint"));
@@ -140,7 +140,7 @@ class PageTextTest extends ProofPageTest {
     void markupIsText() {
         assertThat(page.has("#bold")).isFalse();
         assertThat(page.find("#text .prose").getText()).contains("<b id=\"bold\">yard</b>");
-        assertThat(page.find("[data-item='pens.<i>x']").getText()).contains("<i>x");
+        assertThat(page.find("[data-item='pens.eaves']").getText()).contains("eaves");
     }
 
     @Test
@@ -151,7 +151,7 @@ class PageTextTest extends ProofPageTest {
         page.await(() -> page.has("[data-item='pens.outer']"));
         page.run("document.querySelector('[data-item=\"pens.outer\"]').focus()");
         page.press(Keys.ALT, Keys.ARROW_DOWN);
-        page.await(() -> page.sheetOrder("<i>x", "outer"), () -> page.line("outer"));
+        page.await(() -> page.sheetOrder("eaves", "outer"), () -> page.line("outer"));
         page.press(Keys.DELETE);
         page.await(() -> page.line("outer:").isEmpty());
     }
@@ -192,7 +192,7 @@ class PageTextTest extends ProofPageTest {
 
     @Test
     void keysLeadFromTheTextToItsValuesAndBack() {
-        page.find("#text .cm-line.row").click();
+        page.caretInFirstRow();
         page.press(Keys.TAB);
         page.await(() -> page.focused().equals("size"));
         page.press(Keys.TAB);

@@ -60,10 +60,12 @@ export class Label {
     const [x0] = this.pane.view.at([left, top]);
     const [x1, y] = this.pane.view.at([right, this.foot?.[1] ?? top]);
     const { offsetWidth, offsetHeight } = this.element;
-    const x = x1 + 18 + offsetWidth < width / density ? x1 + 18 : x0 - 18 - offsetWidth;
+    const isBeside = x1 + 18 + offsetWidth < width / density;
+    const x = isBeside ? x1 + 18 : x0;
+    const down = isBeside ? y - offsetHeight / 2 : y + 16;
     const fit = (value, size, room) => Math.max(4, Math.min(room - size - 4, value));
     this.element.style.left = `${fit(x, offsetWidth, width / density)}px`;
-    this.element.style.top = `${fit(y - offsetHeight / 2, offsetHeight, height / density)}px`;
+    this.element.style.top = `${fit(down, offsetHeight, height / density)}px`;
   }
 
   /** Stands the person on another floor. */

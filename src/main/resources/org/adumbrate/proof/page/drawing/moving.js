@@ -40,6 +40,7 @@ export class Moving {
     if (!spot || (!handle && !spot.isFoot && thing.kind !== "point")) return;
     event.preventDefault();
     event.stopPropagation();
+    this.sheet.mark(null, "drawing");
     if (handle) this.corner = Number(handle.dataset.handle);
     this.grip = { spot, from: this.pane.mm(event), origin: spotAt(this.overlay, spot), id: event.pointerId, isMoving: false, began: event.timeStamp };
   }

@@ -52,6 +52,7 @@ export class TextPane {
     const written = state.values.filter((value) => value.written);
     const isTyped = this.typing.isAhead;
     this.kept(() => this.view.dispatch({ changes, effects: isTyped ? [around.of(null)] : [told.of(written)], annotations: fromProgram.of(true) }));
+    document.documentElement.dataset.version = state.version;
   }
 
   again() {
