@@ -226,6 +226,11 @@ final class OpenPage implements AutoCloseable {
         return actions;
     }
 
+    /** Waits until what was to be drawn is drawn. */
+    void frame() {
+        driver.executeAsyncScript("const done = arguments[0]; requestAnimationFrame(() => requestAnimationFrame(() => done()))");
+    }
+
     Object run(String script, Object... given) {
         return driver.executeScript(script, given);
     }

@@ -70,9 +70,9 @@ class PageDrawingTest extends ProofPageTest {
         page.moveTo(100, 10).perform();
         page.await(() -> page.has("#text .cm-line.marked") && page.find("#text .cm-line.marked").getText().contains("eaves"));
         page.await(() -> page.has("#overlay .marked path"));
-        new Actions(page.driver())
-                .moveToElement(page.find("#text [data-item='figures[1]']"))
-                .perform();
+        WebElement item = page.find("#text [data-item='figures[1]']");
+        page.run("arguments[0].scrollIntoView({ block: 'center' })", item);
+        new Actions(page.driver()).moveToElement(item).perform();
         page.await(() -> page.has("#overlay .marked rect"));
     }
 
@@ -200,6 +200,7 @@ class PageDrawingTest extends ProofPageTest {
 
     /** The middle of a thing, in mm of the sheet. */
     private double[] middle(String key) {
+        page.frame();
         WebElement thing = page.thing(key);
         List<?> place = (List<?>) page.run(
                 """

@@ -22,7 +22,7 @@ export class TextPane {
           EditorView.focusChangeEffect.of((state, focusing) => caret.of(focusing)),
           keymap.of([{ key: "Tab", run: () => this.toControls() }, { key: "Escape", run: () => this.away() }, ...defaultKeymap]),
           EditorView.updateListener.of((update) => update.transactions.forEach((each) => this.typing.heard(each, this.view))),
-          EditorView.domEventHandlers({ mouseover: (event) => this.over(event), mouseleave: () => page.sheet.mark(null, "text"), mouseup: () => this.pointed() }),
+          EditorView.domEventHandlers({ mouseup: () => this.pointed() }),
         ],
       }),
     });
@@ -31,6 +31,8 @@ export class TextPane {
     this.view.viewState.printing = true;
     window.addEventListener("afterprint", () => setTimeout(() => { this.view.viewState.printing = true; }, 600));
     const { sheet } = page;
+    this.view.dom.addEventListener("mouseover", (event) => this.over(event));
+    this.view.dom.addEventListener("mouseleave", () => sheet.mark(null, "text"));
     sheet.on("state", () => this.toldSoon());
     for (const kind of ["findings", "selected", "unread", "scene"]) sheet.on(kind, () => this.again());
     sheet.on("marked", ({ key, from }) => this.mark(from === "text" ? null : key));
