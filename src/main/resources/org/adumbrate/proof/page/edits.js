@@ -1,5 +1,5 @@
 import { send } from "./server.js";
-import { painted, measured } from "./timing.js";
+import { measured } from "./timing.js";
 
 /**
  * Changes of the sheet, one after the other. Where the hand is faster than the program, what came last counts: a step
@@ -17,6 +17,7 @@ export class Edits {
     this.busy = false;
     this.trial = null;
     this.trying = false;
+    this.painting = null;
   }
 
   /** Sets one value. */
@@ -72,11 +73,14 @@ export class Edits {
     this.busy = true;
     const { path, wish, key, began, settled } = this.queue.shift();
     try {
-      const answer = await send(path, { version: this.sheet.state.version, ...wish, view: this.drawing.view() });
+      const answer = await send(path, { version: this.sheet.state.version, ...wish, view: this.drawing.view(), coarse: true });
       settled(path === "/text" ? answer : answer.ok);
-      if (answer.ok) await this.shown(answer, key, began);
-      else if (path !== "/text") this.refused(answer);
-      else if (answer.stale) this.refused(answer);
+      if (answer.ok) {
+        if (this.hasRefused) this.said.hush();
+        this.hasRefused = false;
+        this.shown(answer, key, began);
+        await this.sheet.reached(answer.version);
+      } else if (path !== "/text" || answer.stale) this.refused(answer);
     } catch (failure) {
       settled(path === "/text" ? { ok: false, reasons: [] } : false);
       this.said.say(`Not written: ${failure.message}.`, { urgent: true });
@@ -87,16 +91,25 @@ export class Edits {
     }
   }
 
+  /** Shows what came of an edit. The next one does not wait for it: a picture that comes too late is left out. */
   async shown(answer, key, began) {
-    const told = this.sheet.reached(answer.version);
-    const detail = answer.picture ? await this.drawing.take(answer.picture) : await this.drawing.again();
-    measured(key, began, detail);
-    await told;
-    this.sheet.tell("edited", { key });
+    if (answer.superseded) return;
+    const showing = answer.picture ? this.drawing.take(answer.picture) : this.drawing.again();
+    this.painting = showing;
+    await this.measure(key, began, await showing);
+    if (this.painting === showing) this.painting = null;
+  }
+
+  /** Leaves a measure of what was painted; a coarse picture is measured again when the exact one has taken its place. */
+  async measure(key, began, detail) {
+    if (!detail) return;
+    await measured(key, began, detail.exact);
+    if (!detail.exact) this.drawing.exact().then((is) => is && measured(key, began, true));
   }
 
   refused(answer) {
     if (answer.superseded) return;
+    this.hasRefused = true;
     if (answer.stale) this.said.say("The sheet file was changed elsewhere in the meantime. This change was not made; do it again if it still fits.", { urgent: true });
     else this.said.say(`Not changed: ${(answer.reasons ?? []).map((reason) => reason.text).join("; ") || "the program refused it"}.`, { urgent: true });
     this.sheet.tell("refused", answer);
@@ -112,8 +125,8 @@ export class Edits {
       const trial = this.trial;
       this.tried = trial;
       try {
-        const answer = await send("/edit", { version: this.sheet.state.version, edits: trial.edits, try: true, view: this.drawing.view() });
-        if (this.trial && answer.ok && answer.picture) measured(trial.key, trial.began, await this.drawing.take(answer.picture));
+        const answer = await send("/edit", { version: this.sheet.state.version, edits: trial.edits, try: true, view: this.drawing.view(), coarse: true });
+        if (this.trial && answer.ok && answer.picture) this.measure(trial.key, trial.began, await this.drawing.take(answer.picture));
       } catch {
         this.trial = null;
       }
@@ -123,15 +136,16 @@ export class Edits {
   }
 
   /** Forgets what was tried and shows the sheet as it is written. */
-  letGo() {
+  async letGo() {
     this.trial = null;
+    await send("/edit", { version: this.sheet.state.version, edits: [], try: true }).catch(() => null);
     return this.drawing.again();
   }
 
   /** An opacity while it is dragged: composed on the spot. */
   opacity(key, percent, began) {
     const shown = this.drawing.opacity(key, percent / 100);
-    if (shown) shown.then((detail) => painted().then(() => measured(key, began, detail)));
+    if (shown) shown.then((detail) => this.measure(key, began, detail));
     return shown != null;
   }
 }

@@ -7,8 +7,8 @@ async function answer(response) {
 
 /** Asks for something; what is given goes into the address. */
 export async function ask(path, given = {}) {
-  const query = new URLSearchParams(Object.entries(given).filter(([, value]) => value != null));
-  return answer(await fetch(`${path}?${query}`, { headers: { Accept: "application/json" } }));
+  const query = String(new URLSearchParams(Object.entries(given).filter(([, value]) => value != null)));
+  return answer(await fetch(query ? `${path}?${query}` : path, { headers: { Accept: "application/json" } }));
 }
 
 /** Sends a wish. */

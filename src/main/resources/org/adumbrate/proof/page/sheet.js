@@ -9,8 +9,11 @@ import { within } from "./keys.js";
 export class Sheet extends EventTarget {
   constructor() {
     super();
-    this.state = { version: 0, text: "", values: [], complaints: [], outputs: [], undo: null, redo: null, decided: null, sheet: { widthMm: 420, heightMm: 297 } };
+    this.state = { version: 0, text: "", values: [], complaints: [], outputs: [], undo: null, redo: null, decided: [] };
     this.scene = { things: [], floors: [], horizonMm: null };
+    this.size = { widthMm: 420, heightMm: 297 };
+    this.isSized = false;
+    this.unpenned = [];
     this.findings = [];
     this.troubles = [];
     this.selected = null;
@@ -26,7 +29,9 @@ export class Sheet extends EventTarget {
       this.byKey = new Map(told.values.map((value) => [value.key, value]));
       if (this.selected && !this.holds(this.selected)) this.selected = null;
     } else if (kind === "scene") {
+      if (!told.things) return;
       this.scene = { horizonMm: null, floors: [], ...told };
+      if (told.sheet) Object.assign(this, { size: told.sheet, isSized: true });
     } else {
       this.findings = told.findings ?? [];
       this.troubles = told.troubles ?? [];
@@ -67,6 +72,11 @@ export class Sheet extends EventTarget {
     return this.thing(key) !== undefined || this.state.values.some((value) => value.written && within(value.key, key));
   }
 
+  /** All that is drawn for a key: height lines share theirs. */
+  things(key) {
+    return this.scene.things.filter((thing) => thing.key === key);
+  }
+
   /** What is drawn for a key, if it can be pointed at. */
   thing(key) {
     return this.scene.things.find((thing) => thing.key === key);
@@ -103,7 +113,7 @@ export class Sheet extends EventTarget {
 
   /** Colours of the sheet: those of its lines first, then those that the sheet file names. */
   colors() {
-    const found = new Set();
+    const found = new Set(this.unpenned.map((each) => each.color));
     for (const value of this.state.values) {
       if (value.type === "color") {
         value.words.forEach((each) => found.add(each));

@@ -11,9 +11,9 @@ export function painted() {
  * Leaves a measure of one edit, from the hand to the picture on screen; `exact` says whether that picture is final.
  * @param {string} key
  * @param {number} began
- * @param {{exact?: boolean}} detail of what was painted
+ * @param {boolean} exact
  */
-export async function measured(key, began, detail) {
+export async function measured(key, began, exact) {
   const end = await painted();
-  performance.measure("edit", { start: Math.min(began, end), end, detail: { key, exact: detail?.exact !== false } });
+  performance.measure("edit", { start: Math.min(began, end), end, detail: { key, exact } });
 }

@@ -1,9 +1,12 @@
-import { el, shape } from "../dom.js";
+import { el } from "../dom.js";
 import { Control } from "./control.js";
 import { bounded, isWeight, parsed, plain, stepped, written } from "./quantity.js";
 
 /** CSS pixels of a drag for one step. */
 const PULL = 5;
+
+/** CSS pixels of the scale of a percentage. */
+const SCALE = 60;
 
 /** A number: stepped, dragged along the line, typed over. Percentages have a scale beside them, weights a line as heavy. */
 export class NumberControl extends Control {
@@ -14,7 +17,8 @@ export class NumberControl extends Control {
     set("aria-valuenow", parts ? parts.number : 0);
     set("aria-valuemin", min ?? NaN);
     set("aria-valuemax", max ?? NaN);
-    const shown = parts ? [el("span.figure", {}, plain(parts.number)), parts.unit ? el("span.unit", {}, `${parts.unit === "deg" ? "" : "\u202f"}${parts.unit === "deg" ? "°" : parts.unit}`) : null] : [el("span.figure", {}, text || "–")];
+    const unit = parts && (parts.unit || (BARE.has(this.value.units[0]) ? this.value.units[0] : ""));
+    const shown = parts ? [el("span.figure", {}, plain(parts.number)), unit ? el(parts.unit ? "span.unit" : "span.unit.unsaid", {}, unit === "deg" || unit === "°" ? "°" : `\u2009${unit}`) : null] : [el("span.figure", {}, text || "–")];
     this.element.replaceChildren(...shown.filter(Boolean), ...this.extra(parts));
     this.element.classList.add("number");
   }
@@ -22,7 +26,6 @@ export class NumberControl extends Control {
   extra(parts) {
     if (this.isShare && parts) return [this.scale(parts.number)];
     if (isWeight(this.value) && parts && /^(mm)?$/.test(parts.unit)) return [sample(parts.number)];
-    if (this.value.units[0] === "%" && parts && !parts.unit) return [el("span.unit", {}, "\u202f%")];
     return [];
   }
 
@@ -31,8 +34,11 @@ export class NumberControl extends Control {
   }
 
   scale(number) {
-    const x = 3 + (number / 100) * 60;
-    return shape("svg.scale", { viewBox: "0 0 66 12", width: 66, height: 12, "aria-hidden": "true" }, shape("path.rest", { d: "M3 6H63" }), shape("path.share", { d: `M3 6H${x}` }), shape("rect.knob", { x: x - 3, y: 2.5, width: 6, height: 7 }));
+    const share = el("span.share");
+    const knob = el("span.knob");
+    share.style.width = `${(number / 100) * SCALE}px`;
+    knob.style.left = `${(number / 100) * SCALE}px`;
+    return el("span.scale", { "aria-hidden": "true" }, share, knob);
   }
 
   step(ways, isFine, began) {
@@ -109,7 +115,7 @@ export class NumberControl extends Control {
   slide(drag, event, scale) {
     const shown = scale.isConnected ? scale : this.element.querySelector(".scale");
     const box = shown.getBoundingClientRect();
-    const share = (event.clientX - box.left - (3 / 66) * box.width) / ((60 / 66) * box.width);
+    const share = (event.clientX - box.left) / box.width;
     this.tryOut(drag, Math.round(Math.min(1, Math.max(0, share)) * 100));
   }
 
@@ -133,9 +139,16 @@ export class NumberControl extends Control {
   }
 }
 
+/** Units that are set even where the sheet file leaves them out. */
+const BARE = new Set(["deg", "dpi", "%"]);
+
 const UNITS = new Set(["m", "mm"]);
 
-/** A line as heavy as it is printed, seen at print size. */
+/** A line as heavy as it is printed, seen at print size; less than a pixel is a lighter line of one pixel. */
 function sample(weight) {
-  return shape("svg.sample", { viewBox: "0 0 64 12", width: 64, height: 12, "aria-hidden": "true" }, shape("path", { d: "M2 6H62", "stroke-width": Math.max(0.4, (weight * 96) / 25.4) }));
+  const pixels = (weight * 96) / 25.4;
+  const line = el("span", {});
+  line.style.height = `${Math.max(1, pixels)}px`;
+  line.style.opacity = String(Math.max(0.35, Math.min(1, pixels)));
+  return el("span.sample", { "aria-hidden": "true" }, line);
 }

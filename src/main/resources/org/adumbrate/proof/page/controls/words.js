@@ -1,4 +1,4 @@
-import { el, shape } from "../dom.js";
+import { el } from "../dom.js";
 import { Control } from "./control.js";
 import { choose } from "./list.js";
 
@@ -15,7 +15,7 @@ export class WordControl extends Control {
   }
 
   face(text) {
-    return [text || "–"];
+    return [el("span.figure", {}, text || "–")];
   }
 
   get words() {
@@ -72,7 +72,7 @@ export class ColorControl extends WordControl {
   }
 
   face(text) {
-    return text ? [stroke(text), text.startsWith("#") ? el("span.hex", {}, text) : el("span", {}, text)] : ["–"];
+    return text ? [stroke(text), text.startsWith("#") ? el("span.figure.hex", {}, text) : el("span.figure", {}, text)] : ["–"];
   }
 
   item(name) {
@@ -85,9 +85,20 @@ export class ColorControl extends WordControl {
   }
 }
 
-/** A text without words to choose from, and texts with suggestions. */
-export class TextControl extends WordControl {}
+/** Texts: names of files and of what the sheet has, times, sizes. Of a file to be made the words are endings. */
+export class TextControl extends WordControl {
+  get words() {
+    const { type, words } = this.value;
+    if (type === "output") {
+      const stem = this.text.replace(/\.[^./]*$/, "");
+      return stem ? words.map((ending) => (this.text.endsWith(ending) ? this.text : stem + ending)) : [];
+    }
+    return type === "name" && words.length === 0 ? this.page.sheet.names(`${this.value.key.split(".").at(-1)}s`) : words;
+  }
+}
 
 function stroke(color) {
-  return shape("svg.stroke", { viewBox: "0 0 24 12", width: 24, height: 12, "aria-hidden": "true" }, shape("path.edge", { d: "M1 6H23" }), shape("path", { d: "M1 6H23", stroke: color }));
+  const made = el("span.stroke", { "aria-hidden": "true" });
+  made.style.backgroundColor = color;
+  return made;
 }

@@ -1,5 +1,6 @@
 import { calmly, el, word } from "../dom.js";
 import { ask } from "../server.js";
+import { hint } from "./pane.js";
 import { WORDS } from "./overlay.js";
 
 /** The words beside what is selected: what it is, how tall, and the floors it could stand on instead. */
@@ -37,6 +38,7 @@ export class Label {
     const thing = this.thing;
     this.element.hidden = !thing;
     if (!thing) {
+      hint("");
       this.floors = [];
       return;
     }
@@ -44,9 +46,9 @@ export class Label {
     const others = thing.kind === "figure" ? this.floors.filter((floor) => floor.name !== thing.floor) : [];
     this.element.replaceChildren(
       el("p", {}, facts),
-      others.length ? el("p.quiet", {}, "or on ", ...others.flatMap((floor, k) => [k ? ", " : "", word(floor.name, () => this.onto(floor.name), { title: `${floor.heightMm.toFixed(1)} mm tall there`, tabindex: -1 })])) : "",
-      el("p.quiet", {}, HINTS[thing.kind]?.(others.length > 0) ?? "", " ", word("remove", () => this.sheet.tell("remove", { key: thing.key }), { tabindex: -1 })),
+      el("p.quiet", {}, ...(others.length ? ["or on ", ...others.flatMap((floor, k) => [k ? ", " : "", word(floor.name, () => this.onto(floor.name), { title: `${floor.heightMm.toFixed(1)} mm tall there`, tabindex: -1 })]), " · "] : []), word("remove", () => this.sheet.tell("remove", { key: thing.key }), { tabindex: -1 })),
     );
+    hint(HINTS[thing.kind]?.(others.length > 0) ?? "");
     this.place();
   }
 
@@ -58,10 +60,12 @@ export class Label {
     const [x0] = this.pane.view.at([left, top]);
     const [x1, y] = this.pane.view.at([right, this.foot?.[1] ?? top]);
     const { offsetWidth, offsetHeight } = this.element;
-    const x = x1 + 18 + offsetWidth < width / density ? x1 + 18 : x0 - 18 - offsetWidth;
+    const isBeside = x1 + 18 + offsetWidth < width / density;
+    const x = isBeside ? x1 + 18 : x0;
+    const down = isBeside ? y - offsetHeight / 2 : y + 16;
     const fit = (value, size, room) => Math.max(4, Math.min(room - size - 4, value));
     this.element.style.left = `${fit(x, offsetWidth, width / density)}px`;
-    this.element.style.top = `${fit(y - offsetHeight / 2, offsetHeight, height / density)}px`;
+    this.element.style.top = `${fit(down, offsetHeight, height / density)}px`;
   }
 
   /** Stands the person on another floor. */

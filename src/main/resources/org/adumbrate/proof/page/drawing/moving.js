@@ -40,6 +40,7 @@ export class Moving {
     if (!spot || (!handle && !spot.isFoot && thing.kind !== "point")) return;
     event.preventDefault();
     event.stopPropagation();
+    this.sheet.mark(null, "drawing");
     if (handle) this.corner = Number(handle.dataset.handle);
     this.grip = { spot, from: this.pane.mm(event), origin: spotAt(this.overlay, spot), id: event.pointerId, isMoving: false, began: event.timeStamp };
   }
@@ -90,8 +91,7 @@ export class Moving {
     this.grip = null;
     hint("");
     if (!grip.isMoving) return;
-    const done = await this.edits.set(grip.spot.key, grip.spot.written(grip.place), grip.began);
-    if (!done) this.settle();
+    await this.write(grip.spot, grip.place, grip.began);
   }
 
   cancel(event) {
@@ -121,11 +121,16 @@ export class Moving {
     this.overlay.moved.set(spot.id, place);
     this.overlay.drawSoon();
     this.sheet.tell("moving", { key: spot.key, place });
+    await this.write(spot, place, began);
+    return true;
+  }
+
+  /** Writes a place; until all that is on its way is written, things are shown where the hand has put them. */
+  async write(spot, place, began) {
     this.nudges += 1;
     const done = await this.edits.set(spot.key, spot.written(place), began);
     this.nudges -= 1;
     if (!done && this.nudges === 0) this.settle();
-    return true;
   }
 
   /** The next corner of a region, the other way around with `back`. */

@@ -31,23 +31,23 @@ export class Overlay {
     const focused = document.activeElement?.closest?.("#overlay [data-key]")?.dataset.key;
     this.layers.horizon.replaceChildren(...this.horizon(horizonMm));
     this.draw_things(things);
-    this.layers.found.replaceChildren(...this.sheet.findings.flatMap((finding) => (finding.at ?? []).map((place) => this.ring(place, finding.text))));
+    this.layers.found.replaceChildren(...this.sheet.findings.filter((finding) => finding.severity !== "note").flatMap((finding) => (finding.at ?? []).map((place) => this.ring(place, finding.text))));
     this.layers.marked.replaceChildren(...this.mark(this.sheet.marked));
-    const chosen = this.sheet.selected ? things.find((thing) => thing.key === this.sheet.selected) : null;
-    this.layers.chosen.replaceChildren(...(chosen ? this.chosen(chosen) : this.mark(this.sheet.selected)));
+    const chosen = this.sheet.selected ? this.sheet.things(this.sheet.selected) : [];
+    this.layers.chosen.replaceChildren(...(chosen.length ? chosen.flatMap((thing) => this.chosen(thing)) : this.mark(this.sheet.selected)));
     if (focused && !document.activeElement?.dataset?.key) this.focus(focused);
   }
 
   draw_things(things) {
-    const kept = new Map([...this.layers.things.children].map((each) => [each.dataset.key, each]));
+    const kept = [...this.layers.things.children];
     for (const thing of things) {
-      let hit = kept.get(thing.key);
+      const at = kept.findIndex((each) => each.dataset.key === thing.key);
+      let [hit] = at < 0 ? [] : kept.splice(at, 1);
       const isBody = BODIES.has(thing.kind);
       if (!hit) {
         hit = shape(isBody ? "rect" : "path", { "data-key": thing.key, role: "button", tabindex: -1, class: isBody ? "body" : "edge" });
         this.layers.things.append(hit);
       }
-      kept.delete(thing.key);
       hit.setAttribute("aria-label", this.name(thing));
       hit.setAttribute("aria-pressed", String(thing.key === this.sheet.selected));
       if (isBody) set(hit, this.rect(thing.box));
@@ -69,6 +69,10 @@ export class Overlay {
 
   path(thing) {
     const places = thing.points?.map((place, k) => this.pane.view.at(this.spot(thing.pointKeys?.[k], place)));
+    if (thing.kind === "height" && thing.foot && thing.head) {
+      const [foot, head] = [thing.foot, thing.head].map((place) => this.pane.view.at(place));
+      return `M${foot.join(" ")}L${head.join(" ")}`;
+    }
     if (thing.kind === "point" && places) {
       const [x, y] = places[0];
       return `M${x - 9} ${y}H${x + 9}M${x} ${y - 9}V${y + 9}`;
@@ -89,7 +93,7 @@ export class Overlay {
 
   horizon(height) {
     if (height == null) return [];
-    const { widthMm } = this.sheet.state.sheet;
+    const { widthMm } = this.sheet.size;
     const [x0, y] = this.pane.view.at([0, height]);
     const [x1] = this.pane.view.at([widthMm, height]);
     const isNear = this.sheet.selected && within(this.sheet.selected, "camera");
@@ -105,9 +109,9 @@ export class Overlay {
   mark(key) {
     if (!key) return [];
     if (this.outline?.key === key && this.outline.d) return [this.drawn(this.outline.d)];
-    const thing = this.sheet.scene.things.find((each) => each.key === key || within(key, each.key));
-    if (!thing) return [];
-    return [BODIES.has(thing.kind) ? shape("rect", { ...this.rect(thing.box, 4), rx: 5 }) : shape("path", { d: this.path(thing) })];
+    const exact = this.sheet.things(key);
+    const things = exact.length ? exact : this.sheet.scene.things.filter((each) => within(key, each.key));
+    return things.map((thing) => BODIES.has(thing.kind) ? shape("rect", { ...this.rect(thing.box, 4), rx: 5 }) : shape("path", { d: this.path(thing) }));
   }
 
   drawn(d) {

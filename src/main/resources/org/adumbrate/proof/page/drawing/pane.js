@@ -21,13 +21,13 @@ export class Pane extends EventTarget {
     this.picture = new Picture(this.canvas);
     this.painted = null;
     this.fits = true;
-    this.view = new View(sheet.state.sheet, this.size()).fitted();
+    this.view = new View(sheet.size, this.size()).fitted();
     this.showSoon = eachFrame(() => this.show());
     this.words();
     for (const kind of ["painted", "coarse", "exact"]) this.picture.addEventListener(kind, (event) => this.hear(kind, event.detail));
     new ResizeObserver(() => this.resized()).observe(this.element);
     this.watchDensity();
-    sheet.on("state", () => this.sized());
+    sheet.on("scene", () => this.sized());
   }
 
   size() {
@@ -44,9 +44,9 @@ export class Pane extends EventTarget {
   }
 
   sized() {
-    const { widthMm, heightMm } = this.sheet.state.sheet;
+    const { widthMm, heightMm } = this.sheet.size;
     const before = this.view.sheet;
-    if (before.widthMm !== widthMm || before.heightMm !== heightMm) this.go(new View(this.sheet.state.sheet, this.size()).fitted(), true);
+    if (!this.painted || before.widthMm !== widthMm || before.heightMm !== heightMm) this.go(new View(this.sheet.size, this.size()).fitted(), true);
   }
 
   /** Another view, shown at once as far as the picture at hand allows, then exactly. */
@@ -59,15 +59,15 @@ export class Pane extends EventTarget {
   }
 
   show() {
-    const seen = this.view.seen;
-    if (seen) return this.picture.show(seen);
-    return null;
+    const { seen } = this.view;
+    return seen && this.sheet.isSized ? this.picture.show(seen) : null;
   }
 
   /** Lays paper and picture where the view says. */
   lay() {
     const { density } = this.view.pane;
     const [width, height] = this.view.whole;
+    this.paper.hidden = !this.sheet.isSized;
     place(this.paper, [this.view.left / density, this.view.top / density, width / density, height / density]);
     this.canvas.hidden = !this.painted;
     if (this.painted) place(this.canvas, this.view.box(this.painted));

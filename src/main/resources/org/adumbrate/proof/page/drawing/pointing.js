@@ -19,7 +19,7 @@ export class Pointing {
 
   over(event) {
     const mm = this.pane.mm(event);
-    const { widthMm, heightMm } = this.sheet.state.sheet;
+    const { widthMm, heightMm } = this.sheet.size;
     const isOn = mm[0] >= 0 && mm[1] >= 0 && mm[0] <= widthMm && mm[1] <= heightMm;
     this.place.textContent = isOn ? `${mm[0].toFixed(1)}, ${mm[1].toFixed(1)} mm` : "";
     if (event.buttons || this.pane.isBusy?.()) return;

@@ -1,0 +1,78 @@
+import { el, shape } from "../dom.js";
+import { choose } from "../controls/list.js";
+import { ask } from "../server.js";
+import { add } from "./offers.js";
+import { freeName } from "./names.js";
+
+const known = new Map();
+
+/** The outlines of a kind, asked for once. */
+async function outlines(kind) {
+  if (!known.has(kind)) known.set(kind, await ask("/outlines", { kind }));
+  return known.get(kind);
+}
+
+/** An outline as drawn, as tall as it would stand on the sheet, within what a list can hold. */
+function drawn(outline, pixels) {
+  const box = outline.box ?? [-outline.height / 2, -outline.height, outline.height / 2, 0];
+  const height = Math.min(96, Math.max(14, pixels));
+  const width = Math.min(120, (height * Math.max(0.1, box[2] - box[0])) / Math.max(0.01, outline.height));
+  const air = outline.height * 0.04;
+  return shape("svg.outline", { viewBox: `${box[0] - air} ${box[1] - air} ${box[2] - box[0] + 2 * air} ${box[3] - box[1] + 2 * air}`, width, height, "aria-hidden": "true" }, shape("path", { d: outline.d, "vector-effect": "non-scaling-stroke" }));
+}
+
+/** Lets choose an outline, shown at the size that it would have in the middle of what is seen. */
+async function chosen(page, anchor, kind, does) {
+  const list = await outlines(kind);
+  const mm = await standing(page, list[0]);
+  const items = list.map((outline) => {
+    const pixels = kind === "bird" ? 26 : ((mm / (list[0].nominalM || 1.7)) * (outline.nominalM || 1.7) * page.pane.view.scale) / page.pane.view.pane.density;
+    return { name: outline.name, inner: el("span.outline-item", {}, drawn(outline, pixels), el("span", {}, outline.name.replaceAll("-", " "))), does: () => does(outline) };
+  });
+  choose(anchor, items, { label: `${kind === "figure" ? "people" : `${kind}s`}, as drawn` });
+}
+
+async function standing(page) {
+  const people = page.sheet.scene.things.filter((thing) => thing.kind === "figure" && thing.head && thing.foot);
+  const tall = people.map((thing) => thing.foot[1] - thing.head[1]).sort((one, other) => one - other);
+  return tall[Math.floor(tall.length / 2)] ?? 18;
+}
+
+/** Another person: chosen, then stood on the sheet. */
+export function addFigure(page, anchor) {
+  return chosen(page, anchor, "figure", (outline) => page.stand(outline, async ({ foot, floor }) => {
+    const count = page.sheet.scene.things.filter((thing) => thing.kind === "figure").length;
+    const has = page.sheet.state.values.some((value) => value.written && value.key.startsWith("figures"));
+    const item = `{ outline: ${outline.name}, foot: [${foot.map((side) => Number(side.toFixed(1))).join(", ")}]${floor ? `, floor: ${floor}` : ""} }`;
+    const done = await page.edits.make([has ? { do: "add", key: "figures", value: item } : { do: "set", key: "figures", value: `[${item}]` }], "figures");
+    if (done) page.visit(`figures[${nextIndex(page.sheet, count)}]`);
+  }));
+}
+
+function nextIndex(sheet, least) {
+  const numbers = sheet.state.values.filter((value) => value.written).map((value) => Number(/^figures\[(\d+)\]/.exec(value.key)?.[1] ?? -1));
+  return Math.max(...numbers, least > 0 ? 0 : 0);
+}
+
+/** Planting or birds: an outline, then a region that is there, or one drawn now. */
+export function addScatter(page, anchor, holder, kind) {
+  return chosen(page, anchor, kind, (outline) => {
+    const stem = holder === "birds" ? "flock" : "bed";
+    const into = (region) => add(page, holder, freeName(page.sheet, holder, stem), `{ outlines: [${outline.name}], region: ${region}${holder === "planting" ? floor(page.sheet) : ""} }`);
+    const draw = () => page.trace(holder === "birds" ? "where they fly" : "where they grow", async (points) => {
+      const region = freeName(page.sheet, "regions", holder === "birds" ? "sky" : "bed");
+      const scatter = freeName(page.sheet, holder, stem);
+      const has = (name) => page.sheet.names(name).length > 0;
+      const edit = (name, key, value) => (has(name) ? { do: "add", key: name, value: `{ ${key}: ${value} }` } : { do: "set", key: `${name}.${key}`, value });
+      const done = await page.edits.make([edit("regions", region, points), edit(holder, scatter, `{ outlines: [${outline.name}], region: ${region}${holder === "planting" ? floor(page.sheet) : ""} }`)], `${holder}.${scatter}`);
+      if (done) page.visit(`${holder}.${scatter}`);
+    });
+    const regions = page.sheet.names("regions");
+    choose(document.querySelector("#pane"), [...regions.map((name) => ({ name, does: () => into(name) })), { name: "a region drawn now", inner: el("em", {}, "a region drawn now"), does: draw }], { label: "region" });
+  });
+}
+
+function floor(sheet) {
+  const floors = sheet.names("floors");
+  return floors.length > 1 ? `, floor: ${floors[0]}` : "";
+}

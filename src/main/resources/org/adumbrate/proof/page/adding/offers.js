@@ -1,0 +1,81 @@
+import { word } from "../dom.js";
+import { choose } from "../controls/list.js";
+import { typeOver } from "../controls/entry.js";
+import { said, section, steps } from "../keys.js";
+import { addFigure, addScatter } from "./entourage.js";
+import { beginning, OUTPUTS } from "./beginnings.js";
+import { freeName } from "./names.js";
+
+/** What may be added to an item: words that write a first value, from which one goes on. */
+export function offerWords(values, page) {
+  return values.map((value) => {
+    const name = steps(value.key).slice(1).join(" ").replace(/^\S*\[\d+\] /, "").replaceAll("-", " ");
+    return word(lastWords(value, name), (event) => begin(value, page, event.currentTarget), { title: value.meaning || null, class: "word margin" });
+  });
+}
+
+function lastWords(value, name) {
+  const parts = name.split(" ");
+  return steps(value.key).length > 2 ? parts.slice(-(steps(value.key).length - 2)).join(" ") : parts.join(" ");
+}
+
+/** Writes a first value; where none is obvious, asks for it. */
+export function begin(value, page, anchor) {
+  const text = beginning(value, page.sheet);
+  const write = async (typed) => {
+    if (await page.edits.set(value.key, typed)) page.visit(value.key);
+  };
+  if (text !== null) write(text);
+  else if (value.words.length && value.type !== "output") choose(anchor, value.words.map((name) => ({ name, does: () => write(name) })), { label: said(value.key) });
+  else typeOver(anchor, "", { label: said(value.key), isFresh: true, hint: value.meaning, done: write });
+}
+
+/**
+ * What may be added to a section, or to the sheet file where `holder` is "".
+ * @returns {{text: string, meaning?: string, does: (anchor: HTMLElement) => void}[]}
+ */
+export function sectionOffers(holder, page) {
+  const { sheet } = page;
+  if (OFFERS[holder]) return OFFERS[holder](page);
+  if (holder !== "") return [];
+  const has = new Set(sheet.state.values.filter((value) => value.written).map((value) => section(value.key)));
+  return Object.keys(OFFERS).filter((name) => !has.has(name) && sheet.value(name)).flatMap((name) => OFFERS[name](page));
+}
+
+const OFFERS = {
+  passes: (page) => unwritten(page, "passes", (name) => `${/^[aeiou]/.test(name) ? "an" : "a"} ${name.replaceAll("-", " ")} pass`),
+  floors: (page) => [{ text: "another floor", does: (anchor) => named(page, anchor, "floors", "floor", "0 m") }],
+  regions: (page) => [{ text: "another region", does: () => page.trace("region", (points) => add(page, "regions", freeName(page.sheet, "regions", "region"), points)) }],
+  pens: (page) => page.sheet.unpenned.slice(0, 6).map(({ color, strokes }) => ({
+    text: `a pen for ${color}, ${strokes} ${strokes === 1 ? "line" : "lines"} without one`,
+    does: () => add(page, "pens", freeName(page.sheet, "pens", `pen-${color.replace("#", "")}`), `{ color: "${color}", width: 0.18 mm }`, "width"),
+  })),
+  cut: () => [],
+  veils: (page) => [{ text: "another veil", does: (anchor) => choose(anchor, page.sheet.colors().filter((color) => color.startsWith("#")).map((color) => ({ name: color, does: () => add(page, "veils", freeName(page.sheet, "veils", "veil"), `{ color: "${color}", fill: white, opacity: 40 }`, "opacity") })), { label: "lines that the veil fills" }) }],
+  figures: (page) => [{ text: "another person", does: (anchor) => addFigure(page, anchor) }],
+  planting: (page) => [{ text: "planting", does: (anchor) => addScatter(page, anchor, "planting", "plant") }],
+  birds: (page) => [{ text: "birds", does: (anchor) => addScatter(page, anchor, "birds", "bird") }],
+  deliver: (page) => unwritten(page, "deliver", (name) => `${/^[aeious]v/.test(name) ? "an" : "a"} ${name.replaceAll("-", " ")}`, (name) => OUTPUTS[name] && `out/${name}.${OUTPUTS[name]}`),
+};
+
+/** Parts of a section that have their own key and are not written. */
+function unwritten(page, name, text, first = () => null) {
+  const open = page.sheet.state.values.filter((value) => !value.written && steps(value.key).length === 2 && section(value.key) === name);
+  return open.map((value) => {
+    const part = steps(value.key)[1];
+    return { text: text(part), meaning: value.meaning, does: (anchor) => (first(part) ? page.edits.set(value.key, first(part)) : begin(value, page, anchor)) };
+  });
+}
+
+function named(page, anchor, holder, stem, value) {
+  typeOver(anchor, freeName(page.sheet, holder, stem), { label: `name of the ${stem}`, done: (name) => add(page, holder, name, value) });
+}
+
+/** Adds something under a name of its own, and goes to it. */
+export async function add(page, holder, name, value, visit = "") {
+  const has = page.sheet.state.values.some((each) => each.written && section(each.key) === holder);
+  const edit = has ? { do: "add", key: holder, value: `{ ${name}: ${value} }` } : { do: "set", key: `${holder}.${name}`, value };
+  const done = await page.edits.make([edit], `${holder}.${name}`);
+  if (done) page.visit(`${holder}.${name}${visit && `.${visit}`}`);
+  return done;
+}

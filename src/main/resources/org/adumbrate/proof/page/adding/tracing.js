@@ -1,0 +1,88 @@
+import { calmly, shape } from "../dom.js";
+import { point } from "../drawing/spots.js";
+import { ask } from "../server.js";
+import { hint } from "../drawing/pane.js";
+
+/**
+ * Draws a region corner by corner. Corners snap to ends, crossings and lines; with keys alone the arrows move a cross,
+ * space sets a corner. Enter, or a click on the first corner, closes it; Backspace takes the last corner back; Escape leaves it.
+ */
+export function tracing(page) {
+  const { pane, overlay } = page;
+  return (what, done) => {
+    const { width, height, density } = pane.view.pane;
+    const corners = [];
+    let at = pane.view.mm([width / 2 / density, height / 2 / density]);
+    let snapped = null;
+    const layer = overlay.layers.ghost;
+    const snap = calmly(60, async () => {
+      const [x, y] = at;
+      const near = await ask("/snap", { x: x.toFixed(2), y: y.toFixed(2), reach: pane.view.length(9).toFixed(2) }).catch(() => ({}));
+      snapped = near.at && Math.hypot(near.at[0] - at[0], near.at[1] - at[1]) <= pane.view.length(12) ? near.at : null;
+      draw();
+    });
+    const place = () => (snapped ?? at).map((side) => Math.round(side * 10) / 10);
+
+    function draw() {
+      const [x, y] = pane.view.at(place());
+      const line = [...corners, place()].map((corner) => pane.view.at(corner).map((side) => side.toFixed(1)).join(" ")).join("L");
+      layer.replaceChildren(shape("path", { d: `M${line}${corners.length > 1 ? "Z" : ""}` }), ...corners.map((corner) => { const [cx, cy] = pane.view.at(corner); return shape("circle.ring", { cx, cy, r: 4 }); }), shape("path.cross", { d: `M${x - 9} ${y}H${x + 9}M${x} ${y - 9}V${y + 9}` }));
+      hint(`${what}: ${corners.length ? `${corners.length} ${corners.length === 1 ? "corner" : "corners"}; ` : ""}click or space sets a corner; Enter closes it; Backspace takes one back; Escape leaves it`);
+    }
+    function to(next) {
+      at = next;
+      snapped = null;
+      draw();
+      snap();
+    }
+    function set() {
+      const [first] = corners;
+      if (corners.length > 2 && Math.hypot(first[0] - place()[0], first[1] - place()[1]) < pane.view.length(8)) close();
+      else { corners.push(place()); draw(); }
+    }
+    function close() {
+      if (corners.length < 3) {
+        hint("a region has three corners at least");
+        return;
+      }
+      leave();
+      done(`[${corners.map(point).join(", ")}]`);
+    }
+    const move = (event) => to(pane.mm(event));
+    const down = (event) => {
+      if (event.button !== 0 || !event.target.closest("#pane")) return;
+      event.preventDefault();
+      event.stopPropagation();
+      if (!snapped) at = pane.mm(event);
+      set();
+    };
+    const key = (event) => {
+      const step = event.shiftKey ? 0.1 : 1;
+      const ways = { ArrowLeft: [-step, 0], ArrowRight: [step, 0], ArrowUp: [0, -step], ArrowDown: [0, step] }[event.key];
+      if (ways) to([place()[0] + ways[0], place()[1] + ways[1]]);
+      else if (event.key === " ") set();
+      else if (event.key === "Enter") close();
+      else if (event.key === "Backspace") { corners.pop(); draw(); }
+      else if (event.key === "Escape") leave();
+      else return;
+      event.preventDefault();
+      event.stopPropagation();
+    };
+    function leave() {
+      pane.element.removeEventListener("pointermove", move);
+      window.removeEventListener("pointerdown", down, true);
+      window.removeEventListener("keydown", key, true);
+      pane.removeEventListener("view", draw);
+      layer.replaceChildren();
+      hint("");
+      page.sheet.taking = false;
+    }
+    page.sheet.taking = true;
+    pane.element.addEventListener("pointermove", move);
+    window.addEventListener("pointerdown", down, true);
+    window.addEventListener("keydown", key, true);
+    pane.addEventListener("view", draw);
+    pane.element.focus({ preventScroll: true });
+    draw();
+  };
+}

@@ -1,0 +1,108 @@
+package org.adumbrate.proof.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+
+class PageAddingTest extends ProofPageTest {
+    @Test
+    void aPersonIsChosenAsDrawnAndPutDownWhereOnePoints() throws IOException {
+        offer("another person");
+        page.await(() -> page.has("#lists [role=option] svg.outline path"));
+        page.press("s", Keys.ENTER);
+        page.await(() -> page.has("#overlay .ghost path"));
+        page.click(100, 70);
+        page.await(() -> page.line("foot: [100").startsWith("- { outline: s"), () -> page.said());
+        page.await(() -> page.has("#text .chosen") || page.focused().startsWith("figures[2]"));
+        page.press(Keys.CONTROL, "z");
+        page.await(() -> page.line("foot: [100").isEmpty());
+        assertThat(page.text()).isEqualTo(PageSheet.TEXT);
+    }
+
+    @Test
+    void aPersonIsAddedByKeysAlone() {
+        WebElement word = found("another person");
+        page.run("arguments[0].focus()", word);
+        page.press(Keys.ENTER);
+        page.await(() -> page.has("#lists [role=option]"));
+        page.press(Keys.ENTER);
+        page.await(() -> page.has("#overlay .ghost path"));
+        page.press(Keys.ARROW_RIGHT, Keys.ARROW_DOWN, Keys.ENTER);
+        page.await(() -> page.has("#text [data-key='figures[2].foot[0]']"));
+    }
+
+    @Test
+    void escapeLeavesWhatWasToBeAdded() throws IOException {
+        offer("another person");
+        page.await(() -> page.has("#lists [role=option]"));
+        page.press(Keys.ENTER);
+        page.await(() -> page.has("#overlay .ghost path"));
+        page.press(Keys.ESCAPE);
+        page.await(() -> !page.has("#overlay .ghost path"));
+        page.click(100, 70);
+        assertThat(page.text()).isEqualTo(PageSheet.TEXT);
+    }
+
+    @Test
+    void aRegionIsDrawnCornerByCorner() {
+        offer("another region");
+        page.click(62, 30);
+        page.click(72, 30);
+        page.click(72, 38);
+        page.press(Keys.ENTER);
+        page.awaitLine("region:", "[[62, 30], [72, 30], [72, 38]]");
+    }
+
+    @Test
+    void plantsGrowInARegionThatIsThere() {
+        offer("planting");
+        page.await(() -> page.has("#lists [role=option]"));
+        page.press(Keys.ENTER);
+        page.await(() -> page.has("#lists [role=option][aria-label='bed']"));
+        page.find("#lists [role=option][aria-label='bed']").click();
+        page.await(() -> page.has("#text [data-key='planting.bed.region']"));
+    }
+
+    @Test
+    void aColourWithoutAPenIsOfferedOne() {
+        offer("a pen for #c86400, 1 line without one");
+        page.awaitLine("#c86400", "width: 0.18 mm");
+        page.await(() -> page.focused().equals("pens.pen-c86400.width"));
+        page.await(() -> !page.find("#text").getText().contains("a pen for #c86400"));
+    }
+
+    @Test
+    void anOutputIsAdded() {
+        offer("an svg");
+        page.awaitLine("svg:", "out/svg.svg");
+    }
+
+    @Test
+    void whatAPersonMayHaveIsOfferedWhereItIsSelected() {
+        page.run("document.querySelector(\"[data-item='figures[0]']\").focus()");
+        page.press(Keys.ENTER);
+        page.await(() -> page.has("#text .rest.shown .offers"));
+        offer("stature");
+        page.awaitLine("standing", "stature: ");
+        page.await(() -> page.focused().equals("figures[0].stature"));
+    }
+
+    private void offer(String text) {
+        page.await(() -> page.driver().findElements(By.cssSelector("#text .word")).stream()
+                .anyMatch(word -> word.getText().equals(text)));
+        WebElement word = found(text);
+        page.run("arguments[0].scrollIntoView({ block: 'center' })", word);
+        word.click();
+    }
+
+    private WebElement found(String text) {
+        return page.driver().findElements(By.cssSelector("#text .word")).stream()
+                .filter(word -> word.getText().equals(text))
+                .findFirst()
+                .orElseThrow();
+    }
+}
