@@ -208,15 +208,15 @@ class ProofEditingTest {
 
     @Test
     void namesWithMarkupAreData() throws IOException {
-        JsonNode answer = proof.post(
-                "/edit",
-                "{\"version\": 1, \"edits\": [{\"do\": \"add\", \"key\": \"regions\","
-                        + " \"value\": \"{ '<script>alert(1)</script>': [[1, 1], [9, 1], [9, 9]] }\"}]}");
+        String name = "<img src=x onerror=alert(1)>&\u2028.svg";
+        Files.writeString(
+                folder.resolve(name), "<svg xmlns='http://www.w3.org/2000/svg'><path d='M-10-90H10V0H-10Z'/></svg>");
+        JsonNode answer = proof.set("figures[0].outline", name.replace("\u2028", "\\u2028"));
         assertThat(answer.get("ok").asBoolean()).as(answer.toString()).isTrue();
-        JsonNode scene = proof.get("/scene");
-        assertThat(scene.get("things").findValuesAsText("label")).contains("<script>alert(1)</script>");
-        String page = new String(proof.fetch("/").body(), StandardCharsets.UTF_8);
-        assertThat(page).doesNotContain("alert(1)");
+        assertThat(proof.get("/scene").get("things").findValuesAsText("label")).contains(name);
+        assertThat(new String(proof.fetch("/").body(), StandardCharsets.UTF_8)).doesNotContain("alert(1)");
+        String state = new String(proof.fetch("/state").body(), StandardCharsets.UTF_8);
+        assertThat(state).contains("onerror").doesNotContain("\u2028");
         assertThat(proof.fetch("/state").headers().firstValue("Content-Type")).hasValue("application/json");
     }
 

@@ -57,7 +57,13 @@ public final class ShownText {
         }
         EditResult.Span found = span.get();
         String typed = next.substring(found.newFrom(), found.newTo()).replace("\n", lineEnd());
-        return whole.substring(0, place(found.oldFrom())) + typed + whole.substring(place(found.oldTo()));
+        return joined(
+                joined(whole.substring(0, place(found.oldFrom())), typed), whole.substring(place(found.oldTo())));
+    }
+
+    /** Two line ends that come to stand together stay two. */
+    private static String joined(String before, String after) {
+        return before.endsWith("\r") && after.startsWith("\n") ? before + "\n" + after : before + after;
     }
 
     /** The first place of the whole text that is shown at a place, behind the mark. */
