@@ -135,6 +135,24 @@ class HouseRulesTest {
             .because("third parties stay in their room");
 
     @ArchTest
+    static final ArchRule theParserOfJsonStaysInItsRoom = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.adumbrate.json..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("com.fasterxml.jackson..")
+            .because("third parties stay in their room");
+
+    @ArchTest
+    static final ArchRule theWebServerStaysBehindItsDoor = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.adumbrate.proof.http..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("com.sun.net.httpserver..")
+            .because("whoever is not let in must not be answered");
+
+    @ArchTest
     static final ArchRule onlyTheCommandLinePrints = noClasses()
             .that()
             .resideOutsideOfPackage("org.adumbrate.cli..")
