@@ -258,7 +258,7 @@ final class Delivery {
         int channels = passes.channels();
         try (StripEncoder picture = Pictures.begin(file, format, rows)) {
             LightSink drawing = new FlatDrawing(canvas, channels, layers, format.channels(), picture);
-            passes.blend(canvas, channels, List.of(drawing), rows, share -> {});
+            passes.blend(canvas, channels, List.of(drawing), rows, share -> stages.at(kind, share));
             return new Output(file, kind, format.size(), format.dpi(), picture.finish());
         }
     }

@@ -30,11 +30,15 @@ final class DeliveryDesk {
     /** A bar moves smoothly enough so. */
     private static final long BETWEEN_NANOS = 50_000_000;
 
+    /** A strip of the largest sheet takes less. */
+    private static final long LONGEST_STOP_MS = 10_000;
+
     private final Path file;
     private final Memory memory;
     private final ClosingReport.Maker report;
     private final Events events;
     private final AtomicReference<Run> running = new AtomicReference<>();
+    private volatile Thread delivering;
 
     /** @param report makes the report of a delivery */
     DeliveryDesk(Path file, Memory memory, ClosingReport.Maker report, Events events) {
@@ -57,6 +61,7 @@ final class DeliveryDesk {
         }
         Thread thread = new Thread(() -> deliver(only, run), "delivering");
         thread.setDaemon(true);
+        delivering = thread;
         thread.start();
         return true;
     }
@@ -66,6 +71,19 @@ final class DeliveryDesk {
         Run run = running.get();
         if (run != null) {
             run.supersede();
+        }
+    }
+
+    /** Stops a delivery, and waits until what it leaves is whole. */
+    void end() {
+        stop();
+        Thread thread = delivering;
+        if (thread != null) {
+            try {
+                thread.join(LONGEST_STOP_MS);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
         }
     }
 

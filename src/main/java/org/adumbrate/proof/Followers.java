@@ -32,6 +32,8 @@ final class Followers {
     private final Events events;
     private final BlockingQueue<TextState> changes = new LinkedBlockingQueue<>();
     private HeldSheet sheet;
+    private Thread thread;
+    private volatile boolean ended;
     private final Map<String, Events.Event> latest = new ConcurrentHashMap<>();
     private Function<TextState, Map<String, Object>> told;
     private Looks looks;
@@ -63,16 +65,22 @@ final class Followers {
         sheet = open;
         told = state;
         looks = look;
-        Thread thread = new Thread(this::goOn, "what follows a change");
+        thread = new Thread(this::goOn, "what follows a change");
         thread.setDaemon(true);
         thread.setPriority(Thread.MIN_PRIORITY);
         thread.start();
     }
 
+    /** Tells nothing more. */
+    void end() {
+        ended = true;
+        thread.interrupt();
+    }
+
     private void goOn() {
         try {
             TextState state = sheet.text().state();
-            while (true) {
+            while (!ended) {
                 TextState next = afterwards(state);
                 if (next == null) {
                     next = changes.take();
@@ -113,7 +121,7 @@ final class Followers {
     }
 
     private void look(String name, TextState state, Look look) {
-        if (!changes.isEmpty()) {
+        if (!changes.isEmpty() || ended) {
             return;
         }
         try {

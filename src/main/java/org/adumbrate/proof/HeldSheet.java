@@ -77,6 +77,12 @@ final class HeldSheet {
         return looks.of(text.state().text());
     }
 
+    /** Lets all work on it end. */
+    void end() {
+        pictures.end();
+        looks.end();
+    }
+
     /** How long nothing was changed or tried, in milliseconds. */
     long quietMs() {
         return (System.nanoTime() - lastChange) / 1_000_000;

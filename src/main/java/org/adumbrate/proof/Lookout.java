@@ -16,6 +16,7 @@ final class Lookout {
     private final HeldSheet sheet;
     private final Path file;
     private Map<Path, FileStamp> named = Map.of();
+    private Thread thread;
 
     Lookout(HeldSheet sheet, Path file) {
         this.sheet = sheet;
@@ -25,9 +26,14 @@ final class Lookout {
     /** Begins, in a thread of its own. */
     void begin() {
         named = stamps();
-        Thread thread = new Thread(this::goOn, "looking out for changes");
+        thread = new Thread(this::goOn, "looking out for changes");
         thread.setDaemon(true);
         thread.start();
+    }
+
+    /** Looks no more. */
+    void end() {
+        thread.interrupt();
     }
 
     private void goOn() {

@@ -31,13 +31,12 @@ public final class ProofServer implements AutoCloseable {
     public record Decided(String key, String text) {}
 
     private final LoopbackServer server;
-    private final DeliveryDesk desk;
-    private final Memory memory;
+    private final List<Runnable> endings;
 
-    private ProofServer(LoopbackServer server, DeliveryDesk desk, Memory memory) {
+    /** @param endings what is ended once no page is served any more, in order */
+    private ProofServer(LoopbackServer server, List<Runnable> endings) {
         this.server = server;
-        this.desk = desk;
-        this.memory = memory;
+        this.endings = endings;
     }
 
     /**
@@ -69,8 +68,10 @@ public final class ProofServer implements AutoCloseable {
         events.welcome(() -> welcome(teller.of(sheet.text().state()), followers));
         LoopbackServer server = LoopbackServer.begin(port, routes, events);
         followers.begin(sheet, teller::of, new Looks(scenes));
-        new Lookout(sheet, file).begin();
-        return new ProofServer(server, desk, memory);
+        Lookout lookout = new Lookout(sheet, file);
+        lookout.begin();
+        return new ProofServer(
+                server, List.of(lookout::end, desk::end, followers::end, sheet::end, memory::close));
     }
 
     /** What is told of a state. */
@@ -115,11 +116,10 @@ public final class ProofServer implements AutoCloseable {
         return server.addressOnce();
     }
 
-    /** Tells all pages that it ends, stops a delivery, and ends. */
+    /** Tells all pages that it ends, stops what is going on, a delivery too, and ends. */
     @Override
     public void close() {
-        desk.stop();
         server.close();
-        memory.close();
+        endings.forEach(Runnable::run);
     }
 }

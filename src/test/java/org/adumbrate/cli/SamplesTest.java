@@ -45,10 +45,28 @@ class SamplesTest {
             args.addAll(List.of("--dpi", "50"));
         }
         args.remove("--watch"); // the same build, but one that ends
-        Cli result = Cli.run(args.toArray(String[]::new));
+        Cli result = args.get(0).equals("proof") ? served(args) : Cli.run(args.toArray(String[]::new));
         assertThat(result.code())
                 .as("adumbrate " + sample + "\n" + result.err())
                 .isZero();
+    }
+
+    /** A sheet held open and closed again; whatever port is free will do, and no browser is opened. */
+    private static Cli served(List<String> args) {
+        List<String> closed = new ArrayList<>(args);
+        int port = closed.indexOf("--port");
+        if (port >= 0) {
+            closed.subList(port, port + 2).clear();
+        }
+        closed.remove("--no-open");
+        if (!closed.contains("--help")) {
+            closed.add("--no-open");
+        }
+        try (ServingCli run = ServingCli.begin(closed.toArray(String[]::new))) {
+            return run.end();
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     @Test
@@ -63,6 +81,7 @@ class SamplesTest {
     void everyCommandsHelpHasSamplesThatRun() throws IOException {
         DemoCopy.kilnYard(folder);
         for (String command : List.of(
+                "proof",
                 "start",
                 "build",
                 "check",
