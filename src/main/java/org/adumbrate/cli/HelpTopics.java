@@ -15,6 +15,7 @@ final class HelpTopics implements Iterable<String> {
             "files",
             "sheet-file",
             "editing",
+            "proof",
             "passes",
             "pens",
             "cut",

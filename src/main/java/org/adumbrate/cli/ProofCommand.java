@@ -38,6 +38,8 @@ import picocli.CommandLine.Spec;
         },
         footer = {
             "",
+            "More: adumbrate help proof",
+            "",
             "Examples:",
             "  adumbrate proof passes/kiln-yard/kiln-yard.sheet.yaml",
             "  adumbrate proof passes/kiln-yard --port 8080 --no-open"
