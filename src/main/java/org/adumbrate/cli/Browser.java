@@ -32,8 +32,10 @@ final class Browser {
     }
 
     private static boolean byCommand(String address) {
-        Optional<List<String>> command = command(System.getProperty("os.name", ""), address, System.getenv("DISPLAY") != null
-                || System.getenv("WAYLAND_DISPLAY") != null);
+        Optional<List<String>> command = command(
+                System.getProperty("os.name", ""),
+                address,
+                System.getenv("DISPLAY") != null || System.getenv("WAYLAND_DISPLAY") != null);
         if (command.isEmpty()) {
             return false;
         }

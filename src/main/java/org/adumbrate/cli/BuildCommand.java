@@ -115,15 +115,10 @@ final class BuildCommand implements Callable<Integer> {
             return ExitCode.DONE;
         }
         if (watch) {
-            new WatchLoop(
-                            common,
-                            new Watch(file),
-                            anew ? Memory.inMemory() : KeptFolder.memoryBesideOutputs(),
-                            run -> {
-                                common.guard(SheetClaims.building(file, only, window != null));
-                                return SheetBuild.run(
-                                        file, only, resolution, part, common.progress(), run, SheetReport::new);
-                            })
+            new WatchLoop(common, new Watch(file), anew ? Memory.inMemory() : KeptFolder.memoryBesideOutputs(), run -> {
+                        common.guard(SheetClaims.building(file, only, window != null));
+                        return SheetBuild.run(file, only, resolution, part, common.progress(), run, SheetReport::new);
+                    })
                     .run();
             return ExitCode.DONE;
         }

@@ -34,8 +34,7 @@ final class EditResults {
     static Map<String, Object> of(Path file, EditResult result, boolean isDry) {
         if (result instanceof EditResult.Refused refused) {
             List<Map<String, Object>> reasons = refused.reasons().stream()
-                    .map(reason ->
-                            Json.object("line", reason.line(), "column", reason.column(), "text", reason.text()))
+                    .map(reason -> Json.object("line", reason.line(), "column", reason.column(), "text", reason.text()))
                     .toList();
             return Json.object("file", file, "written", false, "refused", reasons);
         }

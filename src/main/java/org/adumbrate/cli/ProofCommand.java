@@ -118,7 +118,8 @@ final class ProofCommand implements Callable<Integer> {
         if (there.size() > 1) {
             List<String> names =
                     there.stream().map(file -> file.getFileName().toString()).toList();
-            throw new Refusal(subject + ": holds several sheet files (" + String.join(", ", names) + "); name one of them");
+            throw new Refusal(
+                    subject + ": holds several sheet files (" + String.join(", ", names) + "); name one of them");
         }
         if (there.size() == 1) {
             return new Subject(there.get(0), List.of());

@@ -51,7 +51,8 @@ final class Results {
 
     private static Map<String, Object> stages(Map<String, Run.Count> stages) {
         Map<String, Object> counts = new LinkedHashMap<>();
-        stages.forEach((stage, count) -> counts.put(stage, Json.object("reused", count.reused(), "made", count.made())));
+        stages.forEach(
+                (stage, count) -> counts.put(stage, Json.object("reused", count.reused(), "made", count.made())));
         return counts;
     }
 

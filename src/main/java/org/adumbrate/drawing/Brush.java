@@ -109,8 +109,8 @@ final class Brush {
     /** Where on the sheet each of its shapes can leave ink. */
     List<Extent> reaches() {
         return bounds.stream()
-                .map(box -> new Extent(
-                        box.left() - reach, box.top() - reach, box.right() + reach, box.bottom() + reach))
+                .map(box ->
+                        new Extent(box.left() - reach, box.top() - reach, box.right() + reach, box.bottom() + reach))
                 .toList();
     }
 

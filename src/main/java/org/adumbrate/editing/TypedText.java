@@ -55,8 +55,7 @@ public final class TypedText {
             from--;
         }
         int tail = 0;
-        while (tail < most - from
-                && old.charAt(old.length() - 1 - tail) == next.charAt(next.length() - 1 - tail)) {
+        while (tail < most - from && old.charAt(old.length() - 1 - tail) == next.charAt(next.length() - 1 - tail)) {
             tail++;
         }
         if (tail > 0 && Character.isLowSurrogate(old.charAt(old.length() - tail))) {

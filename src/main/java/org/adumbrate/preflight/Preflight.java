@@ -62,7 +62,8 @@ public record Preflight(Path file, List<Observation> observations) {
     private static Preflight of(CheckedSheet sheet) {
         Observations found = new Observations(sheet.asked());
         RULES.forEach(rule -> rule.look(sheet, found));
-        return new Preflight(sheet.asked().file(), found.all().stream().sorted(ORDER).toList());
+        return new Preflight(
+                sheet.asked().file(), found.all().stream().sorted(ORDER).toList());
     }
 
     /** Those of a severity. */

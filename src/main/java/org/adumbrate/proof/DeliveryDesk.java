@@ -90,8 +90,8 @@ final class DeliveryDesk {
     private void deliver(Set<String> only, Run run) {
         Map<String, Object> end;
         try (run) {
-            BuildResult result = SheetBuild.run(
-                    file, only, OptionalDouble.empty(), Optional.empty(), listener(run), run, report);
+            BuildResult result =
+                    SheetBuild.run(file, only, OptionalDouble.empty(), Optional.empty(), listener(run), run, report);
             end = done(result);
         } catch (Superseded stopped) {
             end = Json.object("stopped", true);

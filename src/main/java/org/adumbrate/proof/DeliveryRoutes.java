@@ -19,10 +19,12 @@ final class DeliveryRoutes {
      * What is delivered may have been made by anybody, so it is shown where it can do nothing: not a script of it runs with the page's
      * rights (Content Security Policy Level 3, 6.3.2). The report's own policy lets in its own script alone.
      */
-    private static final String SHUT_IN = "sandbox allow-scripts allow-popups; default-src 'none'; script-src 'unsafe-inline';"
-            + " style-src 'unsafe-inline'; img-src data: blob:; font-src data:; frame-ancestors 'none'";
+    private static final String SHUT_IN =
+            "sandbox allow-scripts allow-popups; default-src 'none'; script-src 'unsafe-inline';"
+                    + " style-src 'unsafe-inline'; img-src data: blob:; font-src data:; frame-ancestors 'none'";
 
-    private static final String PICTURE = "sandbox; default-src 'none'; style-src 'unsafe-inline'; img-src 'self' data:";
+    private static final String PICTURE =
+            "sandbox; default-src 'none'; style-src 'unsafe-inline'; img-src 'self' data:";
 
     /** Viewers of PDF in browsers do not start in a sandbox, and run nothing of the file with the page's rights. */
     private static final String DOCUMENT = "frame-ancestors 'none'";
@@ -58,7 +60,8 @@ final class DeliveryRoutes {
         if (desk.begin(new LinkedHashSet<>(ask.body().texts("only")))) {
             return Answer.json(Json.object("ok", true));
         }
-        Map<String, Object> reason = Json.object("line", 1, "column", 1, "text", "a delivery is going on; stop it first");
+        Map<String, Object> reason =
+                Json.object("line", 1, "column", 1, "text", "a delivery is going on; stop it first");
         return Answer.json(Json.object("ok", false, "reasons", List.of(reason)));
     }
 

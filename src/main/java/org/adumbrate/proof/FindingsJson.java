@@ -54,8 +54,9 @@ final class FindingsJson {
                 "text", found.what(),
                 "why", found.why(),
                 "remedy", found.remedy(),
-                "at", found.at().stream()
-                        .map(point -> List.of(point.x(), point.y()))
-                        .toList());
+                "at",
+                        found.at().stream()
+                                .map(point -> List.of(point.x(), point.y()))
+                                .toList());
     }
 }

@@ -65,7 +65,10 @@ final class HeldSheet {
 
     /** What pictures are made of: the text that is tried, if that is asked for and one is; else what is written. */
     Edition pictured(boolean isTried) {
-        return pictures.of(isTried ? triedText().orElseGet(() -> text.state().text()) : text.state().text());
+        return pictures.of(
+                isTried
+                        ? triedText().orElseGet(() -> text.state().text())
+                        : text.state().text());
     }
 
     private synchronized Optional<SheetText> triedText() {

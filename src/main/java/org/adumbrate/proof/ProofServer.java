@@ -70,8 +70,7 @@ public final class ProofServer implements AutoCloseable {
         followers.begin(sheet, teller::of, new Looks(scenes));
         Lookout lookout = new Lookout(sheet, file);
         lookout.begin();
-        return new ProofServer(
-                server, List.of(lookout::end, desk::end, followers::end, sheet::end, memory::close));
+        return new ProofServer(server, List.of(lookout::end, desk::end, followers::end, sheet::end, memory::close));
     }
 
     /** What is told of a state. */

@@ -40,12 +40,19 @@ final class SceneRoutes {
     /** Adds their addresses. */
     void at(Routes routes) {
         routes.get("/scene", ask -> look(ask, (scene, query) -> scene.json(version())))
-                .get("/at", ask -> look(
-                        ask, (scene, query) -> Json.object("keys", scene.at(point(query), reach(query)))))
+                .get(
+                        "/at",
+                        ask -> look(ask, (scene, query) -> Json.object("keys", scene.at(point(query), reach(query)))))
                 .get("/snap", ask -> look(ask, (scene, query) -> scene.snap(point(query), reach(query))))
                 .get("/shape", ask -> look(ask, (scene, query) -> Json.object("d", scene.shape(query.needed("key")))))
-                .get("/floors", ask -> look(ask, (scene, query) -> Json.object(
-                        "floors", scene.floors(point(query), query.text("key").orElse("")))))
+                .get(
+                        "/floors",
+                        ask -> look(
+                                ask,
+                                (scene, query) -> Json.object(
+                                        "floors",
+                                        scene.floors(
+                                                point(query), query.text("key").orElse("")))))
                 .get("/unpenned", ask -> look(ask, (scene, query) -> UnpennedJson.of(scene.prepared())))
                 .get("/outlines", ask -> Answer.json(OutlinesJson.of(ask.query().needed("kind"))));
     }
@@ -89,8 +96,8 @@ final class SceneRoutes {
         if (last.isPresent() && last.get().edition() == edition) {
             return last.get().scene();
         }
-        SheetScene scene = SheetScene.of(
-                edition.prepared(), edition.asked().file(), edition.text(), last.map(Seen::scene));
+        SheetScene scene =
+                SheetScene.of(edition.prepared(), edition.asked().file(), edition.text(), last.map(Seen::scene));
         remember(new Seen(edition, scene));
         return scene;
     }

@@ -61,7 +61,8 @@ final class TextRoutes {
                 && !edits.isEmpty()) {
             Edition edition = sheet.tries(edited.text());
             if (!addPicture(ask.body(), edition, done.state().version(), true, answer)) {
-                return Answer.json(Json.object("ok", false, "superseded", true, "version", done.state().version()));
+                return Answer.json(Json.object(
+                        "ok", false, "superseded", true, "version", done.state().version()));
             }
         }
         return Answer.json(answer);

@@ -17,7 +17,9 @@ final class Troubles {
 
     /** Of parts of a sheet. */
     static List<Map<String, Object>> of(List<Trouble> troubles) {
-        return troubles.stream().map(trouble -> one(trouble.key(), trouble.cause())).toList();
+        return troubles.stream()
+                .map(trouble -> one(trouble.key(), trouble.cause()))
+                .toList();
     }
 
     private static Map<String, Object> one(String key, Exception cause) {

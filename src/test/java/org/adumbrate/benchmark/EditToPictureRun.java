@@ -74,7 +74,11 @@ public final class EditToPictureRun {
         edits.put("order", k -> List.of(new Edit.Move("pens.ground", k % 2 == 0 ? 0 : 5)));
         edits.put("figure moved", k -> set("figures[0].foot", "[" + (330.0 + k % 40 / 4.0) + ", 228.3]"));
         edits.put("figure turned", k -> set("figures[1].turn", (10 + k % 60) + " deg"));
-        edits.put("region's corner", k -> set("regions.bed", "[[" + (350.0 + k % 40 / 10.0) + ", 214.5], [430, 214.5], [430, 223], [366, 223]]"));
+        edits.put(
+                "region's corner",
+                k -> set(
+                        "regions.bed",
+                        "[[" + (350.0 + k % 40 / 10.0) + ", 214.5], [430, 214.5], [430, 223], [366, 223]]"));
         edits.put("sun", k -> set("sun.azimuth", 170 + k % 40));
         edits.put("veil's opacity", k -> set("veils.trees.opacity", 30 + k % 40));
         return edits;
@@ -142,8 +146,7 @@ public final class EditToPictureRun {
     }
 
     private static Levels picture(Edition edition, Canvas canvas) throws IOException, Refusal {
-        return edition.make(
-                (ready, run) -> SheetPicture.of(ready, canvas, run).levels(run));
+        return edition.make((ready, run) -> SheetPicture.of(ready, canvas, run).levels(run));
     }
 
     /** Exports in which every line lies a little elsewhere. */
@@ -172,7 +175,8 @@ public final class EditToPictureRun {
     }
 
     private static double share(List<double[]> times, int part, double share) {
-        double[] sorted = times.stream().mapToDouble(time -> time[part]).sorted().toArray();
+        double[] sorted =
+                times.stream().mapToDouble(time -> time[part]).sorted().toArray();
         return sorted[(int) Math.min(sorted.length - 1, share * sorted.length)];
     }
 }

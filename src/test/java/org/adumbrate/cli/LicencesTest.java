@@ -144,8 +144,15 @@ class LicencesTest {
 
     @Test
     void everyLicenceHasItsTextInTheProgram() throws IOException {
-        Map<String, String> texts =
-                Map.of("com.twelvemonkeys", "twelvemonkeys", "org.locationtech", "jts", "net.e175", "solarpositioning", "org.webjars.npm", "codemirror");
+        Map<String, String> texts = Map.of(
+                "com.twelvemonkeys",
+                "twelvemonkeys",
+                "org.locationtech",
+                "jts",
+                "net.e175",
+                "solarpositioning",
+                "org.webjars.npm",
+                "codemirror");
         Map<String, String> marks = Map.of(
                 "BSD-3-Clause", "Neither the name of",
                 "EPL-2.0 OR BSD-3-Clause", "Eclipse Distribution License - v 1.0",

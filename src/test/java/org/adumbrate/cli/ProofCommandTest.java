@@ -42,12 +42,15 @@ class ProofCommandTest {
 
     /** The state, asked for as a browser does that is given the address. */
     private static JsonNode state(String address) throws IOException, InterruptedException {
-        HttpClient client = HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
+        HttpClient client =
+                HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
         get(client, address);
-        return JSON.readTree(get(client, address.replaceFirst("/\\?.*", "/state")).body());
+        return JSON.readTree(
+                get(client, address.replaceFirst("/\\?.*", "/state")).body());
     }
 
-    private static HttpResponse<String> get(HttpClient client, String address) throws IOException, InterruptedException {
+    private static HttpResponse<String> get(HttpClient client, String address)
+            throws IOException, InterruptedException {
         return client.send(HttpRequest.newBuilder(URI.create(address)).build(), HttpResponse.BodyHandlers.ofString());
     }
 
@@ -104,18 +107,25 @@ class ProofCommandTest {
             String port = String.valueOf(URI.create(first.firstLine()).getPort());
             Cli second = Cli.run("proof", file.toString(), "--no-open", "--port", port);
             assertThat(second.code()).isEqualTo(ExitCode.INPUT_OUTPUT);
-            assertThat(second.err().lines()).containsExactly("port " + port
-                    + ": is taken by another program; give another with --port, or none at all");
+            assertThat(second.err().lines())
+                    .containsExactly(
+                            "port " + port + ": is taken by another program; give another with --port, or none at all");
         }
         assertThat(Cli.run("proof", file.toString(), "--port", "70000").code()).isEqualTo(ExitCode.USAGE);
-        assertThat(Cli.run("proof", folder.resolve("none.sheet.yaml").toString()).code())
+        assertThat(Cli.run("proof", folder.resolve("none.sheet.yaml").toString())
+                        .code())
                 .isEqualTo(ExitCode.INPUT_OUTPUT);
     }
 
     @Test
     void theJsonIsNoFileOfTheSheet() throws IOException {
         Files.writeString(file, SHEET);
-        Cli refused = Cli.run("proof", file.toString(), "--no-open", "--json", folder.resolve("lines.svg").toString());
+        Cli refused = Cli.run(
+                "proof",
+                file.toString(),
+                "--no-open",
+                "--json",
+                folder.resolve("lines.svg").toString());
         assertThat(refused.code()).isEqualTo(ExitCode.REFUSED);
     }
 
@@ -146,12 +156,16 @@ class ProofCommandTest {
                 .start();
         try (BufferedReader out = process.inputReader()) {
             String address = out.readLine();
-            HttpClient client = HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
+            HttpClient client =
+                    HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
             get(client, address);
             HttpResponse<Stream<String>> events = client.send(
-                    HttpRequest.newBuilder(URI.create(address.replaceFirst("/\\?.*", "/events"))).build(),
+                    HttpRequest.newBuilder(URI.create(address.replaceFirst("/\\?.*", "/events")))
+                            .build(),
                     HttpResponse.BodyHandlers.ofLines());
-            new ProcessBuilder("kill", "-INT", String.valueOf(process.pid())).start().waitFor();
+            new ProcessBuilder("kill", "-INT", String.valueOf(process.pid()))
+                    .start()
+                    .waitFor();
             assertThat(process.waitFor(20, TimeUnit.SECONDS)).isTrue();
             assertThat(process.exitValue()).isZero();
             assertThat(events.body().filter(line -> line.startsWith("event: "))).endsWith("event: ended");

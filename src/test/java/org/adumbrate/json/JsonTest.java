@@ -44,13 +44,23 @@ class JsonTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "", " ", "null", "[1]", "{\"a\": 1,}", "{'a': 1}", "{\"a\": 1} {}", "{\"a\": 01}", "{\"a\": NaN}", "{\"a\": 1 // x\n}",
-                "{\"a\": 1, \"a\": 2}", "{\"a\": \"\n\"}", "{\"a\"", "{\"a\": [[[[[[[[[[[[[[[[[[[[1]]]]]]]]]]]]]]]]]]]]}"
+                "",
+                " ",
+                "null",
+                "[1]",
+                "{\"a\": 1,}",
+                "{'a': 1}",
+                "{\"a\": 1} {}",
+                "{\"a\": 01}",
+                "{\"a\": NaN}",
+                "{\"a\": 1 // x\n}",
+                "{\"a\": 1, \"a\": 2}",
+                "{\"a\": \"\n\"}",
+                "{\"a\"",
+                "{\"a\": [[[[[[[[[[[[[[[[[[[[1]]]]]]]]]]]]]]]]]]]]}"
             })
     void whatIsNoJsonIsRefusedInOneLine(String text) {
-        assertThatThrownBy(() -> read(text))
-                .isInstanceOf(JsonFault.class)
-                .hasMessageMatching("[^\n]+");
+        assertThatThrownBy(() -> read(text)).isInstanceOf(JsonFault.class).hasMessageMatching("[^\n]+");
     }
 
     @Test

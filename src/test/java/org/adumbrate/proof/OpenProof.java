@@ -61,7 +61,9 @@ final class OpenProof implements AutoCloseable {
     }
 
     HttpResponse<byte[]> fetch(String path) throws IOException {
-        return send(HttpRequest.newBuilder(URI.create(base + path)).header("Cookie", cookie).build());
+        return send(HttpRequest.newBuilder(URI.create(base + path))
+                .header("Cookie", cookie)
+                .build());
     }
 
     JsonNode get(String path) throws IOException {

@@ -56,7 +56,8 @@ class ProofEditingTest {
         assertThat(state.get("undo").isNull()).isTrue();
         assertThat(state.get("decided")).isEmpty();
         JsonNode opacity = value(state, "passes.shadow.opacity");
-        assertThat(text.substring(opacity.get("from").asInt(), opacity.get("to").asInt())).isEqualTo("60");
+        assertThat(text.substring(opacity.get("from").asInt(), opacity.get("to").asInt()))
+                .isEqualTo("60");
         assertThat(opacity.get("type").asText()).isEqualTo("number");
         assertThat(opacity.get("units").get(0).asText()).isEqualTo("%");
         assertThat(opacity.get("min").asDouble()).isZero();
@@ -99,11 +100,14 @@ class ProofEditingTest {
                 "{\"do\": \"rename\", \"key\": \"floors.yard\", \"name\": \"court\"}",
                 "{\"do\": \"remove\", \"key\": \"pens.walls.width\"}");
         for (String edit : edits) {
-            JsonNode answer = proof.post("/edit", "{\"version\": %d, \"edits\": [%s]}".formatted(proof.version(), edit));
+            JsonNode answer =
+                    proof.post("/edit", "{\"version\": %d, \"edits\": [%s]}".formatted(proof.version(), edit));
             assertThat(answer.get("ok").asBoolean()).as(edit + answer).isTrue();
             JsonNode state = proof.get("/state");
             assertThat(state.get("complaints")).as(edit).isEmpty();
-            assertThat(state.get("text").asText()).isEqualTo(text()).isEqualTo(answer.get("text").asText());
+            assertThat(state.get("text").asText())
+                    .isEqualTo(text())
+                    .isEqualTo(answer.get("text").asText());
         }
         String last = text();
         List<String> typed = new ArrayList<>(List.of(last.replace("# A shed", "# The shed, drawn 𝄞 again")));
@@ -117,7 +121,9 @@ class ProofEditingTest {
             assertThat(proof.step("/undo").get("ok").asBoolean()).isTrue();
         }
         assertThat(text()).isEqualTo(SmallSheet.TEXT);
-        assertThat(proof.step("/undo").get("ok").asBoolean()).as("nothing is left").isFalse();
+        assertThat(proof.step("/undo").get("ok").asBoolean())
+                .as("nothing is left")
+                .isFalse();
         for (int k = edits.size() + typed.size(); k > 0; k--) {
             assertThat(proof.step("/redo").get("ok").asBoolean()).isTrue();
         }
@@ -157,9 +163,13 @@ class ProofEditingTest {
         assertThat(shown).isEqualTo(SmallSheet.TEXT);
         JsonNode answer = type(shown.replace("opacity: 60", "opacity: 65").replace("# A shed", "# A\n# shed"));
         assertThat(answer.get("ok").asBoolean()).as(answer.toString()).isTrue();
-        assertThat(text()).isEqualTo(windows.replace("opacity: 60", "opacity: 65").replace("# A shed", "# A\r\n# shed"));
+        assertThat(text())
+                .isEqualTo(windows.replace("opacity: 60", "opacity: 65").replace("# A shed", "# A\r\n# shed"));
         JsonNode opacity = value(proof.get("/state"), "passes.shadow.opacity");
-        assertThat(answer.get("text").asText().substring(opacity.get("from").asInt(), opacity.get("to").asInt()))
+        assertThat(answer.get("text")
+                        .asText()
+                        .substring(
+                                opacity.get("from").asInt(), opacity.get("to").asInt()))
                 .isEqualTo("65");
     }
 
@@ -181,7 +191,9 @@ class ProofEditingTest {
         assertThat(text()).isEqualTo(SmallSheet.TEXT);
         assertThat(proof.get("/state").get("text").asText()).isEqualTo(SmallSheet.TEXT);
         assertThat(proof.get("/state").get("undo").isNull()).isTrue();
-        assertThat(proof.post("/edit", "{\"version\": 1, \"edits\": [], \"try\": true}").get("ok").asBoolean())
+        assertThat(proof.post("/edit", "{\"version\": 1, \"edits\": [], \"try\": true}")
+                        .get("ok")
+                        .asBoolean())
                 .isTrue();
         JsonNode refused = proof.edit(1, "passes.shadow.opacity", "0.5", true);
         assertThat(refused.get("ok").asBoolean()).isFalse();
@@ -197,12 +209,17 @@ class ProofEditingTest {
         assertThat(stale.get("stale").asBoolean()).isTrue();
         assertThat(stale.get("version").asLong()).isEqualTo(2);
         assertThat(text()).isEqualTo(others);
-        assertThat(proof.edit(2, "passes.shadow.opacity", "70", false).get("ok").asBoolean()).isTrue();
+        assertThat(proof.edit(2, "passes.shadow.opacity", "70", false).get("ok").asBoolean())
+                .isTrue();
         assertThat(text()).isEqualTo(others.replace("opacity: 60", "opacity: 70"));
-        assertThat(proof.edit(2, "passes.shadow.opacity", "71", false).get("stale").asBoolean())
+        assertThat(proof.edit(2, "passes.shadow.opacity", "71", false)
+                        .get("stale")
+                        .asBoolean())
                 .as("the page's own edit makes it stale, too")
                 .isTrue();
-        assertThat(proof.edit(99, "passes.shadow.opacity", "71", false).get("stale").asBoolean())
+        assertThat(proof.edit(99, "passes.shadow.opacity", "71", false)
+                        .get("stale")
+                        .asBoolean())
                 .isTrue();
     }
 

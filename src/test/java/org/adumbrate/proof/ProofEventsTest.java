@@ -73,7 +73,8 @@ class ProofEventsTest {
         JsonNode state = proof.await("state", told -> !told.get("trouble").isEmpty());
         assertThat(state.get("trouble").get(0).asText()).contains("no such file");
         assertThat(state.get("text").asText()).isEqualTo(SmallSheet.TEXT);
-        assertThat(proof.set("passes.shadow.opacity", "70").get("ok").asBoolean()).isFalse();
+        assertThat(proof.set("passes.shadow.opacity", "70").get("ok").asBoolean())
+                .isFalse();
         assertThat(file).doesNotExist();
         Files.writeString(file, SmallSheet.TEXT);
         proof.await("state", told -> told.get("trouble").isEmpty());
@@ -83,14 +84,17 @@ class ProofEventsTest {
     void aSheetThatCannotBeShownTellsItsTroubles() throws IOException, InterruptedException {
         proof.await("findings", told -> true);
         Files.writeString(folder.resolve("lines.svg"), "no drawing");
-        JsonNode findings = proof.await("findings", told -> !told.get("troubles").isEmpty());
+        JsonNode findings =
+                proof.await("findings", told -> !told.get("troubles").isEmpty());
         assertThat(findings.get("troubles").get(0).get("text").asText()).contains("lines.svg");
         assertThat(proof.get("/scene").get("troubles")).isNotEmpty();
     }
 
     @Test
     void aDeliveryRunsAndLeavesLinks() throws IOException, InterruptedException {
-        assertThat(proof.post("/deliver", "{\"only\": [\"preview\", \"report\"]}").get("ok").asBoolean())
+        assertThat(proof.post("/deliver", "{\"only\": [\"preview\", \"report\"]}")
+                        .get("ok")
+                        .asBoolean())
                 .isTrue();
         JsonNode done = proof.await("delivery", told -> told.has("done"));
         assertThat(done.get("done").findValuesAsText("kind")).containsExactly("preview", "report");
@@ -102,7 +106,9 @@ class ProofEventsTest {
     @Test
     void aDeliveryThatCannotBeDoneIsTold() throws IOException, InterruptedException {
         proof.post("/deliver", "{\"only\": [\"flat\"]}");
-        assertThat(proof.await("delivery", told -> told.has("failed")).get("failed").asText())
+        assertThat(proof.await("delivery", told -> told.has("failed"))
+                        .get("failed")
+                        .asText())
                 .contains("flat");
     }
 

@@ -98,7 +98,8 @@ class ProofSafetyTest {
         assertThat(token.length()).as("128 bits or more").isGreaterThanOrEqualTo(22);
         String arrived = get("/?token=" + token, host());
         assertThat(arrived).startsWith("HTTP/1.1 303").containsPattern("(?i)location: /\r\n");
-        assertThat(arrived).containsPattern("(?i)set-cookie: adumbrate-" + port + "=[^;]{40,}; HttpOnly; SameSite=Strict; Path=/");
+        assertThat(arrived)
+                .containsPattern("(?i)set-cookie: adumbrate-" + port + "=[^;]{40,}; HttpOnly; SameSite=Strict; Path=/");
         assertThat(arrived).doesNotContain(token);
         assertThat(get("/state", host(), own())).startsWith("HTTP/1.1 200");
         assertThat(get("/state", "Host: localhost:" + port, own())).startsWith("HTTP/1.1 200");
@@ -106,7 +107,8 @@ class ProofSafetyTest {
 
     @Test
     void withoutCookieOrTokenThereIsNothing() throws IOException {
-        for (String path : List.of("/", "/state", "/events", "/page/index.html", "/lib/crelt.js", "/out/preview", "/nothing")) {
+        for (String path :
+                List.of("/", "/state", "/events", "/page/index.html", "/lib/crelt.js", "/out/preview", "/nothing")) {
             assertForbidden(get(path, host()));
         }
         assertForbidden(post("/edit", EDIT, host(), "Content-Type: application/json"));
@@ -136,10 +138,15 @@ class ProofSafetyTest {
 
     @Test
     void aForeignHostIsRefused() throws IOException {
-        for (String foreign :
-                List.of("evil.example", "evil.example:" + port, "127.0.0.1", "127.0.0.1:1", "127.0.0.1:" + port + ".evil.example")) {
+        for (String foreign : List.of(
+                "evil.example",
+                "evil.example:" + port,
+                "127.0.0.1",
+                "127.0.0.1:1",
+                "127.0.0.1:" + port + ".evil.example")) {
             assertForbidden(get("/state", "Host: " + foreign, own()));
-            assertForbidden(get("/?token=" + proof.server().address().replaceFirst(".*token=", ""), "Host: " + foreign));
+            assertForbidden(
+                    get("/?token=" + proof.server().address().replaceFirst(".*token=", ""), "Host: " + foreign));
         }
         assertThat(get("/state", host(), "Host: evil.example", own())).doesNotContain("\"version\"");
         assertThat(get("http://evil.example/state", host(), own())).doesNotContain("\"version\"");
@@ -148,10 +155,10 @@ class ProofSafetyTest {
 
     @Test
     void aForeignOriginIsRefused() throws IOException {
-        for (String foreign : List.of("https://evil.example", "null", "http://127.0.0.1:1", "https://127.0.0.1:" + port)) {
+        for (String foreign :
+                List.of("https://evil.example", "null", "http://127.0.0.1:1", "https://127.0.0.1:" + port)) {
             assertForbidden(get("/state", host(), own(), "Origin: " + foreign));
-            assertForbidden(
-                    post("/edit", EDIT, host(), own(), "Content-Type: application/json", "Origin: " + foreign));
+            assertForbidden(post("/edit", EDIT, host(), own(), "Content-Type: application/json", "Origin: " + foreign));
         }
         assertForbidden(get("/state", host(), own(), "Sec-Fetch-Site: cross-site"));
         assertForbidden(get("/state", host(), own(), "Sec-Fetch-Site: same-site"));
@@ -215,17 +222,26 @@ class ProofSafetyTest {
         Files.writeString(folder.resolve("out/report.html"), "<script>alert(1)</script>");
         String report = get("/out/report", host(), own());
         assertThat(report).startsWith("HTTP/1.1 200").contains("alert(1)");
-        assertThat(report).as("shut in").containsPattern("(?i)content-security-policy: sandbox allow-scripts allow-popups;");
+        assertThat(report)
+                .as("shut in")
+                .containsPattern("(?i)content-security-policy: sandbox allow-scripts allow-popups;");
         assertThat(get("/out/preview", host(), own())).startsWith("HTTP/1.1 404");
     }
 
     @Test
     void aBodyThatIsTooLargeIsNotTaken() throws IOException {
         String padding = "x".repeat(2_100_000);
-        assertThat(post("/text", "{\"version\": 1, \"text\": \"" + padding + "\"}", host(), own(), "Content-Type: application/json"))
+        assertThat(post(
+                        "/text",
+                        "{\"version\": 1, \"text\": \"" + padding + "\"}",
+                        host(),
+                        own(),
+                        "Content-Type: application/json"))
                 .startsWith("HTTP/1.1 413");
-        assertThat(raw("POST /text HTTP/1.1\r\n" + host() + "\r\n" + own()
-                        + "\r\nContent-Type: application/json\r\nContent-Length: 99999999999\r\nConnection: close\r\n\r\n{}"))
+        assertThat(
+                        raw(
+                                "POST /text HTTP/1.1\r\n" + host() + "\r\n" + own()
+                                        + "\r\nContent-Type: application/json\r\nContent-Length: 99999999999\r\nConnection: close\r\n\r\n{}"))
                 .startsWith("HTTP/1.1 413");
         assertNothingWritten();
     }
@@ -250,14 +266,18 @@ class ProofSafetyTest {
             })
     void whatIsNotUnderstoodIsAnsweredWithALine(String body) throws IOException {
         String answer = post("/edit", body, host(), own(), "Content-Type: application/json");
-        assertThat(answer).startsWith("HTTP/1.1 400").doesNotContain("Exception").doesNotContain("\tat ");
+        assertThat(answer)
+                .startsWith("HTTP/1.1 400")
+                .doesNotContain("Exception")
+                .doesNotContain("\tat ");
         assertNothingWritten();
     }
 
     @Test
     void deepNestingIsRefused() throws IOException {
         String deep = "{\"version\": " + "[".repeat(50_000) + "}";
-        assertThat(post("/edit", deep, host(), own(), "Content-Type: application/json")).startsWith("HTTP/1.1 400");
+        assertThat(post("/edit", deep, host(), own(), "Content-Type: application/json"))
+                .startsWith("HTTP/1.1 400");
     }
 
     @Test
@@ -273,7 +293,10 @@ class ProofSafetyTest {
     void everyAnswerSaysWhatThePageMayDo() throws IOException {
         for (String path : List.of("/state", "/nothing", "/", "/lib/crelt.js")) {
             assertThat(get(path, host(), own()).toLowerCase(Locale.ROOT))
-                    .contains("cache-control: no-store", "x-content-type-options: nosniff", "referrer-policy: no-referrer")
+                    .contains(
+                            "cache-control: no-store",
+                            "x-content-type-options: nosniff",
+                            "referrer-policy: no-referrer")
                     .contains("content-security-policy: default-src 'none'; script-src 'self'")
                     .contains("base-uri 'none'; form-action 'none'; frame-ancestors 'none'")
                     .doesNotContain("unsafe-inline")

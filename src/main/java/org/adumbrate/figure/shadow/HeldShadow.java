@@ -46,8 +46,7 @@ public final class HeldShadow implements LightRows {
         float[] bare = new float[canvas.window().width()];
         Arrays.fill(bare, 1);
         Arrays.fill(lit, bare);
-        return new HeldShadow(shadow.unshaded(), canvas, lit)
-                .recomputed(shadow, shadow.casters(), threads, halt);
+        return new HeldShadow(shadow.unshaded(), canvas, lit).recomputed(shadow, shadow.casters(), threads, halt);
     }
 
     /** The same canvas with other figures, or another sun. */
@@ -102,7 +101,10 @@ public final class HeldShadow implements LightRows {
         for (Caster caster : touching) {
             Optional<RowReach> reach = caster.reach(y);
             if (reach.isPresent()) {
-                from = Math.min(from, CastShadows.pieceAt((int) Math.max(window.left(), reach.get().from()) - 1));
+                from = Math.min(
+                        from,
+                        CastShadows.pieceAt(
+                                (int) Math.max(window.left(), reach.get().from()) - 1));
                 to = Math.max(to, (int) Math.min(window.right(), reach.get().to()) + CastShadows.PIECE + 1);
             }
         }

@@ -77,7 +77,8 @@ public final class Edition {
         synchronized (making) {
             if (prepared.isEmpty()) {
                 SheetFile sheet = asked();
-                prepared = Optional.of(running(run -> PreparedSheet.of(sheet, run, new StageClock(StageClock.Listener.SILENT))));
+                prepared = Optional.of(
+                        running(run -> PreparedSheet.of(sheet, run, new StageClock(StageClock.Listener.SILENT))));
             }
             return prepared.get();
         }

@@ -63,21 +63,25 @@ public record SheetPicture(Canvas canvas, List<HeldPass> passes, int channels, d
             passes.add(held(pass, canvas, run));
         }
         if (set.figureLight().isPresent()) {
-            passes.add(held(set.figureLight().get(), set, coarse ? coarser(set.figureLight().get(), canvas, run) : canvas, run));
+            passes.add(held(
+                    set.figureLight().get(),
+                    set,
+                    coarse ? coarser(set.figureLight().get(), canvas, run) : canvas,
+                    run));
         }
         return new SheetPicture(canvas, passes, set.channels(), set.shadowTone(), ink(sheet, canvas, run));
     }
 
     private static HeldPass held(PreparedPass pass, Canvas canvas, Run run) throws IOException {
-        List<Object> content =
-                List.of(pass.pixels().content(), pass.placement().passToSheet(), canvas);
+        List<Object> content = List.of(pass.pixels().content(), pass.placement().passToSheet(), canvas);
         HeldLight light = run.of(Part.PASS_LIGHT, HeldLight.class, content, () -> {
             try (PassPixels.Rows rows = pass.rows(canvas, HeldLight.STRIP_ROWS, THREADS)) {
                 return HeldLight.of(pass.placed(rows).on(canvas).light(), canvas, THREADS, run::step);
             }
         });
         String key = pass.request().key();
-        return new HeldPass(key, key + ".opacity", content, canvas, pass.request().role(), light, pass.look());
+        return new HeldPass(
+                key, key + ".opacity", content, canvas, pass.request().role(), light, pass.look());
     }
 
     private static HeldPass held(FigureLight figures, PassSet set, Canvas canvas, Run run) throws IOException {
@@ -134,8 +138,7 @@ public record SheetPicture(Canvas canvas, List<HeldPass> passes, int channels, d
     public Levels levels(Run run) throws IOException {
         Levels levels = new Levels(canvas.window(), ink.all().channels(), true, run::step);
         FlatDrawing drawing = new FlatDrawing(channels, ink.all(), levels);
-        Blend blend = new Blend(
-                canvas, passes.stream().map(HeldPass::shown).toList(), channels, shadowTone);
+        Blend blend = new Blend(canvas, passes.stream().map(HeldPass::shown).toList(), channels, shadowTone);
         Underlay.render(blend, List.of(drawing), STRIP_ROWS, THREADS, share -> {});
         return levels;
     }

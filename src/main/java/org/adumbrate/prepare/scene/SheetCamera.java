@@ -71,7 +71,11 @@ public final class SheetCamera {
     static SheetCamera of(Sheet sheet, LineFiles files, Optional<SheetDepth> depth, Run run)
             throws IOException, Refusal {
         List<Object> from = new ArrayList<>(List.of(
-                files.sheet(), sheet.camera(), sheet.heights(), List.copyOf(sheet.floors().entrySet()), sheet.passes().depth()));
+                files.sheet(),
+                sheet.camera(),
+                sheet.heights(),
+                List.copyOf(sheet.floors().entrySet()),
+                sheet.passes().depth()));
         if (sheet.heights().isPresent()) {
             from.add(run.digest(sheet.heights().get().lines()));
         }

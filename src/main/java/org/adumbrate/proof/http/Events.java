@@ -107,7 +107,8 @@ public final class Events {
         ended = true;
         try {
             boolean heard = leaving.await(1, TimeUnit.SECONDS);
-            System.getLogger(Events.class.getName()).log(System.Logger.Level.DEBUG, "all pages heard the end: " + heard);
+            System.getLogger(Events.class.getName())
+                    .log(System.Logger.Level.DEBUG, "all pages heard the end: " + heard);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

@@ -14,7 +14,8 @@ import org.adumbrate.fault.OutputFault;
 /** Serves on the loopback interface of this machine alone (RFC 1122, 3.2.1.3). */
 public final class LoopbackServer implements AutoCloseable {
     static {
-        // read once, when the server's class loads: without it each small answer waits 40 ms for the one before to be received
+        // read once, when the server's class loads: without it each small answer waits 40 ms for the one before to be
+        // received
         System.setProperty("sun.net.httpserver.nodelay", "true");
         // seconds: who sends half a request and waits does not hold a thread
         if (System.getProperty("sun.net.httpserver.maxReqTime") == null) {

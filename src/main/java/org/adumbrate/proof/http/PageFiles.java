@@ -45,9 +45,7 @@ public final class PageFiles {
 
     /** Adds their addresses. */
     public void at(Routes routes) {
-        routes.get("/", ask -> first())
-                .get("/page/", ask -> file(ask.path()))
-                .get("/lib/", ask -> library(ask.path()));
+        routes.get("/", ask -> first()).get("/page/", ask -> file(ask.path())).get("/lib/", ask -> library(ask.path()));
     }
 
     /** The page, with the import map and a nonce of its own; nothing else in it that runs. */
@@ -90,7 +88,8 @@ public final class PageFiles {
     private static String digest(String script) {
         try {
             byte[] bytes = script.getBytes(StandardCharsets.UTF_8);
-            return Base64.getEncoder().encodeToString(MessageDigest.getInstance("SHA-256").digest(bytes));
+            return Base64.getEncoder()
+                    .encodeToString(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java machine has SHA-256", e);
         }

@@ -5,8 +5,9 @@ import com.sun.net.httpserver.Headers;
 /** The headers of every answer: nothing is kept, nothing is guessed, nothing comes from or goes to another site. */
 final class Policy {
     /** What the page may do; see Content Security Policy Level 3, W3C. */
-    private static final String PAGE = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:;"
-            + " connect-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+    private static final String PAGE =
+            "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:;"
+                    + " connect-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
     private Policy() {}
 

@@ -63,7 +63,8 @@ public record Query(Map<String, String> words) {
             }
             return numbers;
         } catch (NumberFormatException | IndexOutOfBoundsException e) {
-            throw new JsonFault(name + ": expected " + count + (count == 1 ? " number" : " numbers with commas between"));
+            throw new JsonFault(
+                    name + ": expected " + count + (count == 1 ? " number" : " numbers with commas between"));
         }
     }
 }

@@ -68,9 +68,7 @@ final class Reception implements HttpHandler {
             if (!method.equals("GET") && !method.equals("POST")) {
                 return Answer.refused(405, "expected GET or POST");
             }
-            Route route = PATH.matcher(path).matches()
-                    ? routes.of(method, path).orElse(null)
-                    : null;
+            Route route = PATH.matcher(path).matches() ? routes.of(method, path).orElse(null) : null;
             if (route == null) {
                 return Answer.refused(404, "there is nothing here");
             }
@@ -128,7 +126,8 @@ final class Reception implements HttpHandler {
             exchange.getResponseHeaders().set("Connection", "close");
         }
         try (InputStream content = answer.content().open()) {
-            boolean hasContent = answer.length() > 0 && !exchange.getRequestMethod().equals("HEAD");
+            boolean hasContent =
+                    answer.length() > 0 && !exchange.getRequestMethod().equals("HEAD");
             exchange.sendResponseHeaders(answer.status(), hasContent ? answer.length() : -1);
             if (hasContent) {
                 content.transferTo(exchange.getResponseBody());

@@ -23,7 +23,6 @@ public record Secret(String text) {
 
     /** Whether a word is this one. How long that takes does not tell how much of it is right. */
     boolean is(String word) {
-        return MessageDigest.isEqual(
-                text.getBytes(StandardCharsets.UTF_8), word.getBytes(StandardCharsets.UTF_8));
+        return MessageDigest.isEqual(text.getBytes(StandardCharsets.UTF_8), word.getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -78,7 +78,9 @@ public final class PictureDesk implements PictureSource {
         told.put("opacity", look.opacity());
         told.put("opacityKey", pass.opacityKey());
         told.put("white", white(look.white(), Packed.channels(light)));
-        told.put("tone", look.tone().isStraight() ? null : Packed.floats(look.tone().steps()));
+        told.put(
+                "tone",
+                look.tone().isStraight() ? null : Packed.floats(look.tone().steps()));
         told.put(
                 "tint",
                 look.tint()

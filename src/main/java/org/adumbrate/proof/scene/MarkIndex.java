@@ -36,8 +36,7 @@ record MarkIndex(Mark mark, List<VectorPath<SheetPoint>> paths, BoxIndex boxes) 
 
     /** Those of the paths that come near a point. */
     List<VectorPath<SheetPoint>> near(SheetPoint point, double reach) {
-        return Arrays.stream(boxes.touching(
-                        point.x() - reach, point.y() - reach, point.x() + reach, point.y() + reach))
+        return Arrays.stream(boxes.touching(point.x() - reach, point.y() - reach, point.x() + reach, point.y() + reach))
                 .mapToObj(paths::get)
                 .toList();
     }
@@ -59,15 +58,12 @@ record MarkIndex(Mark mark, List<VectorPath<SheetPoint>> paths, BoxIndex boxes) 
     private static boolean isWithin(VectorPath<SheetPoint> path, SheetPoint point, double reach) {
         boolean[] found = {false};
         path.chords(
-                TOLERANCE_MM,
-                (x0, y0, x1, y1) -> found[0] |= new Segment(x0, y0, x1, y1).distanceTo(point) <= reach);
+                TOLERANCE_MM, (x0, y0, x1, y1) -> found[0] |= new Segment(x0, y0, x1, y1).distanceTo(point) <= reach);
         return found[0];
     }
 
     /** The box around all of it. */
     Optional<Extent> extent() {
-        return paths.stream()
-                .flatMap(path -> path.extent().stream())
-                .reduce(Extent::with);
+        return paths.stream().flatMap(path -> path.extent().stream()).reduce(Extent::with);
     }
 }

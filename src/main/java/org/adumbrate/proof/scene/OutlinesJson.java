@@ -18,11 +18,12 @@ public final class OutlinesJson {
      * @param kind {@code figure}, {@code plant} or {@code bird}
      */
     public static List<Map<String, Object>> of(String kind) {
-        OutlineKind wanted = switch (kind) {
-            case "plant" -> OutlineKind.PLANT;
-            case "bird" -> OutlineKind.BIRD;
-            default -> OutlineKind.PERSON;
-        };
+        OutlineKind wanted =
+                switch (kind) {
+                    case "plant" -> OutlineKind.PLANT;
+                    case "bird" -> OutlineKind.BIRD;
+                    default -> OutlineKind.PERSON;
+                };
         return ShippedOutlines.names(wanted).stream()
                 .flatMap(name -> ShippedOutlines.named(name).stream())
                 .map(OutlinesJson::one)

@@ -17,7 +17,9 @@ import org.adumbrate.sheetfile.edit.SheetValue;
 record SheetPoints(Map<String, SheetPoint> byKey) {
     static SheetPoints of(SheetText text) throws SheetFileFault {
         Map<String, SheetValue> values = new LinkedHashMap<>();
-        text.values().stream().filter(value -> value.span().isPresent()).forEach(value -> values.put(value.key(), value));
+        text.values().stream()
+                .filter(value -> value.span().isPresent())
+                .forEach(value -> values.put(value.key(), value));
         Map<String, SheetPoint> points = new LinkedHashMap<>();
         for (SheetValue value : values.values()) {
             if (value.allowed().type().equals("row") && !values.containsKey(value.key() + "[2]")) {
@@ -32,7 +34,11 @@ record SheetPoints(Map<String, SheetPoint> byKey) {
     }
 
     private static Double coordinate(SheetValue value) {
-        if (value == null || !value.allowed().units().stream().findFirst().filter("mm"::equals).isPresent()) {
+        if (value == null
+                || !value.allowed().units().stream()
+                        .findFirst()
+                        .filter("mm"::equals)
+                        .isPresent()) {
             return null;
         }
         try {

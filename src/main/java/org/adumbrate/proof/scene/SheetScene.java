@@ -50,9 +50,10 @@ public record SheetScene(PreparedSheet prepared, Sketch sketch, SheetPoints poin
     public Map<String, Object> json(long version) {
         Map<String, Object> json = Json.object(
                 "version", version,
-                "sheet", Json.object(
-                        "widthMm", prepared.size().widthMm(),
-                        "heightMm", prepared.size().heightMm()),
+                "sheet",
+                        Json.object(
+                                "widthMm", prepared.size().widthMm(),
+                                "heightMm", prepared.size().heightMm()),
                 "things", Things.of(prepared, sketch, points));
         camera().flatMap(SheetCamera::best).ifPresent(view -> json.put("horizonMm", view.horizonMm()));
         json.put(
@@ -77,7 +78,10 @@ public record SheetScene(PreparedSheet prepared, Sketch sketch, SheetPoints poin
     }
 
     private static boolean holds(Extent box, SheetPoint point) {
-        return point.x() >= box.left() && point.x() <= box.right() && point.y() >= box.top() && point.y() <= box.bottom();
+        return point.x() >= box.left()
+                && point.x() <= box.right()
+                && point.y() >= box.top()
+                && point.y() <= box.bottom();
     }
 
     /** To what a point snaps. */

@@ -84,9 +84,7 @@ record Sketch(List<MarkIndex> marks) {
     }
 
     private List<MarkIndex> of(String key) {
-        return marks.stream()
-                .filter(index -> isOf(index.mark().key(), key))
-                .toList();
+        return marks.stream().filter(index -> isOf(index.mark().key(), key)).toList();
     }
 
     /** True of a key path and of all below it. */

@@ -102,9 +102,7 @@ final class Things {
     }
 
     private void veils() {
-        sheet.veils()
-                .keySet()
-                .forEach(name -> add("veils." + name, "veil", name, sketch.extent("veils." + name)));
+        sheet.veils().keySet().forEach(name -> add("veils." + name, "veil", name, sketch.extent("veils." + name)));
     }
 
     private void cut() {
@@ -144,10 +142,9 @@ final class Things {
                 .keySet()
                 .forEach(name -> add("planting." + name, "plant", name, sketch.extent("planting." + name)));
         Map<String, StandingItem> placed = new LinkedHashMap<>();
-        prepared.drawing().ifPresent(drawing -> drawing.scene()
-                .entourage()
-                .figures()
-                .forEach(item -> placed.put(item.key(), item)));
+        prepared.drawing()
+                .ifPresent(
+                        drawing -> drawing.scene().entourage().figures().forEach(item -> placed.put(item.key(), item)));
         for (int k = 0; k < sheet.figures().size(); k++) {
             String key = "figures[" + k + "]";
             things.add(figure(key, sheet.figures().get(k), Optional.ofNullable(placed.get(key))));
@@ -160,7 +157,8 @@ final class Things {
                 ? shipped.name()
                 : ((Outline.Drawn) asked.outline()).file().getFileName().toString();
         Optional<Extent> box = sketch.extent(key)
-                .or(() -> placed.map(item -> box(item.figure().spot().foot(), item.figure().head())))
+                .or(() -> placed.map(
+                        item -> box(item.figure().spot().foot(), item.figure().head())))
                 .or(() -> Optional.of(box(asked.foot(), asked.foot())));
         Map<String, Object> thing = thing(key, "figure", label, box);
         thing.put("foot", SheetPoints.json(asked.foot()));

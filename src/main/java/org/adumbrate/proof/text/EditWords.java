@@ -55,7 +55,8 @@ public final class EditWords {
     /** What came of a change. */
     public static Map<String, Object> answer(Outcome outcome) {
         if (outcome instanceof Outcome.Stale stale) {
-            return Json.object("ok", false, "stale", true, "version", stale.state().version());
+            return Json.object(
+                    "ok", false, "stale", true, "version", stale.state().version());
         }
         Outcome.Done done = (Outcome.Done) outcome;
         if (done.result() instanceof EditResult.Refused refused) {
@@ -74,17 +75,19 @@ public final class EditWords {
                 "ok", true,
                 "version", done.state().version(),
                 "text", now.text(),
-                "spans", edited.spans().stream()
-                        .map(span -> Json.object(
-                                "oldFrom", old.at(span.oldFrom()),
-                                "oldTo", old.at(span.oldTo()),
-                                "newFrom", now.at(span.newFrom()),
-                                "newTo", now.at(span.newTo())))
-                        .toList(),
-                "changes", edited.changes().stream()
-                        .map(change ->
-                                Json.object("key", change.key(), "before", change.before(), "after", change.after()))
-                        .toList());
+                "spans",
+                        edited.spans().stream()
+                                .map(span -> Json.object(
+                                        "oldFrom", old.at(span.oldFrom()),
+                                        "oldTo", old.at(span.oldTo()),
+                                        "newFrom", now.at(span.newFrom()),
+                                        "newTo", now.at(span.newTo())))
+                                .toList(),
+                "changes",
+                        edited.changes().stream()
+                                .map(change -> Json.object(
+                                        "key", change.key(), "before", change.before(), "after", change.after()))
+                                .toList());
     }
 
     private static Map<String, Object> reason(Complaint reason) {

@@ -57,8 +57,7 @@ public final class ShownText {
         }
         EditResult.Span found = span.get();
         String typed = next.substring(found.newFrom(), found.newTo()).replace("\n", lineEnd());
-        return joined(
-                joined(whole.substring(0, place(found.oldFrom())), typed), whole.substring(place(found.oldTo())));
+        return joined(joined(whole.substring(0, place(found.oldFrom())), typed), whole.substring(place(found.oldTo())));
     }
 
     /** Two line ends that come to stand together stay two. */

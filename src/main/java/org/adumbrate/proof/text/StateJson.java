@@ -33,7 +33,8 @@ public final class StateJson {
         json.put("file", text.file().toAbsolutePath().normalize());
         json.put("text", shown.text());
         json.put(
-                "values", values.stream().map(value -> ValueJson.of(value, shown)).toList());
+                "values",
+                values.stream().map(value -> ValueJson.of(value, shown)).toList());
         json.put(
                 "complaints",
                 text.complaints().stream()
@@ -108,9 +109,10 @@ public final class StateJson {
             boolean isThere = Files.isRegularFile(output.getValue());
             outputs.add(Json.object(
                     "kind", output.getKey(),
-                    "file", Optional.ofNullable(file.toAbsolutePath().getParent())
-                            .map(home -> shown(home, output.getValue()))
-                            .orElse(output.getValue().toString()),
+                    "file",
+                            Optional.ofNullable(file.toAbsolutePath().getParent())
+                                    .map(home -> shown(home, output.getValue()))
+                                    .orElse(output.getValue().toString()),
                     "href", isThere ? Optional.of("/out/" + output.getKey()) : Optional.empty()));
         }
         return outputs;
@@ -118,7 +120,9 @@ public final class StateJson {
 
     private static String shown(Path home, Path output) {
         Path file = output.toAbsolutePath().normalize();
-        return file.startsWith(home.normalize()) ? home.normalize().relativize(file).toString() : file.toString();
+        return file.startsWith(home.normalize())
+                ? home.normalize().relativize(file).toString()
+                : file.toString();
     }
 
     /**
@@ -133,10 +137,13 @@ public final class StateJson {
     private static Map<String, Path> outputs(List<SheetValue> values, Path file) {
         Map<String, Path> outputs = new LinkedHashMap<>();
         for (SheetValue value : values) {
-            if (value.span().isPresent() && value.allowed().type().equals("output") && !value.value().isBlank()) {
+            if (value.span().isPresent()
+                    && value.allowed().type().equals("output")
+                    && !value.value().isBlank()) {
                 String[] steps = value.key().split("\\.");
                 try {
-                    outputs.putIfAbsent(steps[1], file.resolveSibling(value.value().strip()));
+                    outputs.putIfAbsent(
+                            steps[1], file.resolveSibling(value.value().strip()));
                 } catch (InvalidPathException noFile) {
                     // the complaints say so
                 }

@@ -1,9 +1,9 @@
 package org.adumbrate.raster.encode;
 
+import java.io.IOException;
 import org.adumbrate.geometry.PixelBox;
 import org.adumbrate.raster.Halt;
 import org.adumbrate.raster.LightSink;
-import java.io.IOException;
 
 /**
  * A picture in memory, in encoded sRGB with 8 bits: the very samples that the encoders write. Filled by one rendering, and not changed

@@ -61,7 +61,8 @@ class OpenSheetTest {
         try {
             return edition.make((sheet, run) -> {
                 int width = closely ? 900 : 240;
-                PixelSize whole = sheet.size().pixelsAt(width * 25.4 / sheet.size().widthMm());
+                PixelSize whole =
+                        sheet.size().pixelsAt(width * 25.4 / sheet.size().widthMm());
                 Canvas all = Canvas.whole(sheet.size(), whole);
                 Canvas canvas = closely
                         ? all.window(new PixelBox(
@@ -70,7 +71,9 @@ class OpenSheetTest {
                 return List.of(
                         SheetPicture.of(sheet, canvas, run).levels(run).samples(),
                         sheet.findings(300).toString(),
-                        sheet.troubles().stream().map(trouble -> trouble.cause().getMessage()).toList());
+                        sheet.troubles().stream()
+                                .map(trouble -> trouble.cause().getMessage())
+                                .toList());
             });
         } catch (IOException | Refusal reason) {
             return List.of(new byte[0], "" + reason.getMessage(), List.of());
@@ -106,8 +109,7 @@ class OpenSheetTest {
                 Object held = seen(edition, closely);
                 if (made % COMPARED == 0 || made == EDITS) {
                     try (Memory none = Memory.inMemory()) {
-                        Object fresh = seen(
-                                OpenSheet.of(file, none).edition(YamlText.unmarked(text.text())), closely);
+                        Object fresh = seen(OpenSheet.of(file, none).edition(YamlText.unmarked(text.text())), closely);
                         assertSame(held, fresh, edit + " gave\n" + text.text());
                     }
                 }
@@ -142,7 +144,12 @@ class OpenSheetTest {
             assertThat(after.drawing().orElseThrow().scene().camera())
                     .isSameAs(before.drawing().orElseThrow().scene().camera());
             assertThat(after.drawing().orElseThrow().scene().map().orElseThrow().map())
-                    .isSameAs(before.drawing().orElseThrow().scene().map().orElseThrow().map());
+                    .isSameAs(before.drawing()
+                            .orElseThrow()
+                            .scene()
+                            .map()
+                            .orElseThrow()
+                            .map());
             assertThat(after.passes().prepared().get(0).look().opacity()).isEqualTo(0.61);
         }
     }
@@ -174,7 +181,8 @@ class OpenSheetTest {
 
     @Test
     void exportsThatChangeAreTakenUpByTheNextEdition() throws Exception {
-        Path sheet = Files.writeString(folder.resolve("a.sheet.yaml"), "lines: lines.svg\nsize: 100 x 50 mm\ndeliver: { preview: a.png }\n");
+        Path sheet = Files.writeString(
+                folder.resolve("a.sheet.yaml"), "lines: lines.svg\nsize: 100 x 50 mm\ndeliver: { preview: a.png }\n");
         try (Memory memory = Memory.inMemory()) {
             OpenSheet open = OpenSheet.of(sheet, memory);
             lines("M10 10H90");

@@ -60,14 +60,17 @@ class PageFilesTest {
     void theImportMapIsTheOneScriptThatStandsInThePage() throws IOException, NoSuchAlgorithmException {
         Answer page = get("/");
         String html = text(page);
-        Matcher map = Pattern.compile("<script type=\"importmap\">([^<]*)</script>").matcher(html);
+        Matcher map =
+                Pattern.compile("<script type=\"importmap\">([^<]*)</script>").matcher(html);
         assertThat(map.find()).isTrue();
         assertThat(map.group(1)).contains("\"@codemirror/view\": \"/lib/@codemirror/view.js\"");
         String digest = Base64.getEncoder()
                 .encodeToString(
                         MessageDigest.getInstance("SHA-256").digest(map.group(1).getBytes(StandardCharsets.UTF_8)));
         String policy = page.headers().get("Content-Security-Policy");
-        assertThat(policy).contains("script-src 'self' 'sha256-" + digest + "';").doesNotContain("unsafe");
+        assertThat(policy)
+                .contains("script-src 'self' 'sha256-" + digest + "';")
+                .doesNotContain("unsafe");
         Matcher nonce = Pattern.compile("style-src 'self' 'nonce-([^']+)'").matcher(policy);
         assertThat(nonce.find()).isTrue();
         assertThat(html).contains("content=\"" + nonce.group(1) + "\"").doesNotContain(PageFiles.NONCE);
@@ -77,7 +80,9 @@ class PageFilesTest {
     @Test
     void filesLieInTheFolderOfThePageAlone() throws IOException {
         assertThat(text(get("/page/parts/part.js"))).contains("export");
-        for (String path : new String[] {"/page/../PageFilesTest.class", "/page/a/b/part.js", "/page/parts/part.ts", "/page/none.js"}) {
+        for (String path : new String[] {
+            "/page/../PageFilesTest.class", "/page/a/b/part.js", "/page/parts/part.ts", "/page/none.js"
+        }) {
             assertThat(get(path).status()).as(path).isEqualTo(404);
         }
     }

@@ -15,7 +15,8 @@ import org.adumbrate.geometry.VectorPath;
 import org.junit.jupiter.api.Test;
 
 class SketchTest {
-    private static final VectorPath<SheetPoint> CROSS = VectorPath.in(Space.SHEET).build();
+    private static final VectorPath<SheetPoint> CROSS =
+            VectorPath.in(Space.SHEET).build();
 
     private static VectorPath<SheetPoint> line(double x0, double y0, double x1, double y1) {
         VectorPath.Builder<SheetPoint> path = VectorPath.in(Space.SHEET);
@@ -49,13 +50,16 @@ class SketchTest {
                 area("figures[0]", 1, 30, 50));
         assertThat(sketch.at(point(10, 10), 0.1)).containsExactly("pens.b", "veils.glass", "pens.a");
         assertThat(sketch.at(point(40, 10), 0.1)).containsExactly("figures[0]");
-        assertThat(sketch.at(point(70, 10.6), 0.3)).as("half the pen's width is the line's").isEmpty();
+        assertThat(sketch.at(point(70, 10.6), 0.3))
+                .as("half the pen's width is the line's")
+                .isEmpty();
         assertThat(sketch.at(point(70, 10.5), 0.3)).containsExactly("pens.a");
     }
 
     @Test
     void whatIsSwitchedOffIsNotThere() {
-        Layer hidden = Layer.of("heights", List.of(lines("heights", line(0, 10, 100, 10)))).hidden();
+        Layer hidden = Layer.of("heights", List.of(lines("heights", line(0, 10, 100, 10))))
+                .hidden();
         assertThat(Sketch.of(List.of(hidden), Sketch.NOTHING).marks()).isEmpty();
     }
 
@@ -69,8 +73,7 @@ class SketchTest {
 
     @Test
     void aShapeIsOfAKeyAndOfAllBelowIt() {
-        Sketch sketch = sketch(
-                lines("cut.outline", line(0.004, 10, -1.5, 10.25)), lines("cutter", line(5, 5, 6, 6)));
+        Sketch sketch = sketch(lines("cut.outline", line(0.004, 10, -1.5, 10.25)), lines("cutter", line(5, 5, 6, 6)));
         assertThat(sketch.shape("cut")).isEqualTo("M0 10L-1.5 10.25");
         assertThat(sketch.shape("pens")).isEmpty();
         assertThat(sketch.extent("cut").orElseThrow().left()).isEqualTo(-1.5);

@@ -19,7 +19,8 @@ class ShownTextTest {
     }
 
     @Property(seed = "7", tries = 2000)
-    void whatIsShownAfterTypingIsWhatWasTyped(@ForAll("texts") String text, @ForAll("texts") String typed, @ForAll boolean marked) {
+    void whatIsShownAfterTypingIsWhatWasTyped(
+            @ForAll("texts") String text, @ForAll("texts") String typed, @ForAll boolean marked) {
         String whole = (marked ? "\uFEFF" : "") + text;
         String shown = typed.replace("\r\n", "\n").replace('\r', '\n');
         String next = ShownText.of(whole).typed(shown);
