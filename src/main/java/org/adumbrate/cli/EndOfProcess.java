@@ -6,7 +6,7 @@ import org.adumbrate.proof.ProofServer;
  * Closes a server whichever way its command ends. Ctrl-C (SIGINT, POSIX.1-2017 2.4) is how it is meant to end, so the process then ends
  * with 0, not with the 130 that the Java machine would give.
  */
-final class EndOfProcess implements AutoCloseable {
+final class EndOfProcess {
     private final ProofServer server;
     private final Thread hook;
 
@@ -27,8 +27,7 @@ final class EndOfProcess implements AutoCloseable {
     }
 
     /** Closes it while the process goes on. */
-    @Override
-    public void close() {
+    void close() {
         try {
             if (Runtime.getRuntime().removeShutdownHook(hook)) {
                 server.close();

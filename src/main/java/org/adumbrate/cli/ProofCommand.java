@@ -84,7 +84,8 @@ final class ProofCommand implements Callable<Integer> {
                 KeptFolder.memoryBesideOutputs(),
                 SheetReport::new,
                 sheet.decided());
-        try (EndOfProcess end = EndOfProcess.closing(server)) {
+        EndOfProcess end = EndOfProcess.closing(server);
+        try {
             tell(server);
             if (!noOpen && !Browser.open(server.addressOnce())) {
                 common.say("no browser could be opened; open the address in one");
@@ -94,6 +95,8 @@ final class ProofCommand implements Callable<Integer> {
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();
             return ExitCode.DONE;
+        } finally {
+            end.close();
         }
     }
 

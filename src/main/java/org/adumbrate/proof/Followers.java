@@ -67,7 +67,6 @@ final class Followers {
         looks = look;
         thread = new Thread(this::goOn, "what follows a change");
         thread.setDaemon(true);
-        thread.setPriority(Thread.MIN_PRIORITY);
         thread.start();
     }
 

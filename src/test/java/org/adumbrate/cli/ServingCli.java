@@ -39,7 +39,14 @@ final class ServingCli implements AutoCloseable {
     }
 
     @Override
-    public void close() throws InterruptedException {
-        end();
+    public void close() {
+        thread.interrupt();
+        while (thread.isAlive()) {
+            try {
+                thread.join();
+            } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+            }
+        }
     }
 }

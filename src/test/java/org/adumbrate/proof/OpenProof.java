@@ -113,7 +113,13 @@ final class OpenProof implements AutoCloseable {
         HttpRequest request = HttpRequest.newBuilder(URI.create(base + "/events"))
                 .header("Cookie", cookie)
                 .build();
-        client.sendAsync(request, HttpResponse.BodyHandlers.ofInputStream()).thenAccept(answer -> hear(answer.body()));
+        try {
+            hear(client.send(request, HttpResponse.BodyHandlers.ofInputStream()).body());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
         return this;
     }
 

@@ -24,6 +24,7 @@ public final class LoopbackServer implements AutoCloseable {
     }
 
     private static final String LOOPBACK = "127.0.0.1";
+    private static final byte[] LOOPBACK_BYTES = {127, 0, 0, 1};
 
     /** Each page that is open holds one, and a browser asks for six things at a time. */
     private static final int MOST_THREADS = 64;
@@ -65,7 +66,7 @@ public final class LoopbackServer implements AutoCloseable {
     public static LoopbackServer begin(int port, Routes routes, Events events) throws IOException {
         HttpServer server = HttpServer.create();
         try {
-            server.bind(new InetSocketAddress(InetAddress.getByName(LOOPBACK), port), 0);
+            server.bind(new InetSocketAddress(InetAddress.getByAddress(LOOPBACK_BYTES), port), 0);
         } catch (BindException taken) {
             throw new OutputFault(
                     "port " + port, "is taken by another program", "give another with --port, or none at all");

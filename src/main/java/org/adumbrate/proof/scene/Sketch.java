@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.adumbrate.drawing.Layer;
@@ -26,7 +25,7 @@ record Sketch(List<MarkIndex> marks) {
 
     /** Of the layers of a sheet; marks that are the same objects in the sketch before are not looked at again. */
     static Sketch of(List<Layer> layers, Sketch before) {
-        Map<Mark, MarkIndex> known = new IdentityHashMap<>();
+        IdentityHashMap<Mark, MarkIndex> known = new IdentityHashMap<>();
         before.marks.forEach(index -> known.put(index.mark(), index));
         List<MarkIndex> marks = new ArrayList<>();
         for (Layer layer : layers) {
