@@ -23,14 +23,14 @@ final class Holdings {
 
     private record Held(String id, Packing packing) {}
 
-    private final Map<Object, Held> byObject = new IdentityHashMap<>();
+    private final IdentityHashMap<Object, Held> byObject = new IdentityHashMap<>();
     private final Map<String, Held> byId = new HashMap<>();
     private final Deque<Recipe> recent = new ArrayDeque<>();
     private long names;
 
     /** What one recipe names. */
     final class Recipe {
-        private final Map<Object, Held> named = new IdentityHashMap<>();
+        private final IdentityHashMap<Object, Held> named = new IdentityHashMap<>();
 
         /**
          * The name of something that the recipe holds.

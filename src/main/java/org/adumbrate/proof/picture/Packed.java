@@ -27,9 +27,10 @@ final class Packed {
         try {
             int channels = channels(light);
             int step = light.channels() / channels;
-            ByteBuffer bytes = shorts(light.window().size().count() * channels);
+            byte[] shorts = shorts(light.window().size().count() * channels);
+            ByteBuffer bytes = writing(shorts);
             light.eachRow(row -> put(bytes, row, step, scale));
-            return bytes.array();
+            return shorts;
         } catch (IOException e) {
             throw new UncheckedIOException("what is held is in memory", e);
         }
@@ -42,14 +43,19 @@ final class Packed {
 
     /** The share of each pixel that a pass counts for; nothing where it is all of it everywhere. */
     static Optional<byte[]> shares(HeldLight light, Optional<RegionMask> mask, Canvas canvas) throws IOException {
-        ByteBuffer bytes = shorts(light.window().size().count());
+        byte[] shorts = shorts(light.window().size().count());
+        ByteBuffer bytes = writing(shorts);
         return light.eachShare(mask, canvas, row -> put(bytes, row, 1, MOST))
-                ? Optional.of(bytes.array())
+                ? Optional.of(shorts)
                 : Optional.empty();
     }
 
-    private static ByteBuffer shorts(long count) {
-        return ByteBuffer.allocate(Math.toIntExact(2 * count)).order(ByteOrder.LITTLE_ENDIAN);
+    private static byte[] shorts(long count) {
+        return new byte[Math.toIntExact(2 * count)];
+    }
+
+    private static ByteBuffer writing(byte[] shorts) {
+        return ByteBuffer.wrap(shorts).order(ByteOrder.LITTLE_ENDIAN);
     }
 
     private static void put(ByteBuffer bytes, float[] row, int step, float scale) {
