@@ -45,9 +45,7 @@ final class Packed {
     static Optional<byte[]> shares(HeldLight light, Optional<RegionMask> mask, Canvas canvas) throws IOException {
         byte[] shorts = shorts(light.window().size().count());
         ByteBuffer bytes = writing(shorts);
-        return light.eachShare(mask, canvas, row -> put(bytes, row, 1, MOST))
-                ? Optional.of(shorts)
-                : Optional.empty();
+        return light.eachShare(mask, canvas, row -> put(bytes, row, 1, MOST)) ? Optional.of(shorts) : Optional.empty();
     }
 
     private static byte[] shorts(long count) {
