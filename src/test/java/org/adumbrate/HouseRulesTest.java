@@ -70,7 +70,10 @@ class HouseRulesTest {
     @ArchTest
     static final ArchRule imageLibrariesStayInTheCodecs = noClasses()
             .that()
-            .resideOutsideOfPackage("org.adumbrate.raster.decode..")
+            .resideOutsideOfPackages(
+                    "org.adumbrate.raster.decode.library..",
+                    "org.adumbrate.raster.decode.jpeg..",
+                    "org.adumbrate.raster.decode.tiff..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("javax.imageio..", "com.twelvemonkeys..", "org.apache.commons.imaging..")

@@ -119,10 +119,10 @@ final class BuildCommand implements Callable<Integer> {
                             common,
                             new Watch(file),
                             anew ? Memory.inMemory() : KeptFolder.memoryBesideOutputs(),
-                            memory -> {
+                            run -> {
                                 common.guard(SheetClaims.building(file, only, window != null));
                                 return SheetBuild.run(
-                                        file, only, resolution, part, common.progress(), memory, SheetReport::new);
+                                        file, only, resolution, part, common.progress(), run, SheetReport::new);
                             })
                     .run();
             return ExitCode.DONE;

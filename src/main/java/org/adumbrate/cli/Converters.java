@@ -66,15 +66,15 @@ final class Converters {
     }
 
     /** A place on the earth, such as {@code 40.7128,-74.006}. */
-    static final class Place implements ITypeConverter<SunCommand.GeoPlace> {
+    static final class Place implements ITypeConverter<SunCommand.LatitudeLongitude> {
         @Override
-        public SunCommand.GeoPlace convert(String text) {
+        public SunCommand.LatitudeLongitude convert(String text) {
             String wanted = "a latitude from -90 to 90 and a longitude from -180 to 180, such as 40.7128,-74.006";
             double[] pair = pair(text, wanted);
             if (Math.abs(pair[0]) > 90 || Math.abs(pair[1]) > 180) {
                 throw new TypeConversionException("'" + text + "' is not " + wanted);
             }
-            return new SunCommand.GeoPlace(pair[0], pair[1]);
+            return new SunCommand.LatitudeLongitude(pair[0], pair[1]);
         }
     }
 

@@ -155,7 +155,7 @@ final class HeightsCommand implements Callable<Integer> {
         }
     }
 
-    private HeightsReport.Figure figure(FittedHeights fitted) throws Refusal {
+    private HeightsReport.FigureHeight figure(FittedHeights fitted) throws Refusal {
         FittedFloor on;
         if (floor == null) {
             on = fitted.floorAt(at);
@@ -165,7 +165,7 @@ final class HeightsCommand implements Callable<Integer> {
                     .orElseThrow(() -> new Refusal("there is no floor '" + floor + "'; there are " + known));
         }
         double tall = stature == null ? height.m() : stature.m();
-        return new HeightsReport.Figure(on, tall, at, fitted.figure(at, tall, on));
+        return new HeightsReport.FigureHeight(on, tall, at, fitted.figure(at, tall, on));
     }
 
     private Stated stated() {

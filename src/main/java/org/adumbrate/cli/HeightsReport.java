@@ -19,7 +19,7 @@ import org.adumbrate.perspective.HeightLine;
  * @param fitted what its height lines tell
  * @param figure the figure asked for
  */
-record HeightsReport(LineSheet sheet, FittedHeights fitted, Optional<Figure> figure) {
+record HeightsReport(LineSheet sheet, FittedHeights fitted, Optional<FigureHeight> figure) {
     /**
      * A figure.
      *
@@ -28,7 +28,7 @@ record HeightsReport(LineSheet sheet, FittedHeights fitted, Optional<Figure> fig
      * @param foot where it stands
      * @param head where its head is seen
      */
-    record Figure(FittedFloor floor, double statureM, SheetPoint foot, SheetPoint head) {}
+    record FigureHeight(FittedFloor floor, double statureM, SheetPoint foot, SheetPoint head) {}
 
     void print(PrintWriter out) {
         out.printf(

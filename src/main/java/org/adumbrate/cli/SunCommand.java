@@ -65,7 +65,7 @@ final class SunCommand implements Callable<Integer> {
     private double north;
 
     /** A place on the earth. */
-    record GeoPlace(double latitudeDeg, double longitudeDeg) {}
+    record LatitudeLongitude(double latitudeDeg, double longitudeDeg) {}
 
     private static final class ByTime {
         @Option(
@@ -74,7 +74,7 @@ final class SunCommand implements Callable<Integer> {
                 paramLabel = "LAT,LON",
                 converter = Converters.Place.class,
                 description = "Latitude and longitude in degrees, north and east positive, such as 40.7128,-74.006.")
-        private GeoPlace place;
+        private LatitudeLongitude place;
 
         @Option(
                 names = "--at",

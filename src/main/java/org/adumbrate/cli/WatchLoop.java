@@ -7,13 +7,15 @@ import org.adumbrate.delivery.BuildResult;
 import org.adumbrate.delivery.Watch;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.prepare.memory.Memory;
+import org.adumbrate.prepare.memory.Run;
+import org.adumbrate.prepare.memory.Superseded;
 
-/** Builds, and builds again whenever an input has changed, until the program is ended. */
+/** Builds, and builds again whenever an input has changed, until the program is ended. A change ends a build that is still running. */
 final class WatchLoop {
     /** One build. */
     interface Build {
-        /** Runs it with what was kept from those before. */
-        BuildResult run(Memory memory) throws IOException, Refusal;
+        /** Runs it. */
+        BuildResult in(Run run) throws IOException, Refusal;
     }
 
     private final CommonOptions common;
@@ -29,27 +31,53 @@ final class WatchLoop {
     }
 
     /** Goes on until the thread is interrupted. */
-    void run() {
-        try {
+    void run() throws IOException {
+        try (memory;
+                inputs) {
             while (true) {
                 inputs.look();
                 once();
-                inputs.await();
             }
         } catch (InterruptedIOException ended) {
             Thread.currentThread().interrupt();
-        } finally {
-            memory.close();
         }
     }
 
+    /** Builds, and waits for the next change. */
     private void once() throws InterruptedIOException {
+        Run run = memory.begin();
+        Thread lookout = new Thread(() -> awaitChange(run), "waiting for a change");
+        lookout.setDaemon(true);
+        lookout.start();
+        try {
+            build(run);
+            run.close();
+            lookout.join();
+        } catch (InterruptedException e) {
+            throw new InterruptedIOException("stopped");
+        } finally {
+            lookout.interrupt();
+        }
+    }
+
+    private void awaitChange(Run run) {
+        try {
+            inputs.await();
+            run.supersede();
+        } catch (InterruptedIOException ended) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void build(Run run) throws InterruptedIOException {
         long begin = System.nanoTime();
         try {
-            BuildResult result = build.run(memory);
+            BuildResult result = build.in(run);
             common.tell(result);
             common.writeJson(Results.of(result));
             common.say(Reused.told((System.nanoTime() - begin) / 1e9, result.stages()) + "; watching");
+        } catch (Superseded changed) {
+            // the next build shows it
         } catch (InterruptedIOException ended) {
             throw ended;
         } catch (UncheckedIOException fault) {

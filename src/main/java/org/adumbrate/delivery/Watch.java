@@ -1,5 +1,6 @@
 package org.adumbrate.delivery;
 
+import java.io.Closeable;
 import java.io.IOException;
 import java.io.InterruptedIOException;
 import java.nio.file.Path;
@@ -12,20 +13,24 @@ import org.adumbrate.sheetfile.reading.SheetFile;
 import org.adumbrate.sheetfile.reading.SheetFileReader;
 
 /**
- * The inputs of a sheet, looked at again and again. Looking works on every kind of drive, on those of a network too, where
- * notices of changes do not arrive.
+ * The inputs of a sheet, looked at when the platform gives notice of a change, and every so often anyway: that works on every kind of
+ * drive, on those of a network too, of which no notices arrive.
  */
-public final class Watch {
+public final class Watch implements Closeable {
     /** Between two looks. */
     private static final long LOOK_MS = 100;
 
     /** Exports are written bit by bit; so long nothing must have changed. */
     private static final long QUIET_MS = 150;
 
+    /** The same where each bit that is written gives notice. */
+    private static final long QUIET_NOTICED_MS = 25;
+
     /** A sheet file that could not be followed may only want a file that is not there yet. */
     private static final long AGAIN_MS = 1_000;
 
     private final Path file;
+    private final ChangeNotices notices = ChangeNotices.begin();
     private List<Path> inputs;
     private boolean followed;
     private Map<Path, FileStamp> seen = Map.of();
@@ -46,6 +51,7 @@ public final class Watch {
             // the build tells what is wrong; what was watched before is watched on
             followed = false;
         }
+        notices.follow(inputs);
         seen = stamps();
     }
 
@@ -56,9 +62,10 @@ public final class Watch {
      */
     public void await() throws InterruptedIOException {
         long waited = 0;
+        boolean noticed = false;
         while (stamps().equals(seen)) {
-            pause(LOOK_MS);
-            waited += LOOK_MS;
+            noticed = notices.await(LOOK_MS);
+            waited += noticed ? 0 : LOOK_MS;
             if (!followed && waited >= AGAIN_MS) {
                 waited = 0;
                 if (canBeFollowed()) {
@@ -68,7 +75,7 @@ public final class Watch {
         }
         Map<Path, FileStamp> last = stamps();
         while (true) {
-            pause(QUIET_MS);
+            noticed |= notices.await(noticed ? QUIET_NOTICED_MS : QUIET_MS);
             Map<Path, FileStamp> now = stamps();
             if (now.equals(last)) {
                 return;
@@ -92,12 +99,8 @@ public final class Watch {
         return stamps;
     }
 
-    private static void pause(long ms) throws InterruptedIOException {
-        try {
-            Thread.sleep(ms);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new InterruptedIOException("stopped");
-        }
+    @Override
+    public void close() throws IOException {
+        notices.close();
     }
 }

@@ -30,6 +30,8 @@ record HeldLayer(Layer layer, List<Paint> paints, List<Inks> inks) {
         return all;
     }
 
+    /** The very layer is looked for: comparing all that an equal one draws could cost as much as making it ready. */
+    @SuppressWarnings("ReferenceEquality")
     private static HeldLayer of(Layer layer, List<HeldLayer> known, InkedLayers tiles) {
         for (HeldLayer held : known) {
             if (held.layer == layer) {

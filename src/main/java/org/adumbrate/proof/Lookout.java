@@ -31,8 +31,7 @@ final class Lookout {
     }
 
     private void goOn() {
-        Watch watch = new Watch(file);
-        try {
+        try (Watch watch = new Watch(file)) {
             while (true) {
                 watch.look();
                 look();
@@ -40,6 +39,8 @@ final class Lookout {
             }
         } catch (InterruptedIOException ended) {
             Thread.currentThread().interrupt();
+        } catch (IOException unclosed) {
+            System.getLogger(Lookout.class.getName()).log(System.Logger.Level.DEBUG, "not closed", unclosed);
         }
     }
 

@@ -7,6 +7,10 @@ public interface Halt {
     /** It always is. */
     Halt NEVER = () -> {};
 
-    /** @throws IOException if nobody waits for the result any more */
+    /**
+     * Returns if the result is still wanted.
+     *
+     * @throws IOException if nobody waits for the result any more
+     */
     void check() throws IOException;
 }

@@ -19,7 +19,7 @@ public final class FramePlacement {
     /** Fills the sheet with a pass of its ratio; a pass of another ratio is refused. */
     public static Placement byRatio(PixelSize pass, SheetSize sheet) {
         RatioCheck check = RatioCheck.of(pass, sheet);
-        Explanation explains = check.fit() == RatioCheck.Fit.SAME
+        Explanation explains = check.fit() == RatioCheck.Comparison.SAME
                 ? Explanation.SAME_RATIO
                 : check.fills() ? Explanation.ROUNDED : Explanation.REFUSED;
         Status status = check.fills() ? Status.ALIGNED : Status.REFUSED;

@@ -11,12 +11,12 @@ import org.adumbrate.geometry.SheetSize;
  * @param fit how the two ratios compare
  * @param message one line in plain words, with the numbers
  */
-public record RatioCheck(Fit fit, String message) {
+public record RatioCheck(Comparison fit, String message) {
     /** Pixels that a side may be off before rounding no longer explains it: once for each side that was rounded. */
     private static final double ROUNDED_OFF = 1.5;
 
     /** How the ratio of a pass compares with the sheet's. */
-    public enum Fit {
+    public enum Comparison {
         /** The nearest whole pixels to the sheet's ratio. */
         SAME,
         /** A row or column too many or too few: rounded the other way. */
@@ -33,16 +33,18 @@ public record RatioCheck(Fit fit, String message) {
         double columns = pass.height() * sheet.ratio();
         boolean nearest = pass.height() == Math.round(rows) || pass.width() == Math.round(columns);
         boolean near = Math.abs(pass.height() - rows) < ROUNDED_OFF || Math.abs(pass.width() - columns) < ROUNDED_OFF;
-        Fit fit = nearest ? Fit.SAME : near ? Fit.ROUNDED : pass.height() < rows ? Fit.WIDER : Fit.TALLER;
+        Comparison fit = nearest
+                ? Comparison.SAME
+                : near ? Comparison.ROUNDED : pass.height() < rows ? Comparison.WIDER : Comparison.TALLER;
         return new RatioCheck(fit, message(fit, pass, sheet, rows, columns));
     }
 
     /** True if the pass can fill the sheet as it is. */
     public boolean fills() {
-        return fit == Fit.SAME || fit == Fit.ROUNDED;
+        return fit == Comparison.SAME || fit == Comparison.ROUNDED;
     }
 
-    private static String message(Fit fit, PixelSize pass, SheetSize sheet, double rows, double columns) {
+    private static String message(Comparison fit, PixelSize pass, SheetSize sheet, double rows, double columns) {
         String ratios = String.format(
                 Locale.ROOT, "%s has ratio %.4f, the sheet of %s has %.4f", pass, pass.ratio(), sheet, sheet.ratio());
         return switch (fit) {

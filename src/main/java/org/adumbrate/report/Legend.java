@@ -77,11 +77,11 @@ final class Legend {
                 sample(name, widest(lines), areas)));
     }
 
-    private static LegendEntry.Part part(String name, List<Mark.Area> areas) {
+    private static LegendEntry.Group part(String name, List<Mark.Area> areas) {
         if (name.startsWith("cut-")) {
-            return LegendEntry.Part.CUT;
+            return LegendEntry.Group.CUT;
         }
-        return areas.isEmpty() ? LegendEntry.Part.LINES : LegendEntry.Part.FILLS;
+        return areas.isEmpty() ? LegendEntry.Group.LINES : LegendEntry.Group.FILLS;
     }
 
     private String called(String name) {

@@ -91,12 +91,12 @@ final class PassSheets {
                 inset(depth.placement(), () -> image));
     }
 
-    private interface Look {
+    private interface ImageSource {
         PassImage take() throws IOException;
     }
 
     /** Nothing where the pass was laid down without looking at it. */
-    private Optional<Picture> inset(Placement placement, Look look) throws IOException {
+    private Optional<Picture> inset(Placement placement, ImageSource look) throws IOException {
         if (lines.isEmpty() || !Double.isFinite(placement.residualMm())) {
             return Optional.empty();
         }

@@ -120,7 +120,8 @@ final class Decisions {
                                 "camera.principal-point",
                                 "the middle of the sheet",
                                 "no one point of the horizon is where lines meet")));
-        open.add(new Decision("heights.height", Seen.SUPPOSED_M + " m", "a drawing does not tell; it is supposed"));
+        open.add(
+                new Decision("heights.height", DrawnView.SUPPOSED_M + " m", "a drawing does not tell; it is supposed"));
         open.add(new Decision("camera.focal", "none", "neither lines nor renders tell it"));
     }
 }

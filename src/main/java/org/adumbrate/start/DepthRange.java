@@ -31,7 +31,7 @@ final class DepthRange {
     static Optional<FittedDepth> of(PassFile pass, List<HeightLine> lines, double focalMm) throws IOException {
         try (RasterReader reader = RasterFiles.open(pass.file())) {
             StoredNumbers numbers = StoredNumbers.read(reader, MOST_PIXELS);
-            return Optional.of(DepthFit.of(readings(numbers, pass, lines), focalMm, Seen.SUPPOSED_M));
+            return Optional.of(DepthFit.of(readings(numbers, pass, lines), focalMm, DrawnView.SUPPOSED_M));
         } catch (Refusal | InputFault reason) {
             return Optional.empty();
         }

@@ -20,7 +20,7 @@ import org.adumbrate.perspective.FittedDepth;
 record Draft(
         SheetSize size,
         SheetRoles roles,
-        Seen seen,
+        DrawnView seen,
         List<PassFile> passes,
         Optional<FittedDepth> range,
         List<Unused> unused) {

@@ -145,7 +145,7 @@ final class DraftText {
         }
         SheetRoles.ColorIn heights = draft.roles().heights().get();
         String said = "heights: { lines: %s, color: \"%s\", height: %s m }"
-                .formatted(file(heights.sheet().file()), heights.color(), Seen.SUPPOSED_M);
+                .formatted(file(heights.sheet().file()), heights.color(), DrawnView.SUPPOSED_M);
         if (draft.seen().fitted().isEmpty()) {
             line("# Lines of the colour " + heights.color() + " may be height lines, but "
                     + plain(draft.seen().trouble().orElse("they do not stand on floors")) + ":");

@@ -86,7 +86,8 @@ public final class Start {
         List<VectorPath<SheetPoint>> paths = roles.base().strokes().stream()
                 .map(stroke -> stroke.path().transform(toSheet))
                 .toList();
-        Seen seen = roles.heights().isPresent() ? Seen.of(roles.heights().get(), toSheet, paths) : Seen.NOTHING;
+        DrawnView seen =
+                roles.heights().isPresent() ? DrawnView.of(roles.heights().get(), toSheet, paths) : DrawnView.NOTHING;
         LinePattern pattern = LinePattern.of(paths);
         List<PassFile> passes = new ArrayList<>();
         List<Unused> unused = new ArrayList<>(found.unused());

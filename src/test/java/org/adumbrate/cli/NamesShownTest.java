@@ -64,7 +64,7 @@ class NamesShownTest {
     @Test
     void jsonWritesThemAsItsOwnEscapes() throws IOException {
         String name = "a" + OVERRIDE + "\u0085\u0007\"\\";
-        String text = Json.text(name);
+        String text = org.adumbrate.json.Json.text(name);
         assertThat(text).isEqualTo("\"a\\u202E\\u0085\\u0007\\\"\\\\\"");
         assertThat(new ObjectMapper().readValue(text, String.class)).isEqualTo(name);
     }

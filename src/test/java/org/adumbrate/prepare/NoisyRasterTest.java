@@ -48,10 +48,7 @@ class NoisyRasterTest {
                 .contains("more than " + corners + " corners")
                 .contains(remedy);
         assertThat(folder.resolve("a.png")).doesNotExist();
-        assertThat(Thread.getAllStackTraces().keySet())
-                .extracting(Thread::getName)
-                .as("nothing is written any more")
-                .doesNotContain("keeping parts for later runs");
+        // the folder is cleared after each test, which fails where something is still written into it
     }
 
     @Test

@@ -20,10 +20,10 @@ class RatioCheckTest {
         "1634, 1013, WIDER",
         "1372, 1221, TALLER"
     })
-    void theRatioIsComparedToTheNearestPixel(int width, int height, RatioCheck.Fit fit) {
+    void theRatioIsComparedToTheNearestPixel(int width, int height, RatioCheck.Comparison fit) {
         RatioCheck check = RatioCheck.of(new PixelSize(width, height), TABLOID);
         assertThat(check.fit()).as(check.message()).isEqualTo(fit);
-        assertThat(check.fills()).isEqualTo(fit == RatioCheck.Fit.SAME || fit == RatioCheck.Fit.ROUNDED);
+        assertThat(check.fills()).isEqualTo(fit == RatioCheck.Comparison.SAME || fit == RatioCheck.Comparison.ROUNDED);
     }
 
     @Test

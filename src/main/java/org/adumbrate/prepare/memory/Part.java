@@ -31,11 +31,9 @@ public enum Part {
     PASS_LIGHT("light of passes", false),
     /** A drawing on a canvas. */
     INK("ink", false),
-    VEIL_LINES("lines of veils", false),
     VEILS("veils", true),
     LAYERS("layers", false),
-    UNDERLAY("underlay", true),
-    LOOK("look of the whole", false);
+    UNDERLAY("underlay", true);
 
     private final String word;
     private final boolean written;

@@ -2,6 +2,13 @@ package org.adumbrate.raster.decode;
 
 import java.io.IOException;
 import org.adumbrate.raster.RasterReader;
+import org.adumbrate.raster.decode.bmp.BmpReader;
+import org.adumbrate.raster.decode.jpeg.JpegReader;
+import org.adumbrate.raster.decode.netpbm.PnmReader;
+import org.adumbrate.raster.decode.png.PngReader;
+import org.adumbrate.raster.decode.radiance.HdrReader;
+import org.adumbrate.raster.decode.source.SourceFile;
+import org.adumbrate.raster.decode.tiff.TiffReader;
 
 /** The formats that are read, told by their first bytes. */
 enum FileKind {

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.raster.RasterReader;
+import org.adumbrate.raster.decode.source.SourceFile;
 
 /** Opens raster files of any format that is read here. */
 public final class RasterFiles {

@@ -16,9 +16,9 @@ import org.adumbrate.geometry.SheetSize;
  * @param sample a piece of it at true size, on {@link #SAMPLE}
  */
 public record LegendEntry(
-        Part part, String name, String depicts, String look, int lines, double lengthMm, List<Mark> sample) {
+        Group part, String name, String depicts, String look, int lines, double lengthMm, List<Mark> sample) {
     /** The parts of the legend, in their order. */
-    public enum Part {
+    public enum Group {
         /** What the pens draw. */
         LINES("Lines"),
         /** The section cut. */
@@ -28,7 +28,7 @@ public record LegendEntry(
 
         private final String title;
 
-        Part(String title) {
+        Group(String title) {
             this.title = title;
         }
 

@@ -32,7 +32,7 @@ final class PensSection implements Section {
                 "p",
                 "Samples are drawn at the weight that they have on the sheet. Weights are true where this page is printed at"
                         + " 100 %; on a screen they are near, as screens differ.");
-        for (LegendEntry.Part part : LegendEntry.Part.values()) {
+        for (LegendEntry.Group part : LegendEntry.Group.values()) {
             List<LegendEntry> entries = report.legend().stream()
                     .filter(entry -> entry.part() == part)
                     .toList();
@@ -42,9 +42,9 @@ final class PensSection implements Section {
         }
     }
 
-    private static void part(Html html, LegendEntry.Part part, List<LegendEntry> entries) throws IOException {
+    private static void part(Html html, LegendEntry.Group part, List<LegendEntry> entries) throws IOException {
         html.element("h3", part.title(), "class", "legend-title");
-        if (part == LegendEntry.Part.FILLS) {
+        if (part == LegendEntry.Group.FILLS) {
             html.element(
                     "p",
                     "A fill is shown over a black bar: as much as it hides of that, it hides of the sheet behind it.");

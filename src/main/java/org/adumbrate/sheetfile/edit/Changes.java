@@ -8,7 +8,7 @@ import org.adumbrate.sheetfile.complaint.SheetFileFault;
 import org.adumbrate.sheetfile.complaint.Wording;
 import org.adumbrate.sheetfile.form.Steps;
 import org.adumbrate.sheetfile.reading.NameUses;
-import org.adumbrate.sheetfile.yaml.Part;
+import org.adumbrate.sheetfile.yaml.TextPart;
 
 /**
  * Makes edits, and tells what they changed.
@@ -55,7 +55,7 @@ record Changes(Revision revision) {
         return List.of(new EditResult.Change(Steps.path(steps), before, Optional.empty(), place));
     }
 
-    private List<EditResult.Change> added(List<String> steps, Part value) throws Unfit {
+    private List<EditResult.Change> added(List<String> steps, TextPart value) throws Unfit {
         Setting setting = new Setting(revision);
         Optional<Integer> index = Steps.index(steps.get(steps.size() - 1));
         if (index.isPresent()) {
@@ -64,17 +64,17 @@ record Changes(Revision revision) {
             return toldNew(steps);
         }
         Route at = revision.route(steps);
-        Part part = at.part();
+        TextPart part = at.part();
         if (at.wantedForm().inner(Steps.item(0)).isPresent()) {
-            boolean isList = at.isWritten() && part.meant().kind() == Part.Kind.LIST && !isAlone(at);
+            boolean isList = at.isWritten() && part.meant().kind() == TextPart.Kind.LIST && !isAlone(at);
             int count = isList ? part.meant().items().size() : at.isWritten() && !part.isNothing() ? 1 : 0;
             List<String> item = Setting.step(steps, Steps.item(count));
             setting.insert(steps, count, value);
             return toldNew(item);
         }
-        if (at.isWritten() && value.kind() == Part.Kind.MAPPING) {
+        if (at.isWritten() && value.kind() == TextPart.Kind.MAPPING) {
             List<EditResult.Change> changes = new ArrayList<>();
-            for (Part.Entry entry : value.entries()) {
+            for (TextPart.Entry entry : value.entries()) {
                 List<String> key = Setting.step(steps, entry.key().text());
                 changes.addAll(addedKey(key, entry.value()));
             }
@@ -88,7 +88,7 @@ record Changes(Revision revision) {
         return at.form().unsaid(at.part().node()).isPresent();
     }
 
-    private List<EditResult.Change> addedKey(List<String> steps, Part value) throws Unfit {
+    private List<EditResult.Change> addedKey(List<String> steps, TextPart value) throws Unfit {
         Route at = revision.route(steps);
         if (at.isWritten()) {
             throw new Unfit(at.part().from(), "'" + at.path() + "' is there already; set it, or add another key");
@@ -113,7 +113,7 @@ record Changes(Revision revision) {
         for (NameUses uses : NameUses.of(Steps.path(holder))) {
             for (String key : uses(uses.where(), old + uses.ending())) {
                 List<String> use = Revision.steps(key);
-                Part value = Wanted.scalar(name + uses.ending());
+                TextPart value = Wanted.scalar(name + uses.ending());
                 changes.addAll(told(use, () -> new Setting(revision).set(use, value)));
             }
         }

@@ -1,9 +1,9 @@
 package org.adumbrate.sheetfile.edit;
 
-import org.adumbrate.sheetfile.yaml.Part;
+import org.adumbrate.sheetfile.yaml.TextPart;
 
 /** Where the dashes of a block list stand. */
-record Dashes(Lines lines, Part list) {
+record Dashes(Lines lines, TextPart list) {
     int at(int index) {
         return index == 0
                 ? list.content()

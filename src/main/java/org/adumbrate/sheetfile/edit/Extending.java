@@ -7,7 +7,7 @@ import org.adumbrate.sheetfile.complaint.Wording;
 import org.adumbrate.sheetfile.form.Field;
 import org.adumbrate.sheetfile.form.Form;
 import org.adumbrate.sheetfile.form.Steps;
-import org.adumbrate.sheetfile.yaml.Part;
+import org.adumbrate.sheetfile.yaml.TextPart;
 
 /**
  * Adds what is not written yet.
@@ -21,19 +21,19 @@ record Extending(Revision revision) {
      * @param at ends at what would hold it
      * @param value the value of the first step that is missing
      */
-    void add(Route at, Part value) throws Unfit {
+    void add(Route at, TextPart value) throws Unfit {
         String step = at.rest().get(0);
         Optional<Integer> index = Steps.index(step);
-        Part meant = at.part().meant();
+        TextPart meant = at.part().meant();
         if (at.unsaid().isPresent()) {
             written(at, step, value);
         } else if (at.part().isNothing()) {
-            Part whole = Wanted.within(List.of(step), value);
+            TextPart whole = Wanted.within(List.of(step), value);
             int shape = revision.shape(Inscription.flow(whole, at.form()));
             revision.splice(at, List.of(new Inserting(revision.lines()).within(at, whole)), shape);
-        } else if (meant.kind() == Part.Kind.LIST && index.isPresent()) {
+        } else if (meant.kind() == TextPart.Kind.LIST && index.isPresent()) {
             item(at, index.get(), value);
-        } else if (meant.kind() == Part.Kind.MAPPING && index.isEmpty()) {
+        } else if (meant.kind() == TextPart.Kind.MAPPING && index.isEmpty()) {
             entry(at, step, value);
         } else {
             throw new Unfit(
@@ -44,12 +44,12 @@ record Extending(Revision revision) {
     }
 
     /** A value that stands alone for a whole becomes that whole. */
-    private void written(Route at, String step, Part value) throws Unfit {
-        Part part = at.part();
+    private void written(Route at, String step, TextPart value) throws Unfit {
+        TextPart part = at.part();
         String unsaid = at.unsaid().orElseThrow();
         String alone = revision.text().substring(part.content(), part.to());
-        if (part.meant().style() == Part.Style.BLOCK
-                || part.kind() == Part.Kind.ALIAS
+        if (part.meant().style() == TextPart.Style.BLOCK
+                || part.kind() == TextPart.Kind.ALIAS
                 || part.from() < part.content()) {
             throw new Unfit(
                     part.from(), "'" + at.path() + "' stands alone for { " + unsaid + ": ... }; write it so first");
@@ -59,20 +59,20 @@ record Extending(Revision revision) {
         if (index.isPresent() && index.get() != 1) {
             throw new Unfit(part.from(), "'" + at.path() + "' has 1 item; the next is " + at.path() + Steps.item(1));
         }
-        String told = part.kind() == Part.Kind.SCALAR
+        String told = part.kind() == TextPart.Kind.SCALAR
                 ? Inscription.scalar(part.text(), Inscription.leaf(at.form(), part), part.style(), true)
                 : alone;
-        Part.Entry entry = new Part.Entry(Wanted.scalar(step), value);
+        TextPart.Entry entry = new TextPart.Entry(Wanted.scalar(step), value);
         String whole = index.isPresent()
                 ? "[" + told + ", " + Inscription.flow(value, form) + "]"
                 : "{ " + unsaid + ": " + told + ", " + Inscription.entry(entry, at.form(), true) + " }";
         revision.splice(at, List.of(Replacing.of(revision.lines(), part, whole)), revision.shape(whole));
     }
 
-    private void entry(Route at, String key, Part value) throws Unfit {
-        Part mapping = at.part().meant();
-        Part styled = styled(at.form(), mapping, key, value);
-        Part.Entry entry = new Part.Entry(Wanted.scalar(key), styled);
+    private void entry(Route at, String key, TextPart value) throws Unfit {
+        TextPart mapping = at.part().meant();
+        TextPart styled = styled(at.form(), mapping, key, value);
+        TextPart.Entry entry = new TextPart.Entry(Wanted.scalar(key), styled);
         List<int[]> pairs = new ArrayList<>();
         mapping.entries()
                 .forEach(other -> pairs.add(new int[] {
@@ -82,15 +82,15 @@ record Extending(Revision revision) {
         String name = Inscription.key(key, true);
         String written = styled.isCollection()
                 ? Inscription.flow(styled, form)
-                : Inscription.scalar(styled.text(), Inscription.leaf(form, styled), Part.Style.PLAIN, true);
+                : Inscription.scalar(styled.text(), Inscription.leaf(form, styled), TextPart.Style.PLAIN, true);
         pairs.add(new int[] {revision.shapes().scalar(key, Inscription.tag(name)), revision.shape(written)});
         Splice splice = new Inserting(revision.lines()).entry(at, entry);
         revision.splice(at, List.of(splice), revision.shapes().mapping(pairs));
     }
 
     /** A number in the unit that its default has. */
-    private static Part styled(Form holder, Part mapping, String key, Part value) {
-        if (value.kind() != Part.Kind.SCALAR) {
+    private static TextPart styled(Form holder, TextPart mapping, String key, TextPart value) {
+        if (value.kind() != TextPart.Kind.SCALAR) {
             return value;
         }
         List<String> given =
@@ -105,14 +105,14 @@ record Extending(Revision revision) {
     }
 
     /** Puts an item before another, or behind the last; of a list that is not written, it is the first. */
-    void insert(List<String> list, int index, Part value) throws Unfit {
+    void insert(List<String> list, int index, TextPart value) throws Unfit {
         Route at = revision.route(list);
         List<String> item = Setting.step(list, Steps.item(index));
         Route there = revision.route(item);
         boolean isAlone = at.isWritten()
                 && !at.part().isNothing()
                 && at.form().unsaid(at.part().node()).isPresent();
-        if (at.isWritten() && at.part().meant().kind() == Part.Kind.LIST && !isAlone) {
+        if (at.isWritten() && at.part().meant().kind() == TextPart.Kind.LIST && !isAlone) {
             item(at, index, value);
         } else if (there.isWritten()) {
             throw new Unfit(
@@ -123,8 +123,8 @@ record Extending(Revision revision) {
         }
     }
 
-    private void item(Route at, int index, Part value) throws Unfit {
-        Part list = at.part().meant();
+    private void item(Route at, int index, TextPart value) throws Unfit {
+        TextPart list = at.part().meant();
         int count = list.items().size();
         if (index > count) {
             throw new Unfit(
@@ -140,7 +140,7 @@ record Extending(Revision revision) {
                                 + at.form().expected()));
         String written = value.isCollection()
                 ? Inscription.flow(value, form)
-                : Inscription.scalar(value.text(), Inscription.leaf(form, value), Part.Style.PLAIN, true);
+                : Inscription.scalar(value.text(), Inscription.leaf(form, value), TextPart.Style.PLAIN, true);
         List<Integer> items =
                 new ArrayList<>(list.items().stream().map(revision.shapes()::of).toList());
         items.add(index, revision.shape(written));

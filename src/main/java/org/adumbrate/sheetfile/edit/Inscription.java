@@ -7,8 +7,8 @@ import java.util.stream.Collectors;
 import org.adumbrate.sheetfile.complaint.SheetFileFault;
 import org.adumbrate.sheetfile.form.Form;
 import org.adumbrate.sheetfile.form.Steps;
-import org.adumbrate.sheetfile.yaml.Part;
-import org.adumbrate.sheetfile.yaml.Parts;
+import org.adumbrate.sheetfile.yaml.TextPart;
+import org.adumbrate.sheetfile.yaml.TextParts;
 import org.snakeyaml.engine.v2.nodes.Tag;
 
 /** How values are written: with quotes where they need them or where quotes stand, in brackets and braces on one line. */
@@ -18,7 +18,7 @@ final class Inscription {
     private Inscription() {}
 
     /** A value on one line, as it may stand anywhere. */
-    static String flow(Part value, Form form) {
+    static String flow(TextPart value, Form form) {
         return switch (value.kind()) {
             case LIST -> items(value, form);
             case MAPPING ->
@@ -26,11 +26,11 @@ final class Inscription {
                         .map(entry -> entry(entry, form, true))
                         .collect(Collectors.joining(", ", "{ ", " }"))
                         .replace("{  }", "{}");
-            default -> scalar(value.text(), leaf(form, value), Part.Style.PLAIN, true);
+            default -> scalar(value.text(), leaf(form, value), TextPart.Style.PLAIN, true);
         };
     }
 
-    private static String items(Part value, Form form) {
+    private static String items(TextPart value, Form form) {
         StringBuilder text = new StringBuilder("[");
         for (int k = 0; k < value.items().size(); k++) {
             Form item = form.inner(Steps.item(k)).orElse(form);
@@ -40,13 +40,13 @@ final class Inscription {
     }
 
     /** A key with its value on one line. */
-    static String entry(Part.Entry entry, Form form, boolean inFlow) {
+    static String entry(TextPart.Entry entry, Form form, boolean inFlow) {
         String key = entry.key().text();
         Form inner = form.inner(key).orElse(form);
-        Part value = entry.value();
+        TextPart value = entry.value();
         String written = value.isCollection()
                 ? flow(value, inner)
-                : scalar(value.text(), leaf(inner, value), Part.Style.PLAIN, inFlow);
+                : scalar(value.text(), leaf(inner, value), TextPart.Style.PLAIN, inFlow);
         return key(key, inFlow) + ": " + written;
     }
 
@@ -56,7 +56,7 @@ final class Inscription {
     }
 
     /** The form of a scalar that may stand alone for a list or a mapping. */
-    static Form leaf(Form form, Part value) {
+    static Form leaf(Form form, TextPart value) {
         Form leaf = form;
         Optional<String> unsaid = leaf.unsaid(value.node());
         while (unsaid.isPresent()) {
@@ -72,21 +72,21 @@ final class Inscription {
      * @param style the style that stands there; quotes stay
      * @param inFlow true within brackets
      */
-    static String scalar(String text, Form form, Part.Style style, boolean inFlow) {
+    static String scalar(String text, Form form, TextPart.Style style, boolean inFlow) {
         boolean hasControls = text.chars().anyMatch(c -> Character.isISOControl(c) || c == '\u2028' || c == '\u2029');
-        if (style == Part.Style.SINGLE && !hasControls) {
+        if (style == TextPart.Style.SINGLE && !hasControls) {
             return "'" + text.replace("'", "''") + "'";
         }
         boolean isText = !NOT_TEXTS.contains(form.allowed().type());
-        boolean needsQuotes = style == Part.Style.DOUBLE
+        boolean needsQuotes = style == TextPart.Style.DOUBLE
                 || hasControls
-                || (isText && !Parts.tag(text).equals(Tag.STR));
+                || (isText && !TextParts.tag(text).equals(Tag.STR));
         return !needsQuotes && isPlain(text, inFlow) ? text : quoted(text);
     }
 
     /** What YAML will take a written scalar for. */
     static Tag tag(String written) {
-        return written.startsWith("\"") || written.startsWith("'") ? Tag.STR : Parts.tag(written);
+        return written.startsWith("\"") || written.startsWith("'") ? Tag.STR : TextParts.tag(written);
     }
 
     /** True for a text that reads as itself without quotes. */
@@ -96,10 +96,11 @@ final class Inscription {
         }
         String sample = inFlow ? "[" + text + "]" : "k: " + text + "\n";
         try {
-            Part root = Parts.of(Path.of("value"), sample).orElseThrow();
-            Part found = inFlow ? root.items().get(0) : root.entries().get(0).value();
-            return found.kind() == Part.Kind.SCALAR
-                    && found.style() == Part.Style.PLAIN
+            TextPart root = TextParts.of(Path.of("value"), sample).orElseThrow();
+            TextPart found =
+                    inFlow ? root.items().get(0) : root.entries().get(0).value();
+            return found.kind() == TextPart.Kind.SCALAR
+                    && found.style() == TextPart.Style.PLAIN
                     && found.text().equals(text)
                     && found.to() - found.content() == text.length();
         } catch (SheetFileFault e) {

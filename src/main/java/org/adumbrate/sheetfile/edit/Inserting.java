@@ -6,19 +6,19 @@ import java.util.Optional;
 import org.adumbrate.sheetfile.form.Field;
 import org.adumbrate.sheetfile.form.Form;
 import org.adumbrate.sheetfile.form.Steps;
-import org.adumbrate.sheetfile.yaml.Part;
+import org.adumbrate.sheetfile.yaml.TextPart;
 
 /** The splices that add keys to mappings and items to lists, in lines of their own or within brackets as the others are. */
 record Inserting(Lines lines) {
     private static final String STEP = "  ";
 
     /** A key where the order of the schema has it, or behind the last one. */
-    Splice entry(Route at, Part.Entry entry) throws Unfit {
-        Part mapping = at.part().meant();
-        Optional<Part.Entry> before = before(mapping, at.form(), entry.key().text());
-        Part first =
+    Splice entry(Route at, TextPart.Entry entry) throws Unfit {
+        TextPart mapping = at.part().meant();
+        Optional<TextPart.Entry> before = before(mapping, at.form(), entry.key().text());
+        TextPart first =
                 mapping.entries().isEmpty() ? mapping : mapping.entries().get(0).key();
-        if (mapping.style() == Part.Style.FLOW) {
+        if (mapping.style() == TextPart.Style.FLOW) {
             String written = Inscription.entry(entry, at.form(), true);
             return mapping.entries().isEmpty()
                     ? new Splice(mapping.content(), mapping.to(), "{ " + written + " }")
@@ -37,12 +37,12 @@ record Inserting(Lines lines) {
     }
 
     /** The last of the keys that the schema has before a key; the last of all where the schema has none of them. */
-    private static Optional<Part.Entry> before(Part mapping, Form form, String key) {
+    private static Optional<TextPart.Entry> before(TextPart mapping, Form form, String key) {
         List<String> given =
                 mapping.entries().stream().map(entry -> entry.key().text()).toList();
         List<String> order = form.fields(given).stream().map(Field::key).toList();
         int rank = order.indexOf(key);
-        List<Part.Entry> all = mapping.entries();
+        List<TextPart.Entry> all = mapping.entries();
         for (int k = all.size() - 1; k >= 0; k--) {
             int other = order.indexOf(given.get(k));
             if (rank < 0 || other < 0 || other < rank) {
@@ -53,12 +53,12 @@ record Inserting(Lines lines) {
     }
 
     /** An item before that of an index, or behind the last. */
-    Splice item(Route at, int index, Part value) throws Unfit {
-        Part list = at.part().meant();
+    Splice item(Route at, int index, TextPart value) throws Unfit {
+        TextPart list = at.part().meant();
         Form form = at.form().inner(Steps.item(index)).orElseThrow();
         String written = written(value, form, true);
         int count = list.items().size();
-        if (list.style() == Part.Style.FLOW) {
+        if (list.style() == TextPart.Style.FLOW) {
             return count == 0
                     ? new Splice(list.content(), list.to(), "[" + written + "]")
                     : index < count
@@ -74,10 +74,10 @@ record Inserting(Lines lines) {
     }
 
     /** What is wanted where a key has no value yet. */
-    Splice within(Route at, Part value) throws Unfit {
-        Part nothing = at.part();
+    Splice within(Route at, TextPart value) throws Unfit {
+        TextPart nothing = at.part();
         boolean isKeyed = at.last()
-                .filter(turn -> turn.holder().kind() == Part.Kind.MAPPING)
+                .filter(turn -> turn.holder().kind() == TextPart.Kind.MAPPING)
                 .isPresent();
         if (at.isInFlow() || !isKeyed || !lines.isDone(nothing.to())) {
             return Replacing.of(lines, nothing, Inscription.flow(value, at.form()));
@@ -93,15 +93,15 @@ record Inserting(Lines lines) {
         return Splice.in(lines.end(nothing.to()), text.toString());
     }
 
-    private static String written(Part value, Form form, boolean inFlow) {
+    private static String written(TextPart value, Form form, boolean inFlow) {
         return value.isCollection()
                 ? Inscription.flow(value, form)
-                : Inscription.scalar(value.text(), Inscription.leaf(form, value), Part.Style.PLAIN, inFlow);
+                : Inscription.scalar(value.text(), Inscription.leaf(form, value), TextPart.Style.PLAIN, inFlow);
     }
 
     /** A key with its value in as many lines as it takes: a mapping of mappings and a list of mappings stand below their key. */
-    private static List<String> written(Part.Entry entry, Form form, boolean inFlow) {
-        Part value = entry.value();
+    private static List<String> written(TextPart.Entry entry, Form form, boolean inFlow) {
+        TextPart value = entry.value();
         if (inFlow || !isDeep(value)) {
             return List.of(Inscription.entry(entry, form, inFlow));
         }
@@ -111,7 +111,7 @@ record Inserting(Lines lines) {
         return written;
     }
 
-    private static List<String> below(Part value, Form form) {
+    private static List<String> below(TextPart value, Form form) {
         List<String> written = new ArrayList<>();
         for (int k = 0; k < value.items().size(); k++) {
             Form item = form.inner(Steps.item(k)).orElse(form);
@@ -121,13 +121,13 @@ record Inserting(Lines lines) {
         return written;
     }
 
-    private static boolean isDeep(Part value) {
-        return value.items().stream().anyMatch(item -> item.kind() == Part.Kind.MAPPING)
+    private static boolean isDeep(TextPart value) {
+        return value.items().stream().anyMatch(item -> item.kind() == TextPart.Kind.MAPPING)
                 || value.entries().stream()
-                        .anyMatch(entry -> entry.value().kind() == Part.Kind.MAPPING || isDeep(entry.value()));
+                        .anyMatch(entry -> entry.value().kind() == TextPart.Kind.MAPPING || isDeep(entry.value()));
     }
 
-    private Splice below(Part last, String indent, List<String> written) throws Unfit {
+    private Splice below(TextPart last, String indent, List<String> written) throws Unfit {
         if (!lines.isDone(last.to()) && last.to() < lines.end(last.to())) {
             throw new Unfit(
                     last.to(),
@@ -140,12 +140,12 @@ record Inserting(Lines lines) {
     }
 
     /** Behind an item within brackets; on a line of its own where each item has one. */
-    private Splice behind(Part collection, int last, String written) {
+    private Splice behind(TextPart collection, int last, String written) {
         int inside = lines.skip(collection.content() + 1);
         int count = Math.max(collection.items().size(), collection.entries().size());
         int begin = count < 2
                 ? inside
-                : collection.kind() == Part.Kind.LIST
+                : collection.kind() == TextPart.Kind.LIST
                         ? collection.items().get(count - 1).from()
                         : collection.entries().get(count - 1).key().from();
         boolean isOwnLine =

@@ -2,11 +2,11 @@ package org.adumbrate.sheetfile.edit;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.adumbrate.sheetfile.yaml.Part;
+import org.adumbrate.sheetfile.yaml.TextPart;
 
 /** The splices that give an item another place: those between change places with it, each with the comment behind it. */
 record Moving(Lines lines) {
-    List<Splice> of(Part holder, int from, int to) {
+    List<Splice> of(TextPart holder, int from, int to) {
         int count = Math.max(holder.items().size(), holder.entries().size());
         List<Integer> order = new ArrayList<>();
         for (int k = 0; k < count; k++) {
@@ -24,9 +24,9 @@ record Moving(Lines lines) {
         return splices;
     }
 
-    private Splice slot(Part holder, int index) {
-        boolean isFlow = holder.style() == Part.Style.FLOW;
-        boolean isList = holder.kind() == Part.Kind.LIST;
+    private Splice slot(TextPart holder, int index) {
+        boolean isFlow = holder.style() == TextPart.Style.FLOW;
+        boolean isList = holder.kind() == TextPart.Kind.LIST;
         int begin = isList
                 ? isFlow ? holder.items().get(index).from() : new Dashes(lines, holder).at(index)
                 : holder.entries().get(index).key().from();

@@ -26,7 +26,7 @@ final class Pieces {
     /** Splices in their order, which do not overlap, counted in the text as it stands. */
     void splice(List<Splice> splices) {
         List<Piece> result = new ArrayList<>();
-        Cursor cursor = new Cursor(pieces);
+        Passage cursor = new Passage(pieces);
         for (Splice splice : splices) {
             cursor.pass(splice.from(), result);
             result.add(new Piece(-1, splice.text()));
@@ -38,13 +38,13 @@ final class Pieces {
     }
 
     /** Goes through pieces once. */
-    private static final class Cursor {
+    private static final class Passage {
         private final List<Piece> pieces;
         private int next;
         private int begin;
         private int at;
 
-        Cursor(List<Piece> pieces) {
+        Passage(List<Piece> pieces) {
             this.pieces = pieces;
         }
 

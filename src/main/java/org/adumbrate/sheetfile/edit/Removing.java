@@ -2,20 +2,22 @@ package org.adumbrate.sheetfile.edit;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.adumbrate.sheetfile.yaml.Part;
+import org.adumbrate.sheetfile.yaml.TextPart;
 
 /** The splices that take a key out of a mapping or an item out of a list: whole lines where it has its own. */
 record Removing(Lines lines) {
-    List<Splice> of(Part holder, int index) {
+    List<Splice> of(TextPart holder, int index) {
         int count = Math.max(holder.items().size(), holder.entries().size());
-        boolean isList = holder.kind() == Part.Kind.LIST;
+        boolean isList = holder.kind() == TextPart.Kind.LIST;
         if (count == 1) {
             return List.of(Replacing.of(lines, holder, isList ? "[]" : "{}"));
         }
-        return holder.style() == Part.Style.FLOW ? flow(holder, index, count) : List.of(block(holder, index, count));
+        return holder.style() == TextPart.Style.FLOW
+                ? flow(holder, index, count)
+                : List.of(block(holder, index, count));
     }
 
-    private Splice block(Part holder, int index, int count) {
+    private Splice block(TextPart holder, int index, int count) {
         int begin = begin(holder, index);
         int end = end(holder, index);
         int start = lines.start(begin);
@@ -37,21 +39,21 @@ record Removing(Lines lines) {
         return end > 0 && text.charAt(end) == '\n' && text.charAt(end - 1) == '\r' ? end - 1 : end;
     }
 
-    private int begin(Part holder, int index) {
-        return holder.kind() == Part.Kind.LIST
-                ? holder.style() == Part.Style.FLOW
+    private int begin(TextPart holder, int index) {
+        return holder.kind() == TextPart.Kind.LIST
+                ? holder.style() == TextPart.Style.FLOW
                         ? holder.items().get(index).from()
                         : new Dashes(lines, holder).at(index)
                 : holder.entries().get(index).key().from();
     }
 
-    private static int end(Part holder, int index) {
-        return holder.kind() == Part.Kind.LIST
+    private static int end(TextPart holder, int index) {
+        return holder.kind() == TextPart.Kind.LIST
                 ? holder.items().get(index).to()
                 : holder.entries().get(index).value().to();
     }
 
-    private List<Splice> flow(Part holder, int index, int count) {
+    private List<Splice> flow(TextPart holder, int index, int count) {
         int begin = begin(holder, index);
         int end = end(holder, index);
         List<Splice> splices = new ArrayList<>();

@@ -1,6 +1,6 @@
 package org.adumbrate.sheetfile.edit;
 
-import org.adumbrate.sheetfile.yaml.Part;
+import org.adumbrate.sheetfile.yaml.TextPart;
 
 /** The splice that puts another text in the place of a value. */
 final class Replacing {
@@ -12,7 +12,7 @@ final class Replacing {
      * @param part the value that stands there; an anchor stays
      * @param written the new one, on one line
      */
-    static Splice of(Lines lines, Part part, String written) {
+    static Splice of(Lines lines, TextPart part, String written) {
         String text = lines.text();
         if (part.isNothing()) {
             boolean isSpaced = part.to() < text.length() && Character.isWhitespace(text.charAt(part.to()));

@@ -12,8 +12,8 @@ import org.adumbrate.sheetfile.complaint.SheetFileFault;
 import org.adumbrate.sheetfile.form.Form;
 import org.adumbrate.sheetfile.form.Forms;
 import org.adumbrate.sheetfile.form.Steps;
-import org.adumbrate.sheetfile.yaml.Part;
-import org.adumbrate.sheetfile.yaml.Parts;
+import org.adumbrate.sheetfile.yaml.TextPart;
+import org.adumbrate.sheetfile.yaml.TextParts;
 import org.adumbrate.sheetfile.yaml.YamlText;
 
 /**
@@ -27,7 +27,7 @@ final class Revision {
     private final Pieces pieces;
     private final Shapes shapes = new Shapes();
     private String text;
-    private Part root;
+    private TextPart root;
 
     private Revision(SheetText old) throws SheetFileFault, Unfit {
         this.old = old;
@@ -57,7 +57,7 @@ final class Revision {
 
     private void take(String next) throws SheetFileFault, Unfit {
         text = next;
-        root = Parts.of(old.file(), next)
+        root = TextParts.of(old.file(), next)
                 .orElseThrow(() -> new Unfit(-1, "the sheet file is empty; adumbrate start writes a first one"));
     }
 
@@ -81,7 +81,7 @@ final class Revision {
     /** The shape of a value as it is written on one line. */
     int shape(String written) {
         try {
-            Part list = Parts.of(old.file(), "[" + written + "]").orElseThrow();
+            TextPart list = TextParts.of(old.file(), "[" + written + "]").orElseThrow();
             return shapes.of(list.items().get(0));
         } catch (SheetFileFault e) {
             throw new IllegalStateException("written wrongly: " + written, e);
@@ -112,7 +112,7 @@ final class Revision {
         int expected = shape;
         for (int k = at.turns().size() - 1; k >= 0; k--) {
             Route.Turn turn = at.turns().get(k);
-            expected = turn.holder().kind() == Part.Kind.LIST
+            expected = turn.holder().kind() == TextPart.Kind.LIST
                     ? listWith(turn, expected)
                     : shapes.mapping(turn.holder(), Map.of(turn.index(), expected));
         }
@@ -165,7 +165,7 @@ final class Revision {
     /** What is written at a key path, as it is. */
     Optional<String> written(List<String> steps) throws Unfit {
         Route route = route(steps);
-        Part part = route.part();
+        TextPart part = route.part();
         return route.isWritten() ? Optional.of(text.substring(part.from(), part.to())) : Optional.empty();
     }
 

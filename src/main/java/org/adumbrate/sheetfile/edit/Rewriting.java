@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import org.adumbrate.sheetfile.form.Form;
 import org.adumbrate.sheetfile.form.Steps;
-import org.adumbrate.sheetfile.yaml.Part;
+import org.adumbrate.sheetfile.yaml.TextPart;
 
 /**
  * Other scalars in the place of those that stand there, all at once, where lists and mappings keep their items and keys.
@@ -23,11 +23,11 @@ record Rewriting(Revision revision, List<Splice> splices) {
      *
      * @param isWithin true within a list or mapping that is set as a whole, where a bare number is in the key's first unit
      */
-    OptionalInt shape(Part part, Form form, Part wanted, boolean isWithin, boolean inFlow) {
+    OptionalInt shape(TextPart part, Form form, TextPart wanted, boolean isWithin, boolean inFlow) {
         if (part.kind() != wanted.kind()) {
             return OptionalInt.empty();
         }
-        boolean isFlow = inFlow || part.style() == Part.Style.FLOW;
+        boolean isFlow = inFlow || part.style() == TextPart.Style.FLOW;
         return switch (part.kind()) {
             case SCALAR -> OptionalInt.of(scalar(part, Inscription.leaf(form, wanted), wanted, isWithin, inFlow));
             case LIST -> list(part, form, wanted, isFlow);
@@ -36,7 +36,7 @@ record Rewriting(Revision revision, List<Splice> splices) {
         };
     }
 
-    private int scalar(Part part, Form leaf, Part wanted, boolean isWithin, boolean inFlow) {
+    private int scalar(TextPart part, Form leaf, TextPart wanted, boolean isWithin, boolean inFlow) {
         String typed = isWithin ? leaf.measured(wanted.text()) : wanted.text();
         boolean isNumber = !typed.equals(wanted.text()) && part.isNothing();
         String text = isNumber ? wanted.text() : leaf.restyled(part.text(), typed);
@@ -48,7 +48,7 @@ record Rewriting(Revision revision, List<Splice> splices) {
         return revision.shapes().scalar(text, Inscription.tag(written));
     }
 
-    private OptionalInt list(Part part, Form form, Part wanted, boolean inFlow) {
+    private OptionalInt list(TextPart part, Form form, TextPart wanted, boolean inFlow) {
         if (part.items().size() != wanted.items().size()) {
             return OptionalInt.empty();
         }
@@ -64,14 +64,14 @@ record Rewriting(Revision revision, List<Splice> splices) {
         return OptionalInt.of(revision.shapes().list(shapes));
     }
 
-    private OptionalInt mapping(Part part, Form form, Part wanted, boolean inFlow) {
+    private OptionalInt mapping(TextPart part, Form form, TextPart wanted, boolean inFlow) {
         if (part.entries().size() != wanted.entries().size()) {
             return OptionalInt.empty();
         }
         List<int[]> pairs = new ArrayList<>();
-        for (Part.Entry entry : part.entries()) {
+        for (TextPart.Entry entry : part.entries()) {
             String key = entry.key().text();
-            Part other = wanted.entry(key).map(Part.Entry::value).orElse(null);
+            TextPart other = wanted.entry(key).map(TextPart.Entry::value).orElse(null);
             if (other == null) {
                 return OptionalInt.empty();
             }

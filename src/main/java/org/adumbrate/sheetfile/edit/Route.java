@@ -8,7 +8,7 @@ import org.adumbrate.sheetfile.complaint.Wording;
 import org.adumbrate.sheetfile.form.Field;
 import org.adumbrate.sheetfile.form.Form;
 import org.adumbrate.sheetfile.form.Steps;
-import org.adumbrate.sheetfile.yaml.Part;
+import org.adumbrate.sheetfile.yaml.TextPart;
 
 /**
  * The way from the top of a sheet file to a value, as far as it is written.
@@ -20,24 +20,25 @@ import org.adumbrate.sheetfile.yaml.Part;
  * @param unsaid where the part stands alone for what would hold the value: the step that was left unsaid
  * @param walked the steps to the part
  */
-record Route(List<Turn> turns, Part part, Form form, List<String> rest, Optional<String> unsaid, List<String> walked) {
+record Route(
+        List<Turn> turns, TextPart part, Form form, List<String> rest, Optional<String> unsaid, List<String> walked) {
     /**
      * A step through a list or a mapping.
      *
      * @param holder the list or mapping
      * @param index which of its items or entries
      */
-    record Turn(Part holder, int index) {
-        Part value() {
-            return holder.kind() == Part.Kind.LIST
+    record Turn(TextPart holder, int index) {
+        TextPart value() {
+            return holder.kind() == TextPart.Kind.LIST
                     ? holder.items().get(index)
                     : holder.entries().get(index).value();
         }
     }
 
-    static Route of(Part root, Form sheet, List<String> steps) throws Unfit {
+    static Route of(TextPart root, Form sheet, List<String> steps) throws Unfit {
         List<Turn> turns = new ArrayList<>();
-        Part part = root;
+        TextPart part = root;
         Form form = sheet;
         for (int k = 0; k < steps.size(); k++) {
             String step = steps.get(k);
@@ -62,7 +63,7 @@ record Route(List<Turn> turns, Part part, Form form, List<String> rest, Optional
     }
 
     /** The form at the end of steps that are not written. */
-    private static Form last(Part part, Form form, List<String> walked, List<String> rest) throws Unfit {
+    private static Form last(TextPart part, Form form, List<String> walked, List<String> rest) throws Unfit {
         Form last = form;
         List<String> way = new ArrayList<>(walked);
         for (String step : rest) {
@@ -81,8 +82,8 @@ record Route(List<Turn> turns, Part part, Form form, List<String> rest, Optional
         return last(part, form, walked, rest);
     }
 
-    private static Optional<Integer> index(Part part, String step) {
-        if (part.kind() == Part.Kind.LIST) {
+    private static Optional<Integer> index(TextPart part, String step) {
+        if (part.kind() == TextPart.Kind.LIST) {
             return Steps.index(step).filter(index -> index < part.items().size());
         }
         for (int k = 0; k < part.entries().size(); k++) {
@@ -93,7 +94,7 @@ record Route(List<Turn> turns, Part part, Form form, List<String> rest, Optional
         return Optional.empty();
     }
 
-    private static Unfit unknown(Part part, Form form, List<String> walked, String step) {
+    private static Unfit unknown(TextPart part, Form form, List<String> walked, String step) {
         String place = walked.isEmpty() ? "a sheet file" : "'" + Steps.path(walked) + "'";
         if (form.allowed().type().equals("names")) {
             return new Unfit(
@@ -124,7 +125,7 @@ record Route(List<Turn> turns, Part part, Form form, List<String> rest, Optional
 
     /** True within brackets or braces, where no line has a meaning. */
     boolean isInFlow() {
-        return turns.stream().anyMatch(turn -> turn.holder().style() == Part.Style.FLOW);
+        return turns.stream().anyMatch(turn -> turn.holder().style() == TextPart.Style.FLOW);
     }
 
     /** The list or mapping that the part is in, and which of its items or entries it is. */

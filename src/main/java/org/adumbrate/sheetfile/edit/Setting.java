@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 import org.adumbrate.sheetfile.complaint.Wording;
 import org.adumbrate.sheetfile.form.Form;
 import org.adumbrate.sheetfile.form.Steps;
-import org.adumbrate.sheetfile.yaml.Part;
+import org.adumbrate.sheetfile.yaml.TextPart;
 import org.snakeyaml.engine.v2.nodes.Tag;
 
 /**
@@ -29,22 +29,22 @@ record Setting(Revision revision) {
     }
 
     /** Gives a key a value; what is missing on the way is written too. Of lists and mappings, what is the same stays as it stands. */
-    void set(List<String> steps, Part value) throws Unfit {
+    void set(List<String> steps, TextPart value) throws Unfit {
         set(steps, value, false);
     }
 
     /** @param isWithin true within a list or mapping that is set as a whole, where a bare number is in the key's first unit */
-    private void set(List<String> steps, Part value, boolean isWithin) throws Unfit {
+    private void set(List<String> steps, TextPart value, boolean isWithin) throws Unfit {
         Route at = revision.route(steps);
         if (!at.isWritten()) {
             new Extending(revision)
                     .add(at, Wanted.within(at.rest().subList(1, at.rest().size()), value));
             return;
         }
-        Part part = at.part();
-        boolean isOneForMany =
-                part.kind() == Part.Kind.LIST && at.form().unsaid(value.node()).equals(Optional.of(Steps.item(0)));
-        Part wanted = isOneForMany ? Wanted.list(value) : value;
+        TextPart part = at.part();
+        boolean isOneForMany = part.kind() == TextPart.Kind.LIST
+                && at.form().unsaid(value.node()).equals(Optional.of(Steps.item(0)));
+        TextPart wanted = isOneForMany ? Wanted.list(value) : value;
         Rewriting rewriting = new Rewriting(revision);
         OptionalInt shape = rewriting.shape(part, at.form(), wanted, isWithin, at.isInFlow());
         boolean isLonger = Math.abs(part.items().size() - wanted.items().size()) > MANY;
@@ -54,16 +54,16 @@ record Setting(Revision revision) {
             }
         } else if (isLonger) {
             replace(at, wanted);
-        } else if (part.kind() == Part.Kind.LIST && wanted.kind() == Part.Kind.LIST) {
+        } else if (part.kind() == TextPart.Kind.LIST && wanted.kind() == TextPart.Kind.LIST) {
             setItems(steps, part, wanted);
-        } else if (part.kind() == Part.Kind.MAPPING && wanted.kind() == Part.Kind.MAPPING) {
+        } else if (part.kind() == TextPart.Kind.MAPPING && wanted.kind() == TextPart.Kind.MAPPING) {
             setEntries(steps, part, wanted);
         } else {
             replace(at, wanted);
         }
     }
 
-    private void setItems(List<String> steps, Part part, Part wanted) throws Unfit {
+    private void setItems(List<String> steps, TextPart part, TextPart wanted) throws Unfit {
         int before = part.items().size();
         int after = wanted.items().size();
         for (int k = 0; k < Math.min(before, after); k++) {
@@ -77,19 +77,19 @@ record Setting(Revision revision) {
         }
     }
 
-    private void setEntries(List<String> steps, Part part, Part wanted) throws Unfit {
-        for (Part.Entry entry : wanted.entries()) {
+    private void setEntries(List<String> steps, TextPart part, TextPart wanted) throws Unfit {
+        for (TextPart.Entry entry : wanted.entries()) {
             set(step(steps, entry.key().text()), entry.value(), true);
         }
-        for (Part.Entry entry : part.entries()) {
+        for (TextPart.Entry entry : part.entries()) {
             if (wanted.entry(entry.key().text()).isEmpty()) {
                 remove(step(steps, entry.key().text()));
             }
         }
     }
 
-    private void replace(Route at, Part wanted) throws Unfit {
-        Part part = at.part();
+    private void replace(Route at, TextPart wanted) throws Unfit {
+        TextPart part = at.part();
         String written;
         int shape;
         if (wanted.isCollection()) {
@@ -97,14 +97,14 @@ record Setting(Revision revision) {
             shape = revision.shape(written);
         } else {
             Form leaf = Inscription.leaf(at.form(), wanted);
-            written = Inscription.scalar(wanted.text(), leaf, Part.Style.PLAIN, at.isInFlow());
+            written = Inscription.scalar(wanted.text(), leaf, TextPart.Style.PLAIN, at.isInFlow());
             shape = revision.shapes().scalar(wanted.text(), Inscription.tag(written));
         }
         revision.splice(at, List.of(Replacing.of(revision.lines(), part, written)), shape);
     }
 
     /** Puts an item before another, or behind the last. */
-    void insert(List<String> list, int index, Part value) throws Unfit {
+    void insert(List<String> list, int index, TextPart value) throws Unfit {
         new Extending(revision).insert(list, index, value);
     }
 
@@ -116,8 +116,8 @@ record Setting(Revision revision) {
     }
 
     private int without(Route.Turn turn) {
-        Part holder = turn.holder();
-        if (holder.kind() == Part.Kind.LIST) {
+        TextPart holder = turn.holder();
+        if (holder.kind() == TextPart.Kind.LIST) {
             List<Integer> items = new ArrayList<>(
                     holder.items().stream().map(revision.shapes()::of).toList());
             items.remove(turn.index());
@@ -128,7 +128,7 @@ record Setting(Revision revision) {
         return revision.shapes().mapping(pairs);
     }
 
-    private List<int[]> pairs(Part mapping) {
+    private List<int[]> pairs(TextPart mapping) {
         List<int[]> pairs = new ArrayList<>();
         mapping.entries()
                 .forEach(entry -> pairs.add(new int[] {
@@ -154,7 +154,7 @@ record Setting(Revision revision) {
     /** Where a key stands. */
     Route.Turn key(List<String> steps) throws Unfit {
         Route.Turn turn = turn(steps);
-        if (turn.holder().kind() != Part.Kind.MAPPING) {
+        if (turn.holder().kind() != TextPart.Kind.MAPPING) {
             throw new Unfit(turn.value().from(), "'" + Steps.path(steps) + "' is an item of a list and has no name");
         }
         return turn;
@@ -164,13 +164,13 @@ record Setting(Revision revision) {
     void rename(List<String> steps, String name) throws Unfit {
         Route.Turn turn = key(steps);
         List<String> outer = steps.subList(0, steps.size() - 1);
-        Part key = turn.holder().entries().get(turn.index()).key();
+        TextPart key = turn.holder().entries().get(turn.index()).key();
         Route there = revision.route(step(outer, name)); // also tells of names that may not stand there
         if (there.isWritten()) {
             throw new Unfit(there.part().from(), "'" + there.path() + "' is there already; choose another name");
         }
         Route holder = revision.route(steps).holder();
-        boolean isInFlow = holder.isInFlow() || turn.holder().style() == Part.Style.FLOW;
+        boolean isInFlow = holder.isInFlow() || turn.holder().style() == TextPart.Style.FLOW;
         String written =
                 switch (key.style()) {
                     case SINGLE -> "'" + name + "'";
@@ -189,7 +189,7 @@ record Setting(Revision revision) {
     /** Gives a key or an item another place among its like. */
     void move(List<String> steps, int index) throws Unfit {
         Route.Turn turn = turn(steps);
-        Part holder = turn.holder();
+        TextPart holder = turn.holder();
         int count = Math.max(holder.items().size(), holder.entries().size());
         if (index < 0 || index >= count) {
             throw new Unfit(
@@ -198,7 +198,7 @@ record Setting(Revision revision) {
         }
         List<Integer> order = new ArrayList<>(IntStream.range(0, count).boxed().toList());
         order.add(index, order.remove(turn.index()));
-        int shape = holder.kind() == Part.Kind.LIST
+        int shape = holder.kind() == TextPart.Kind.LIST
                 ? revision.shapes()
                         .list(order.stream()
                                 .map(k -> revision.shapes().of(holder.items().get(k)))
@@ -206,7 +206,7 @@ record Setting(Revision revision) {
                 : revision.shapes().mapping(holder, Map.of());
         Route at = revision.route(steps).holder();
         List<String> keys = order.stream()
-                .map(k -> holder.kind() == Part.Kind.LIST
+                .map(k -> holder.kind() == TextPart.Kind.LIST
                         ? ""
                         : holder.entries().get(k).key().text())
                 .toList();

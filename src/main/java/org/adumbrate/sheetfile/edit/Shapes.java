@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import org.adumbrate.sheetfile.yaml.Part;
+import org.adumbrate.sheetfile.yaml.TextPart;
 import org.snakeyaml.engine.v2.nodes.Tag;
 
 /**
@@ -18,10 +18,10 @@ final class Shapes {
     private record Pair(int key, int value) {}
 
     private final Map<Object, Integer> numbers = new HashMap<>();
-    private final IdentityHashMap<Part, Integer> known = new IdentityHashMap<>();
+    private final IdentityHashMap<TextPart, Integer> known = new IdentityHashMap<>();
 
-    int of(Part part) {
-        Part meant = part.meant();
+    int of(TextPart part) {
+        TextPart meant = part.meant();
         Integer found = known.get(meant);
         if (found == null) {
             found = made(meant);
@@ -30,7 +30,7 @@ final class Shapes {
         return found;
     }
 
-    private int made(Part part) {
+    private int made(TextPart part) {
         return switch (part.kind()) {
             case LIST -> list(part.items().stream().map(this::of).toList());
             case MAPPING -> mapping(part, Map.of());
@@ -47,10 +47,10 @@ final class Shapes {
     }
 
     /** A mapping with some of its values, by the index of their entries, replaced. */
-    int mapping(Part part, Map<Integer, Integer> others) {
+    int mapping(TextPart part, Map<Integer, Integer> others) {
         List<int[]> pairs = new ArrayList<>();
         for (int k = 0; k < part.entries().size(); k++) {
-            Part.Entry entry = part.entries().get(k);
+            TextPart.Entry entry = part.entries().get(k);
             pairs.add(new int[] {of(entry.key()), others.containsKey(k) ? others.get(k) : of(entry.value())});
         }
         return mapping(pairs);

@@ -7,8 +7,8 @@ import org.adumbrate.sheetfile.complaint.SheetFileFault;
 import org.adumbrate.sheetfile.form.Field;
 import org.adumbrate.sheetfile.form.Form;
 import org.adumbrate.sheetfile.form.Steps;
-import org.adumbrate.sheetfile.yaml.Part;
-import org.adumbrate.sheetfile.yaml.Parts;
+import org.adumbrate.sheetfile.yaml.TextPart;
+import org.adumbrate.sheetfile.yaml.TextParts;
 
 /** Lists the values of a text, in its order; what is not written follows what stands in the same mapping. */
 final class Values {
@@ -26,18 +26,18 @@ final class Values {
 
     static List<SheetValue> of(SheetText text) throws SheetFileFault {
         Values values = new Values(text.text());
-        Optional<Part> root = Parts.of(text.file(), text.text());
+        Optional<TextPart> root = TextParts.of(text.file(), text.text());
         if (root.isPresent()) {
             values.mapping("", Revision.SHEET, root.get().meant(), false);
         }
         return HoldingDefaults.in(values.found);
     }
 
-    private void value(String path, Form form, Part part, Field field, boolean isShared) {
+    private void value(String path, Form form, TextPart part, Field field, boolean isShared) {
         if (found.size() > MOST) {
             return;
         }
-        Part meant = part.meant();
+        TextPart meant = part.meant();
         Optional<String> unsaid = meant.isNothing() ? Optional.empty() : form.unsaid(meant.node());
         if (unsaid.isPresent()) {
             form.inner(unsaid.get())
@@ -47,10 +47,10 @@ final class Values {
                     .forEach(other -> unwritten(path, other));
             return;
         }
-        boolean isElsewhere = isShared || part.kind() == Part.Kind.ALIAS;
+        boolean isElsewhere = isShared || part.kind() == TextPart.Kind.ALIAS;
         SheetValue.Span span =
                 new SheetValue.Span(part.from(), part.to(), places.at(part.from()), places.at(part.to()));
-        String text = meant.kind() == Part.Kind.SCALAR ? meant.text() : "";
+        String text = meant.kind() == TextPart.Kind.SCALAR ? meant.text() : "";
         found.add(new SheetValue(
                 path,
                 Optional.of(span),
@@ -61,15 +61,15 @@ final class Values {
                 isElsewhere));
         for (int k = 0; k < meant.items().size(); k++) {
             String step = Steps.item(k);
-            Part item = meant.items().get(k);
+            TextPart item = meant.items().get(k);
             form.inner(step).ifPresent(inner -> value(Steps.join(path, step), inner, item, null, isElsewhere));
         }
-        if (meant.kind() == Part.Kind.MAPPING || meant.isNothing()) {
+        if (meant.kind() == TextPart.Kind.MAPPING || meant.isNothing()) {
             mapping(path, form, meant, isElsewhere);
         }
     }
 
-    private void mapping(String path, Form form, Part mapping, boolean isShared) {
+    private void mapping(String path, Form form, TextPart mapping, boolean isShared) {
         List<String> given = new ArrayList<>();
         keys(mapping, given);
         List<Field> fields = form.fields(given);
@@ -78,8 +78,8 @@ final class Values {
     }
 
     /** The keys of a mapping, with those that are merged into it. */
-    private static void keys(Part mapping, List<String> keys) {
-        for (Part.Entry entry : mapping.entries()) {
+    private static void keys(TextPart mapping, List<String> keys) {
+        for (TextPart.Entry entry : mapping.entries()) {
             if (entry.key().text().equals(MERGED)) {
                 keys(entry.value().meant(), keys);
             } else {
@@ -89,8 +89,8 @@ final class Values {
     }
 
     private void written(
-            String path, Form form, List<Field> fields, Part mapping, boolean isShared, List<String> told) {
-        for (Part.Entry entry : mapping.entries()) {
+            String path, Form form, List<Field> fields, TextPart mapping, boolean isShared, List<String> told) {
+        for (TextPart.Entry entry : mapping.entries()) {
             String key = entry.key().text();
             if (!key.equals(MERGED) && !told.contains(key)) {
                 told.add(key);
@@ -101,7 +101,7 @@ final class Values {
                 form.inner(key).ifPresent(inner -> value(Steps.join(path, key), inner, entry.value(), field, isShared));
             }
         }
-        for (Part.Entry entry : mapping.entries()) {
+        for (TextPart.Entry entry : mapping.entries()) {
             if (entry.key().text().equals(MERGED)) {
                 written(path, form, fields, entry.value().meant(), true, told);
             }

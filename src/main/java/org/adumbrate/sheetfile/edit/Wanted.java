@@ -7,8 +7,8 @@ import java.util.Optional;
 import org.adumbrate.sheetfile.complaint.SheetFileFault;
 import org.adumbrate.sheetfile.complaint.Wording;
 import org.adumbrate.sheetfile.form.Steps;
-import org.adumbrate.sheetfile.yaml.Part;
-import org.adumbrate.sheetfile.yaml.Parts;
+import org.adumbrate.sheetfile.yaml.TextPart;
+import org.adumbrate.sheetfile.yaml.TextParts;
 import org.snakeyaml.engine.v2.common.FlowStyle;
 import org.snakeyaml.engine.v2.common.ScalarStyle;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
@@ -22,13 +22,13 @@ final class Wanted {
     private Wanted() {}
 
     /** A value as it was typed: what begins with a bracket, a brace or quotes is YAML, all else a text as it is. */
-    static Part of(String typed) throws Unfit {
+    static TextPart of(String typed) throws Unfit {
         String text = typed.strip();
         if (text.isEmpty() || "[{\"'".indexOf(text.charAt(0)) < 0) {
             return scalar(text);
         }
         try {
-            Part part = Parts.of(Path.of("value"), text).orElseThrow();
+            TextPart part = TextParts.of(Path.of("value"), text).orElseThrow();
             if (isPlainTree(part)) {
                 return part;
             }
@@ -39,41 +39,43 @@ final class Wanted {
         }
     }
 
-    private static boolean isPlainTree(Part part) {
-        return part.kind() != Part.Kind.ALIAS
+    private static boolean isPlainTree(TextPart part) {
+        return part.kind() != TextPart.Kind.ALIAS
                 && part.from() == part.content()
                 && part.items().stream().allMatch(Wanted::isPlainTree)
                 && part.entries().stream()
-                        .allMatch(entry -> entry.key().kind() == Part.Kind.SCALAR
+                        .allMatch(entry -> entry.key().kind() == TextPart.Kind.SCALAR
                                 && isPlainTree(entry.key())
                                 && isPlainTree(entry.value()));
     }
 
-    static Part scalar(String text) {
-        Part.Style style = Part.Style.PLAIN;
-        ScalarNode node = new ScalarNode(Parts.tag(text), text, ScalarStyle.PLAIN);
-        return new Part(
-                Part.Kind.SCALAR, 0, 0, text.length(), style, text, List.of(), List.of(), Optional.empty(), node);
+    static TextPart scalar(String text) {
+        TextPart.Style style = TextPart.Style.PLAIN;
+        ScalarNode node = new ScalarNode(TextParts.tag(text), text, ScalarStyle.PLAIN);
+        return new TextPart(
+                TextPart.Kind.SCALAR, 0, 0, text.length(), style, text, List.of(), List.of(), Optional.empty(), node);
     }
 
-    static Part list(Part... items) {
-        List<Part> all = List.of(items);
+    static TextPart list(TextPart... items) {
+        List<TextPart> all = List.of(items);
         SequenceNode node =
-                new SequenceNode(Tag.SEQ, all.stream().map(Part::node).toList(), FlowStyle.FLOW);
-        return new Part(Part.Kind.LIST, 0, 0, 0, Part.Style.FLOW, "", all, List.of(), Optional.empty(), node);
+                new SequenceNode(Tag.SEQ, all.stream().map(TextPart::node).toList(), FlowStyle.FLOW);
+        return new TextPart(
+                TextPart.Kind.LIST, 0, 0, 0, TextPart.Style.FLOW, "", all, List.of(), Optional.empty(), node);
     }
 
-    static Part mapping(String key, Part value) {
-        List<Part.Entry> entries = List.of(new Part.Entry(scalar(key), value));
+    static TextPart mapping(String key, TextPart value) {
+        List<TextPart.Entry> entries = List.of(new TextPart.Entry(scalar(key), value));
         List<NodeTuple> tuples = new ArrayList<>();
         tuples.add(new NodeTuple(entries.get(0).key().node(), value.node()));
         MappingNode node = new MappingNode(Tag.MAP, tuples, FlowStyle.FLOW);
-        return new Part(Part.Kind.MAPPING, 0, 0, 0, Part.Style.FLOW, "", List.of(), entries, Optional.empty(), node);
+        return new TextPart(
+                TextPart.Kind.MAPPING, 0, 0, 0, TextPart.Style.FLOW, "", List.of(), entries, Optional.empty(), node);
     }
 
     /** A value within what is to be written around it. */
-    static Part within(List<String> steps, Part value) throws Unfit {
-        Part part = value;
+    static TextPart within(List<String> steps, TextPart value) throws Unfit {
+        TextPart part = value;
         for (int k = steps.size() - 1; k >= 0; k--) {
             Optional<Integer> index = Steps.index(steps.get(k));
             if (index.isPresent() && index.get() > 0) {

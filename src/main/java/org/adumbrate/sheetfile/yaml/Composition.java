@@ -56,7 +56,7 @@ final class Composition extends Composer {
         if (((ScalarEvent) parser.peekEvent()).getTag().isPresent()) {
             throw stopped(PlainWords.TAG);
         }
-        if (++values > Extent.MOST_VALUES) {
+        if (++values > ValueCount.MOST_VALUES) {
             throw new ComposerException("", Optional.empty(), PlainWords.TOO_MANY, fullest());
         }
         return super.composeScalarNode(anchor, comments);

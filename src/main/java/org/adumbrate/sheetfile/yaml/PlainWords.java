@@ -66,7 +66,7 @@ final class PlainWords {
             new Phrase("Expected mapping node.*", "'<<' takes an alias of a mapping"),
             new Phrase("Version.*", "another YAML than 1.2 is asked for; leave the line with %YAML out"),
             new Phrase(TOO_DEEP, "brackets or indentation go deeper than any sheet file does"),
-            new Phrase(TOO_MANY, Extent.TOLD),
+            new Phrase(TOO_MANY, ValueCount.TOLD),
             new Phrase(SELF, "an alias within the very thing that it stands for; write that out"),
             new Phrase(TAG, "a tag such as !this has no meaning in a sheet file; leave it out"),
             new Phrase("Number of aliases.*", "more than 50 aliases of lists and mappings; write them out"));

@@ -80,7 +80,7 @@ public final class YamlText {
     public static Node compose(Path file, String text) throws SheetFileFault {
         try {
             Node root = Composition.of(text).orElseGet(() -> new ScalarNode(Tag.NULL, "", ScalarStyle.PLAIN));
-            Extent.require(root, file);
+            ValueCount.require(root, file);
             return root;
         } catch (ReaderException e) {
             int end = text.offsetByCodePoints(0, Math.min(e.getPosition(), text.codePointCount(0, text.length())));

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.stream.Stream;
 import org.adumbrate.fault.Refusal;
@@ -35,10 +36,10 @@ import org.junit.jupiter.params.provider.MethodSource;
  * file of the tree.
  */
 class OpenSheetTest {
-    private static final int EDITS = Integer.getInteger("sessionEdits", 12);
+    private static final int EDITS = Integer.getInteger("sessionEdits", 6);
 
     /** A fresh picture is made after so many edits, and after the last. */
-    private static final int COMPARED = 6;
+    private static final int COMPARED = 5;
 
     private static final Path DEMO = Path.of("passes", "kiln-yard", "kiln-yard.sheet.yaml");
 
@@ -153,27 +154,27 @@ class OpenSheetTest {
             Edition older = open.edition(demo());
             older.prepared();
             CountDownLatch begun = new CountDownLatch(1);
-            CountDownLatch superseded = new CountDownLatch(1);
+            CompletableFuture<Boolean> superseded = new CompletableFuture<>();
             SideTask<Object> work = SideTask.begin(
                     "work on the older edition",
                     () -> older.make((sheet, run) -> {
                         begun.countDown();
-                        superseded.await();
-                        return run.of(Part.LOOK, String.class, List.of("never made"), () -> "made");
+                        superseded.join();
+                        return run.of(Part.INK, String.class, List.of("never made"), () -> "made");
                     }));
             begun.await();
             Edition newer = open.edition(demo("opacity: 60", "opacity: 62"));
-            superseded.countDown();
+            superseded.complete(true);
             assertThatThrownBy(work::result).isInstanceOf(Superseded.class);
             assertThat(newer.prepared().passes().prepared()).hasSize(2);
-            assertThatThrownBy(() -> older.make((sheet, run) -> run.of(Part.LOOK, String.class, List.of(), () -> "")))
+            assertThatThrownBy(() -> older.make((sheet, run) -> run.of(Part.INK, String.class, List.of(), () -> "")))
                     .isInstanceOf(Superseded.class);
         }
     }
 
     @Test
     void exportsThatChangeAreTakenUpByTheNextEdition() throws Exception {
-        Path sheet = Files.writeString(folder.resolve("a.sheet.yaml"), "lines: lines.svg\nsize: 100 x 50 mm\n");
+        Path sheet = Files.writeString(folder.resolve("a.sheet.yaml"), "lines: lines.svg\nsize: 100 x 50 mm\ndeliver: { preview: a.png }\n");
         try (Memory memory = Memory.inMemory()) {
             OpenSheet open = OpenSheet.of(sheet, memory);
             lines("M10 10H90");

@@ -13,6 +13,9 @@ import java.util.Random;
 import java.util.stream.Stream;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.raster.RasterReader;
+import org.adumbrate.raster.decode.bmp.BmpBytes;
+import org.adumbrate.raster.decode.jpeg.JpegBytes;
+import org.adumbrate.raster.decode.png.PngBytes;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
@@ -56,7 +59,7 @@ class DamageTest {
                                 "P7\nWIDTH 13\nHEIGHT 9\nDEPTH 3\nMAXVAL 255\nTUPLTYPE RGB\nENDHDR\n"
                                         .getBytes(StandardCharsets.US_ASCII),
                                 samples)),
-                Named.of("BMP", BmpAndPnmTest.colourBitmap()));
+                Named.of("BMP", BmpBytes.colourBitmap()));
         Stream<Named<byte[]>> stored = Stream.of(
                         "inks-ycck.jpg",
                         "opencv.hdr",

@@ -10,7 +10,7 @@ import org.adumbrate.raster.RasterInfo;
 import org.adumbrate.raster.RasterReader;
 
 /** A whole file decoded to light, as stored; the promises of the reader about order are checked on the way. */
-final class Decoded {
+public final class Decoded {
     private final RasterInfo info;
     private final float[][] rows;
 
@@ -19,7 +19,7 @@ final class Decoded {
         this.rows = rows;
     }
 
-    static Decoded of(Path file) throws IOException {
+    public static Decoded of(Path file) throws IOException {
         try (RasterReader reader = RasterFiles.open(file)) {
             RasterInfo info = reader.info();
             int channels = info.light().lightChannels();
@@ -45,17 +45,17 @@ final class Decoded {
     }
 
     /** What the file says of itself. */
-    RasterInfo info() {
+    public RasterInfo info() {
         return info;
     }
 
     /** The light of a channel of a pixel as stored. */
-    float at(int x, int y, int channel) {
+    public float at(int x, int y, int channel) {
         return rows[y][x * info.light().lightChannels() + channel];
     }
 
     /** Checks every pixel against a formula. */
-    void check(Formula formula, double tolerance) {
+    public void check(Formula formula, double tolerance) {
         for (int y = 0; y < rows.length; y++) {
             for (int x = 0; x < info.stored().width(); x++) {
                 for (int c = 0; c < info.light().lightChannels(); c++) {
@@ -69,7 +69,7 @@ final class Decoded {
 
     /** The light expected of a channel of a pixel. */
     @FunctionalInterface
-    interface Formula {
+    public interface Formula {
         double light(int x, int y, int channel);
     }
 }

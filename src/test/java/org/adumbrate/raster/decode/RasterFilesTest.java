@@ -11,6 +11,8 @@ import org.adumbrate.fault.InputFault;
 import org.adumbrate.raster.DecodingStopped;
 import org.adumbrate.raster.RasterReader;
 import org.adumbrate.raster.SampleSink;
+import org.adumbrate.raster.decode.jpeg.JpegBytes;
+import org.adumbrate.raster.decode.png.PngBytes;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;

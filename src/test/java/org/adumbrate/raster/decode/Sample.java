@@ -8,10 +8,10 @@ import java.nio.file.Path;
 import java.util.Objects;
 
 /** The sample files that lie beside the tests; a README there says how each was made. */
-final class Sample {
+public final class Sample {
     private Sample() {}
 
-    static Path file(String name) {
+    public static Path file(String name) {
         try {
             return Path.of(
                     Objects.requireNonNull(Sample.class.getResource(name), name).toURI());
@@ -20,7 +20,7 @@ final class Sample {
         }
     }
 
-    static byte[] bytes(String name) {
+    public static byte[] bytes(String name) {
         try (InputStream in = Objects.requireNonNull(Sample.class.getResourceAsStream(name), name)) {
             return in.readAllBytes();
         } catch (IOException e) {

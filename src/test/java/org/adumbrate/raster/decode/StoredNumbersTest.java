@@ -14,6 +14,7 @@ import org.adumbrate.geometry.PixelSize;
 import org.adumbrate.geometry.RasterPoint;
 import org.adumbrate.raster.RasterReader;
 import org.adumbrate.raster.StoredNumbers;
+import org.adumbrate.raster.decode.png.PngBytes;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

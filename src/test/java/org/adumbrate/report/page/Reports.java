@@ -115,7 +115,7 @@ final class Reports {
         path.moveTo(2, 4.5);
         path.lineTo(28, 4.5);
         return new LegendEntry(
-                LegendEntry.Part.LINES,
+                LegendEntry.Group.LINES,
                 HOSTILE,
                 HOSTILE,
                 HOSTILE,
