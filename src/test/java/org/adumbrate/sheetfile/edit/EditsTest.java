@@ -100,7 +100,10 @@ class EditsTest {
     void numbersStayNumbersWhereAListStandsForMore() {
         assertThat(after(END, new Edit.Set("regions.bed", "[[1, 2], [3, 2], [3, 4.5]]")))
                 .contains("bed: [[1, 2], [3, 2], [3, 4.5]]");
-        assertThat(after(END, new Edit.Set("floors.yard", "0 m"), new Edit.Set("floors.yard.outline", "[[1, 2], [3, 2], [3, 4]]")))
+        assertThat(after(
+                        END,
+                        new Edit.Set("floors.yard", "0 m"),
+                        new Edit.Set("floors.yard.outline", "[[1, 2], [3, 2], [3, 4]]")))
                 .contains("outline: [[1, 2], [3, 2], [3, 4]]");
     }
 
