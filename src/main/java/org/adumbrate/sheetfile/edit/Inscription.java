@@ -20,7 +20,7 @@ final class Inscription {
     /** A value on one line, as it may stand anywhere. */
     static String flow(TextPart value, Form form) {
         return switch (value.kind()) {
-            case LIST -> items(value, form);
+            case LIST -> items(value, leaf(form, value));
             case MAPPING ->
                 value.entries().stream()
                         .map(entry -> entry(entry, form, true))

@@ -92,7 +92,7 @@ export class Deeds {
 
   show(outputs, lead, findings = []) {
     const links = outputs.map(({ kind, file, href, bytes }) => el("li", {}, href ? el("a", { href, target: "_blank", rel: "noopener", title: file }, kind.replaceAll("-", " ")) : kind, bytes ? el("span.quiet", {}, ` ${size(bytes)}`) : ""));
-    this.results.replaceChildren(el("p.quiet", {}, lead.trim()), el("ul", {}, ...links), ...findings.slice(0, 6).map((finding) => el("p.urgent", {}, typeof finding === "string" ? finding : finding.text)));
+    this.results.replaceChildren(el("p.quiet", {}, lead.trim()), el("ul", {}, ...links), ...findings.slice(0, 6).map((finding) => el(finding.severity === "note" ? "p.quiet" : "p.urgent", {}, finding.text)));
   }
 }
 

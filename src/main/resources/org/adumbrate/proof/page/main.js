@@ -115,6 +115,10 @@ async function found() {
 
 sheet.take("state", first);
 listen(hear);
-take("scene", await ask("/scene"));
+try {
+  take("scene", await ask("/scene"));
+} catch (failure) {
+  said.say(`The drawing cannot be shown: ${failure.message}.`, { urgent: true });
+}
 pane.show();
 document.documentElement.dataset.ready = "true";

@@ -23,7 +23,8 @@ final class Chromium {
 
     /** Opens a window that nobody sees. */
     static ChromeDriver begin() {
-        Optional<Path> browser = BROWSERS.stream().flatMap(name -> found(name).stream()).findFirst();
+        Optional<Path> browser =
+                BROWSERS.stream().flatMap(name -> found(name).stream()).findFirst();
         Optional<Path> driver = found("chromedriver");
         if (browser.isEmpty() || driver.isEmpty()) {
             String line = "The proof page is not tested in a browser: there is no "

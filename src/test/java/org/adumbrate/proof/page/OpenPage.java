@@ -58,8 +58,7 @@ final class OpenPage implements AutoCloseable {
 
     /** The sheet as it was at first, nothing selected, nothing said. */
     void restore(String text) throws IOException {
-        Object done = driver.executeAsyncScript(
-                """
+        Object done = driver.executeAsyncScript("""
                 const done = arguments[1];
                 (async () => {
                   const { version } = await (await fetch("/state")).json();
@@ -67,8 +66,7 @@ final class OpenPage implements AutoCloseable {
                   await fetch("/text", { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(wish) });
                   return (await (await fetch("/state")).json()).version;
                 })().then(done, (failure) => done(String(failure)));
-                """,
-                text);
+                """, text);
         assertThat(done).isInstanceOf(Long.class);
         await(() -> is("document.documentElement.dataset.version === '" + done + "'"));
         run("document.querySelector('#lists').replaceChildren(); document.querySelector('#pane').focus()");
@@ -151,7 +149,9 @@ final class OpenPage implements AutoCloseable {
     }
 
     String valueText(String key) {
-        return String.valueOf(run("return document.querySelector(arguments[0])?.getAttribute('aria-valuetext')", "#text [data-key=\"" + key + "\"]"));
+        return String.valueOf(run(
+                "return document.querySelector(arguments[0])?.getAttribute('aria-valuetext')",
+                "#text [data-key=\"" + key + "\"]"));
     }
 
     /** Gives the keyboard to a value, as a script does. */
@@ -162,7 +162,8 @@ final class OpenPage implements AutoCloseable {
 
     /** The key that has the keyboard, or what kind of element has it. */
     String focused() {
-        return String.valueOf(run("const a = document.activeElement; return a.dataset.key ?? a.dataset.item ?? a.id ?? a.tagName"));
+        return String.valueOf(
+                run("const a = document.activeElement; return a.dataset.key ?? a.dataset.item ?? a.id ?? a.tagName"));
     }
 
     /** Sets the caret into the first row of the text that is no prose, behind its value. */
@@ -186,18 +187,21 @@ final class OpenPage implements AutoCloseable {
     }
 
     void press(Keys one, Keys other, CharSequence key) {
-        new Actions(driver).keyDown(one).keyDown(other).sendKeys(key).keyUp(other).keyUp(one).perform();
+        new Actions(driver)
+                .keyDown(one)
+                .keyDown(other)
+                .sendKeys(key)
+                .keyUp(other)
+                .keyUp(one)
+                .perform();
     }
 
     /** Where a point of the sheet is seen, from the upper left corner of the page. */
     int[] at(double x, double y) {
-        List<?> place = (List<?>) run(
-                """
+        List<?> place = (List<?>) run("""
                 const paper = document.getElementById("paper").getBoundingClientRect();
                 return [paper.left + arguments[0] / 120 * paper.width, paper.top + arguments[1] / 80 * paper.height];
-                """,
-                x,
-                y);
+                """, x, y);
         return place.stream()
                 .mapToInt(side -> (int) Math.round(((Number) side).doubleValue()))
                 .toArray();
@@ -228,7 +232,8 @@ final class OpenPage implements AutoCloseable {
 
     /** Waits until what was to be drawn is drawn. */
     void frame() {
-        driver.executeAsyncScript("const done = arguments[0]; requestAnimationFrame(() => requestAnimationFrame(() => done()))");
+        driver.executeAsyncScript(
+                "const done = arguments[0]; requestAnimationFrame(() => requestAnimationFrame(() => done()))");
     }
 
     Object run(String script, Object... given) {

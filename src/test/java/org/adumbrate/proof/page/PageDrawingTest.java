@@ -68,7 +68,8 @@ class PageDrawingTest extends ProofPageTest {
     @Test
     void whatIsUnderThePointerIsMarkedInBothParts() {
         page.moveTo(100, 10).perform();
-        page.await(() -> page.has("#text .cm-line.marked") && page.find("#text .cm-line.marked").getText().contains("eaves"));
+        page.await(() -> page.has("#text .cm-line.marked")
+                && page.find("#text .cm-line.marked").getText().contains("eaves"));
         page.await(() -> page.has("#overlay .marked path"));
         WebElement item = page.find("#text [data-item='figures[1]']");
         page.run("arguments[0].scrollIntoView({ block: 'center' })", item);
@@ -195,26 +196,26 @@ class PageDrawingTest extends ProofPageTest {
     }
 
     private double paperWidth() {
-        return ((Number) page.run("return document.getElementById('paper').getBoundingClientRect().width")).doubleValue();
+        return ((Number) page.run("return document.getElementById('paper').getBoundingClientRect().width"))
+                .doubleValue();
     }
 
     /** The middle of a thing, in mm of the sheet. */
     private double[] middle(String key) {
         page.frame();
         WebElement thing = page.thing(key);
-        List<?> place = (List<?>) page.run(
-                """
+        List<?> place = (List<?>) page.run("""
                 const box = arguments[0].getBoundingClientRect();
                 const paper = document.getElementById("paper").getBoundingClientRect();
                 return [((box.left + box.right) / 2 - paper.left) / paper.width * 120,
                   ((box.top + box.bottom) / 2 - paper.top) / paper.height * 80];
-                """,
-                thing);
+                """, thing);
         return place.stream().mapToDouble(side -> ((Number) side).doubleValue()).toArray();
     }
 
     private List<Double> foot(String words) {
-        String[] sides = page.line(words).replaceAll(".*foot: \\[([^]]*)].*", "$1").split(", ", -1);
+        String[] sides =
+                page.line(words).replaceAll(".*foot: \\[([^]]*)].*", "$1").split(", ", -1);
         return List.of(Double.valueOf(sides[0]), Double.valueOf(sides[1]));
     }
 }

@@ -20,7 +20,8 @@ class PageEndsTest {
             assertThat(page.find("#decided").getText()).contains("half of it is darker", "as large as lines.svg");
             page.run("document.querySelector('#decided [data-key=\"passes.shadow.file\"]').focus()");
             page.press("lines.svg", Keys.ENTER);
-            page.await(() -> page.line("shadow:").contains("lines.svg") || page.said().contains("Not changed"));
+            page.await(() ->
+                    page.line("shadow:").contains("lines.svg") || page.said().contains("Not changed"));
             page.server().close();
             page.await(() -> page.said().contains("The program has ended"));
             assertThat(page.find("#text").getText()).contains("standing");

@@ -51,8 +51,9 @@ class PageKeptTest extends ProofPageTest {
         page.focus("passes.shadow.opacity");
         page.press(Keys.ARROW_DOWN);
         page.awaitLine("shadow.png", "opacity: 59");
-        page.await(() -> page.is(
-                "performance.getEntriesByName('edit').some((each) => each.detail.key === 'passes.shadow.opacity' && each.detail.exact)"));
+        page.await(
+                () -> page.is(
+                        "performance.getEntriesByName('edit').some((each) => each.detail.key === 'passes.shadow.opacity' && each.detail.exact)"));
     }
 
     @Test
@@ -99,9 +100,7 @@ class PageKeptTest extends ProofPageTest {
         try (InputStream script = PageKeptTest.class.getResourceAsStream("/axe.min.js")) {
             page.run(new String(script.readAllBytes(), StandardCharsets.UTF_8));
         }
-        return (List<?>) page.driver()
-                .executeAsyncScript(
-                        """
+        return (List<?>) page.driver().executeAsyncScript("""
                         const done = arguments[0];
                         axe.run(document, { resultTypes: ["violations"] }).then(({ violations }) => done(violations.flatMap((each) =>
                           each.nodes.slice(0, 3).map((node) => `${each.id}: ${node.html.slice(0, 160)} ${node.failureSummary ?? ""}`))));
@@ -112,6 +111,7 @@ class PageKeptTest extends ProofPageTest {
     void everyThingInTheDrawingHasItsKeyAndItsName() {
         assertThat(page.driver().findElements(By.cssSelector("#overlay [data-key]")))
                 .isNotEmpty()
-                .allSatisfy(thing -> assertThat(thing.getDomAttribute("aria-label")).isNotBlank());
+                .allSatisfy(
+                        thing -> assertThat(thing.getDomAttribute("aria-label")).isNotBlank());
     }
 }

@@ -16,7 +16,8 @@ class PageTextTest extends ProofPageTest {
         page.press(Keys.ARROW_UP, Keys.ARROW_UP);
         page.awaitLine("shadow.png", "opacity: 62");
         assertThat(page.valueText("passes.shadow.opacity")).isEqualTo("62");
-        assertThat(page.value("passes.shadow.opacity").getDomAttribute("aria-valuenow")).isEqualTo("62");
+        assertThat(page.value("passes.shadow.opacity").getDomAttribute("aria-valuenow"))
+                .isEqualTo("62");
         assertThat(page.focused()).isEqualTo("passes.shadow.opacity");
         assertThat(page.text()).isEqualTo(PageSheet.TEXT.replace("opacity: 60", "opacity: 62"));
     }

@@ -97,6 +97,17 @@ class EditsTest {
     }
 
     @Test
+    void numbersStayNumbersWhereAListStandsForMore() {
+        assertThat(after(END, new Edit.Set("regions.bed", "[[1, 2], [3, 2], [3, 4.5]]")))
+                .contains("bed: [[1, 2], [3, 2], [3, 4.5]]");
+        assertThat(after(
+                        END,
+                        new Edit.Set("floors.yard", "0 m"),
+                        new Edit.Set("floors.yard.outline", "[[1, 2], [3, 2], [3, 4]]")))
+                .contains("outline: [[1, 2], [3, 2], [3, 4]]");
+    }
+
+    @Test
     void lineEndsMarksAndMissingEndsStay() {
         String text = "\uFEFFlines: lines.pdf\r\ncut:\r\n  color: black # c\r\ndeliver:\n  drawing: a.pdf";
         assertThat(after(text, new Edit.Set("cut.outline", "0.5 mm"), new Edit.Set("deliver.svg", "a.svg")))

@@ -38,25 +38,28 @@ export function sectionOffers(holder, page) {
   const { sheet } = page;
   if (OFFERS[holder]) return OFFERS[holder](page);
   if (holder !== "") return [];
-  const has = new Set(sheet.state.values.filter((value) => value.written).map((value) => section(value.key)));
-  return Object.keys(OFFERS).filter((name) => !has.has(name) && sheet.value(name)).flatMap((name) => OFFERS[name](page));
+  return Object.keys(OFFERS).filter((name) => !has(page, name) && sheet.value(name)).flatMap((name) => OFFERS[name](page));
 }
 
 const OFFERS = {
   passes: (page) => unwritten(page, "passes", (name) => `${/^[aeiou]/.test(name) ? "an" : "a"} ${name.replaceAll("-", " ")} pass`),
-  floors: (page) => [{ text: "another floor", does: (anchor) => named(page, anchor, "floors", "floor", "0 m") }],
-  regions: (page) => [{ text: "another region", does: () => page.trace("region", (points) => add(page, "regions", freeName(page.sheet, "regions", "region"), points)) }],
+  floors: (page) => [{ text: has(page, "floors") ? "another floor" : "a floor", does: (anchor) => named(page, anchor, "floors", "floor", "0 m") }],
+  regions: (page) => [{ text: has(page, "regions") ? "another region" : "a region", does: () => page.trace("region", (points) => add(page, "regions", freeName(page.sheet, "regions", "region"), points)) }],
   pens: (page) => page.sheet.unpenned.slice(0, 6).map(({ color, strokes }) => ({
     text: `a pen for ${color}, ${strokes} ${strokes === 1 ? "line" : "lines"} without one`,
     does: () => add(page, "pens", freeName(page.sheet, "pens", `pen-${color.replace("#", "")}`), `{ color: "${color}", width: 0.18 mm }`, "width"),
   })),
   cut: () => [],
-  veils: (page) => [{ text: "another veil", does: (anchor) => choose(anchor, page.sheet.colors().filter((color) => color.startsWith("#")).map((color) => ({ name: color, does: () => add(page, "veils", freeName(page.sheet, "veils", "veil"), `{ color: "${color}", fill: white, opacity: 40 }`, "opacity") })), { label: "lines that the veil fills" }) }],
-  figures: (page) => [{ text: "another person", does: (anchor) => addFigure(page, anchor) }],
-  planting: (page) => [{ text: "planting", does: (anchor) => addScatter(page, anchor, "planting", "plant") }],
-  birds: (page) => [{ text: "birds", does: (anchor) => addScatter(page, anchor, "birds", "bird") }],
+  veils: (page) => [{ text: has(page, "veils") ? "another veil" : "a veil", does: (anchor) => choose(anchor, page.sheet.colors().filter((color) => color.startsWith("#")).map((color) => ({ name: color, does: () => add(page, "veils", freeName(page.sheet, "veils", "veil"), `{ color: "${color}", fill: white, opacity: 40 }`, "opacity") })), { label: "lines that the veil fills" }) }],
+  figures: (page) => [{ text: has(page, "figures") ? "another person" : "a person", does: (anchor) => addFigure(page, anchor) }],
+  planting: (page) => [{ text: has(page, "planting") ? "more planting" : "planting", does: (anchor) => addScatter(page, anchor, "planting", "plant") }],
+  birds: (page) => [{ text: has(page, "birds") ? "more birds" : "birds", does: (anchor) => addScatter(page, anchor, "birds", "bird") }],
   deliver: (page) => unwritten(page, "deliver", (name) => `${/^[aeious]v/.test(name) ? "an" : "a"} ${name.replaceAll("-", " ")}`, (name) => OUTPUTS[name] && `out/${name}.${OUTPUTS[name]}`),
 };
+
+function has(page, name) {
+  return page.sheet.state.values.some((value) => value.written && section(value.key) === name);
+}
 
 /** Parts of a section that have their own key and are not written. */
 function unwritten(page, name, text, first = () => null) {
@@ -73,8 +76,7 @@ function named(page, anchor, holder, stem, value) {
 
 /** Adds something under a name of its own, and goes to it. */
 export async function add(page, holder, name, value, visit = "") {
-  const has = page.sheet.state.values.some((each) => each.written && section(each.key) === holder);
-  const edit = has ? { do: "add", key: holder, value: `{ ${name}: ${value} }` } : { do: "set", key: `${holder}.${name}`, value };
+  const edit = has(page, holder) ? { do: "add", key: holder, value: `{ ${name}: ${value} }` } : { do: "set", key: `${holder}.${name}`, value };
   const done = await page.edits.make([edit], `${holder}.${name}`);
   if (done) page.visit(`${holder}.${name}${visit && `.${visit}`}`);
   return done;

@@ -18,7 +18,7 @@ export class NumberControl extends Control {
     set("aria-valuemin", min ?? NaN);
     set("aria-valuemax", max ?? NaN);
     const unit = parts && (parts.unit || (BARE.has(this.value.units[0]) ? this.value.units[0] : ""));
-    const shown = parts ? [el("span.figure", {}, plain(parts.number)), unit ? el(parts.unit ? "span.unit" : "span.unit.unsaid", {}, unit === "deg" || unit === "°" ? "°" : `\u2009${unit}`) : null] : [el("span.figure", {}, text || "–")];
+    const shown = parts ? [el("span.figure", {}, plain(parts.number).replace("-", "\u2212")), unit ? el(parts.unit ? "span.unit" : "span.unit.unsaid", {}, unit === "deg" || unit === "°" ? "°" : `\u2009${unit}`) : null] : [el("span.figure", {}, text || "–")];
     this.element.replaceChildren(...shown.filter(Boolean), ...this.extra(parts));
     this.element.classList.add("number");
   }

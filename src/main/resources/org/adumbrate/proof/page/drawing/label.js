@@ -88,9 +88,9 @@ export class Label {
 }
 
 const HINTS = {
-  figure: (others) => `drag the foot, or arrow keys${others ? "; Tab: other floor" : ""}`,
-  region: () => "drag a corner; Tab: next corner, arrow keys move it",
-  point: () => "drag, or arrow keys",
-  pass: () => "drag a corner; Tab: next corner",
-  sun: () => "drag foot, head or tip; Tab: the next",
+  figure: (others) => `arrow keys move${others ? "; Tab: other floor" : ""}`,
+  region: () => "arrow keys move a corner; Tab: the next",
+  point: () => "arrow keys move it",
+  pass: () => "arrow keys move a corner; Tab: the other",
+  sun: () => "arrow keys move foot, head or tip; Tab: the next",
 };

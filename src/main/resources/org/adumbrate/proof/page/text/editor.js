@@ -51,9 +51,8 @@ export class TextPane {
   told() {
     const { state } = this.page.sheet;
     const changes = this.typing.changes(this.view.state.doc, state.text);
-    const written = state.values.filter((value) => value.written);
-    const isTyped = this.typing.isAhead;
-    this.kept(() => this.view.dispatch({ changes, effects: isTyped ? [around.of(null)] : [told.of(written)], annotations: fromProgram.of(true) }));
+    const written = this.typing.placed(state.values.filter((value) => value.written));
+    this.kept(() => this.view.dispatch({ changes, effects: told.of(written), annotations: fromProgram.of(true) }));
     document.documentElement.dataset.version = state.version;
   }
 

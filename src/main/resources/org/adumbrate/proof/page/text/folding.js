@@ -23,9 +23,9 @@ export function folds(state, written, page, add) {
     const head = state.doc.lineAt(from);
     const body = head.text.startsWith(name) ? head.number + 1 : head.number;
     const last = state.doc.lineAt(Math.min(to, state.doc.length));
-    if (last.number - body < 1 || body < 2) continue;
+    if (last.number < body || body < 2) continue;
     const items = [...new Set(inside.map((value) => itemOf(value.key)))].filter((item) => item !== name);
-    const isFolded = concerned !== null && !concerned.has(name);
+    const isFolded = concerned !== null && !concerned.has(name) && last.number > body;
     const head_line = state.doc.line(body - 1);
     add(Decoration.widget({ widget: new Made(`count ${name} ${items.length} ${isFolded}`, () => count(name, items.length)), side: 2 }), head_line.to);
     if (!isFolded) continue;

@@ -6,6 +6,9 @@ import { section, steps, within } from "../keys.js";
 import { offerWords, sectionOffers } from "../adding/offers.js";
 import { Made, signature } from "./widgets.js";
 
+/** Sections that list things of a kind. */
+const SECTIONS = new Set(["pens", "figures", "regions", "veils", "planting", "birds", "floors", "deliver", "passes"]);
+
 /** Defaults that are looked at with the print in mind: they show also where nothing is selected. */
 const ALWAYS = [/^pens\.[^.]+\.width$/, /\.opacity$/];
 
@@ -23,9 +26,9 @@ export function rests(state, written, page, folded, add) {
     const last = state.doc.lineAt(end);
     if (folded.some((fold) => last.from >= fold.from && last.to <= fold.to)) continue;
     const isChosen = page.sheet.item !== null && page.sheet.item === itemOf(holder);
-    const isInline = begin >= last.from;
+    const isInline = begin >= last.from && !(SECTIONS.has(holder) && /^\s/.test(last.text));
     const sign = `${holder} ${isChosen} ${unwritten.map(signature).join()} ${isInline ? "" : sectionOffers(holder, page).map((offer) => offer.text).join()}`;
-    const widget = new Made(sign, () => (isInline ? inline(unwritten, isChosen, page) : below(holder, unwritten, isChosen, page)));
+    const widget = new Made(sign, () => (isInline ? inline(holder, unwritten, isChosen, page) : below(holder, unwritten, isChosen, page)));
     const aside = /\s+#/.exec(last.text.slice(end - last.from));
     add(Decoration.widget({ widget, side: 1, block: !isInline }), isInline ? (aside ? end + aside.index : last.to) : last.to);
   }
@@ -45,7 +48,7 @@ function grouped(all, written) {
       holds.add(path);
     }
   }
-  for (const name of ["pens", "figures", "regions", "veils", "planting", "birds", "floors", "deliver", "passes"]) if (holds.has(name)) groups.set(name, []);
+  for (const name of SECTIONS) if (holds.has(name)) groups.set(name, []);
   for (const value of all) {
     if (value.written) continue;
     let inner = value.key;
@@ -65,21 +68,21 @@ function pair(value, page) {
   return el("span.pair", {}, el("span.named", {}, name || steps(value.key).at(-1)), " ", control(value, page).element);
 }
 
-function inline(unwritten, isChosen, page) {
+function inline(holder, unwritten, isChosen, page) {
   const values = holding(unwritten);
   const first = values.filter(isAlways);
   const more = values.filter((value) => !isAlways(value));
   const made = el(`span.rest${isChosen ? ".shown" : ""}`);
   made.append(...first.map((value) => el("span.always", {}, pair(value, page))));
   if (more.length) made.append(el("span.tucked", {}, ...more.map((value) => pair(value, page))));
-  const offers = offerWords(open(unwritten), page);
+  const offers = [...offerWords(open(unwritten), page), ...sectionWords(holder, page)];
   if (offers.length) made.append(el("span.tucked.offers", {}, ...joined(offers)));
   return quietStops(made, isChosen);
 }
 
 function below(holder, unwritten, isChosen, page) {
   const made = el(`div.rest.below${isChosen ? ".shown" : ""}`);
-  const offers = sectionOffers(holder, page).map((offer) => word(offer.text, (event) => offer.does(event.currentTarget), { class: "word margin", title: offer.meaning ?? "" }));
+  const offers = sectionWords(holder, page);
   if (offers.length) made.append(el("p.offers", {}, ...joined(offers)));
   const values = holding(unwritten);
   if (values.length) made.append(el("p.tucked", {}, ...values.map((value) => pair(value, page))));
@@ -90,10 +93,14 @@ function below(holder, unwritten, isChosen, page) {
   return quietStops(made, isChosen);
 }
 
+function sectionWords(holder, page) {
+  return sectionOffers(holder, page).map((offer) => word(offer.text, (event) => offer.does(event.currentTarget), { class: "word margin", title: offer.meaning || null }));
+}
+
 /** What follows the last line: sections that the sheet file does not have, and what holds in their stead. */
 function ending(top, page) {
   const made = el("div.rest.ending");
-  const offers = sectionOffers("", page).map((offer) => word(offer.text, (event) => offer.does(event.currentTarget), { class: "word margin" }));
+  const offers = sectionWords("", page);
   if (offers.length) made.append(el("p.offers", {}, ...joined(offers)));
   const sections = new Map();
   for (const value of holding(top)) sections.set(section(value.key), [...(sections.get(section(value.key)) ?? []), value]);

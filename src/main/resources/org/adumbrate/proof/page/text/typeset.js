@@ -96,7 +96,8 @@ function entry({ row, own, written, page, add }) {
       add(isPlain ? hidden : mark("named"), from, to);
       first = false;
     } else if (part.kind === "comma") {
-      if (isLed && from === own[0].to) {
+      const before = own.find((each) => each.to === from);
+      if ((isLed && from === own[0].to) || (before?.type === "color" && before.value.startsWith("#"))) {
         add(hidden, from, to);
         return;
       }

@@ -72,6 +72,13 @@ export class Typing {
     this.unsent = this.unsent.map(delta, true);
     return rebased;
   }
+
+  /** Where values of the file stand in the page; those that are being typed in are left out. */
+  placed(values) {
+    const { unsent } = this;
+    if (!unsent) return values;
+    return values.filter(({ from, to }) => unsent.touchesRange(from, to) !== true).map((value) => ({ ...value, from: unsent.mapPos(value.from, 1), to: unsent.mapPos(value.to, -1) }));
+  }
 }
 
 /** What differs, as one stretch. */
