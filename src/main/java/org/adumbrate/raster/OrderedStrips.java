@@ -41,6 +41,7 @@ public final class OrderedStrips<C, T> {
     private int next;
     private int taken;
     private boolean taking;
+    private int helpers;
     private Throwable failure;
 
     private OrderedStrips(int count, int window, Context<C> context, Work<C, T> work, Taker<T> taker) {
@@ -69,22 +70,46 @@ public final class OrderedStrips<C, T> {
     }
 
     private void run(int threads) throws IOException {
-        Thread[] others = new Thread[threads - 1];
-        for (int k = 0; k < others.length; k++) {
-            others[k] = new Thread(this::workUntilDone, "strips " + (k + 2));
-            others[k].setDaemon(true);
-            others[k].start();
+        for (int k = 2; k <= threads; k++) {
+            Thread other = new Thread(this::helpUntilDone, "strips " + k);
+            other.setDaemon(true);
+            other.start();
         }
         workUntilDone();
-        for (Thread other : others) {
-            try {
-                other.join();
-            } catch (InterruptedException e) {
-                fail(new InterruptedIOException("stopped while strips were computed"));
-                Thread.currentThread().interrupt();
+        awaitHelpers();
+        rethrow();
+    }
+
+    /** A thread that comes when all strips are begun has nothing to do, and nobody waits for it. */
+    private void helpUntilDone() {
+        synchronized (monitor) {
+            if (failure != null || next >= count) {
+                return;
+            }
+            helpers++;
+        }
+        workUntilDone();
+        synchronized (monitor) {
+            helpers--;
+            monitor.notifyAll();
+        }
+    }
+
+    private void awaitHelpers() {
+        boolean interrupted = false;
+        synchronized (monitor) {
+            while (helpers > 0) {
+                try {
+                    monitor.wait();
+                } catch (InterruptedException e) {
+                    fail(new InterruptedIOException("stopped while strips were computed"));
+                    interrupted = true;
+                }
             }
         }
-        rethrow();
+        if (interrupted) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private void workUntilDone() {

@@ -1,48 +1,34 @@
 package org.adumbrate.prepare.memory;
 
 import java.io.IOException;
-import java.io.InterruptedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
+import org.adumbrate.fault.Refusal;
 
 /** Does a few independent things at once. */
 public final class InParallel {
     private InParallel() {}
 
-    /** Runs all tasks, each in a thread of its own, and gives their results in order; the first failure is thrown. */
+    /**
+     * Runs all tasks, each in a thread of its own unless the calling thread comes to it first, and gives their results in order; the first
+     * failure is thrown. Tasks that take no time are so done without waiting for any thread.
+     */
     public static <T> List<T> all(List<Callable<T>> tasks) throws IOException {
-        if (tasks.isEmpty()) {
-            return List.of();
+        List<SideTask<T>> begun = new ArrayList<>();
+        for (int k = 0; k < tasks.size(); k++) {
+            begun.add(k == 0 ? SideTask.own(tasks.get(k)) : SideTask.begin("in parallel " + k, tasks.get(k)));
         }
-        ExecutorService threads = Executors.newFixedThreadPool(tasks.size());
+        List<T> results = new ArrayList<>();
         try {
-            List<T> results = new ArrayList<>();
-            for (Future<T> future : threads.invokeAll(tasks)) {
-                results.add(future.get());
+            for (SideTask<T> task : begun) {
+                results.add(task.result());
             }
-            return results;
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new InterruptedIOException("stopped");
-        } catch (ExecutionException e) {
-            throw asIo(e.getCause());
+        } catch (Refusal refused) {
+            throw new IOException(refused);
         } finally {
-            threads.shutdownNow();
+            begun.forEach(SideTask::stop);
         }
-    }
-
-    private static IOException asIo(Throwable cause) {
-        if (cause instanceof RuntimeException failure) {
-            throw failure;
-        }
-        if (cause instanceof Error error) {
-            throw error;
-        }
-        return cause instanceof IOException fault ? fault : new IOException(cause);
+        return results;
     }
 }

@@ -28,8 +28,19 @@ public final class SideTask<T> {
         return new SideTask<>(task);
     }
 
-    /** Waits for the result. Whatever the work failed by is thrown here. */
+    /** Work that is done where its result is asked for. */
+    static <T> SideTask<T> own(Callable<T> work) {
+        return new SideTask<>(new FutureTask<>(work));
+    }
+
+    /** Interrupts the work, if it has not ended; there will be no result. */
+    void stop() {
+        task.cancel(true);
+    }
+
+    /** Waits for the result; work that no thread has come to yet is done here. Whatever it failed by is thrown. */
     public T result() throws IOException, Refusal {
+        task.run();
         try {
             return task.get();
         } catch (InterruptedException e) {

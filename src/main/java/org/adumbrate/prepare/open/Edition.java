@@ -20,6 +20,7 @@ public final class Edition {
     private final Path file;
     private final String text;
     private final Memory memory;
+    private final boolean isFirst;
     private final List<Run> running = new ArrayList<>();
     private final Object making = new Object();
     private boolean superseded;
@@ -40,10 +41,12 @@ public final class Edition {
         T in(Run run) throws IOException, Refusal;
     }
 
-    Edition(Path file, String text, Memory memory) {
+    /** @param isFirst whether what earlier runs of the program made may help, which the next editions find in memory */
+    Edition(Path file, String text, Memory memory, boolean isFirst) {
         this.file = file;
         this.text = text;
         this.memory = memory;
+        this.isFirst = isFirst;
     }
 
     /** The text, without the mark that a file may begin with. */
@@ -77,11 +80,18 @@ public final class Edition {
         synchronized (making) {
             if (prepared.isEmpty()) {
                 SheetFile sheet = asked();
-                prepared = Optional.of(
-                        running(run -> PreparedSheet.of(sheet, run, new StageClock(StageClock.Listener.SILENT))));
+                prepared = Optional.of(running(run -> ready(sheet, run)));
             }
             return prepared.get();
         }
+    }
+
+    private PreparedSheet ready(SheetFile sheet, Run run) throws IOException, Refusal {
+        List<Path> outputs = sheet.sheet().deliver().files();
+        if (isFirst && !outputs.isEmpty()) {
+            run.outputsIn(outputs.get(0).toAbsolutePath().getParent());
+        }
+        return PreparedSheet.of(sheet, run, new StageClock(StageClock.Listener.SILENT));
     }
 
     /**

@@ -42,7 +42,7 @@ public final class OpenSheet {
         if (newest != null) {
             newest.supersede();
         }
-        newest = new Edition(file, text, memory);
+        newest = new Edition(file, text, memory, newest == null);
         return newest;
     }
 }

@@ -10,6 +10,7 @@ export class Picture extends EventTarget {
     super();
     this.worker = new Worker(new URL("./picture/worker.js", import.meta.url), { type: "module" });
     this.worker.addEventListener("message", (event) => this.hear(event.data));
+    this.canvas = canvas;
     const offscreen = canvas.transferControlToOffscreen();
     this.worker.postMessage({ kind: "canvas", canvas: offscreen }, [offscreen]);
     this.waiting = new Map();
@@ -79,6 +80,7 @@ export class Picture extends EventTarget {
     const done = this.waiting.get(turn);
     this.waiting.delete(turn);
     if (detail && !detail.lost) {
+      Object.assign(this.canvas.dataset, { whole: detail.whole.join(), window: detail.window.join(), exact: detail.exact });
       this.dispatchEvent(new CustomEvent("painted", { detail }));
       this.dispatchEvent(new CustomEvent(detail.exact ? "exact" : "coarse", { detail }));
     }

@@ -17,3 +17,13 @@ export async function measured(key, began, exact) {
   const end = await painted();
   performance.measure("edit", { start: Math.min(began, end), end, detail: { key, exact } });
 }
+
+/**
+ * Leaves a measure of another view, from the hand to the picture on screen.
+ * @param {number} began
+ * @param {boolean} exact whether that picture is final
+ */
+export async function measuredView(began, exact) {
+  const end = await painted();
+  performance.measure("view", { start: Math.min(began, end), end, detail: { exact } });
+}

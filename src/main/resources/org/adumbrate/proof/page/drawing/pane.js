@@ -1,4 +1,5 @@
 import { eachFrame, el, word } from "../dom.js";
+import { measuredView } from "../timing.js";
 import { SCALES, View } from "./view.js";
 
 /**
@@ -20,6 +21,7 @@ export class Pane extends EventTarget {
     this.coarse = document.getElementById("coarse");
     this.picture = new Picture(this.canvas);
     this.painted = null;
+    this.viewed = null;
     this.fits = true;
     this.view = new View(sheet.size, this.size()).fitted();
     this.showSoon = eachFrame(() => this.show());
@@ -51,6 +53,7 @@ export class Pane extends EventTarget {
 
   /** Another view, shown at once as far as the picture at hand allows, then exactly. */
   go(view, fits = false) {
+    this.viewed ??= performance.now();
     this.view = view;
     this.fits = fits;
     this.lay();
@@ -76,10 +79,18 @@ export class Pane extends EventTarget {
 
   hear(kind, detail) {
     if (kind === "painted" || detail?.whole) this.painted = detail;
+    if (kind === "painted") this.arrived(detail);
     if (kind === "coarse" || kind === "exact") this.coarse.hidden = kind === "exact";
     if (kind === "painted" && detail.exact) this.coarse.hidden = true;
     this.lay();
     this.dispatchEvent(new CustomEvent(kind, { detail }));
+  }
+
+  /** Leaves a measure of how long another view took, from the hand to the picture. */
+  arrived({ window, exact }) {
+    if (this.viewed === null || String(window) !== String(this.view.seen?.window)) return;
+    measuredView(this.viewed, exact);
+    this.viewed = null;
   }
 
   words() {
