@@ -96,11 +96,15 @@ public final class EditToPictureRun {
         Canvas part = Canvas.whole(first.size(), large)
                 .window(new PixelBox(
                         (large.width() - whole.width()) / 2, large.height() / 2, whole.width(), whole.height()));
+        for (IntFunction<List<Edit>> edit : edits().values()) {
+            measure(all, rounds / 2, edit);
+            measure(part, rounds / 4, edit);
+        }
         System.out.printf("%-16s %28s   %28s%n", "ms: median, p95", "whole (sheet)", "4x window (sheet)");
         for (Map.Entry<String, IntFunction<List<Edit>>> kind : edits().entrySet()) {
             System.out.printf("%-16s", kind.getKey());
             for (Canvas canvas : List.of(all, part)) {
-                measure(canvas, rounds / 2, kind.getValue());
+                measure(canvas, 4, kind.getValue());
                 tell(measure(canvas, rounds, kind.getValue()));
             }
             System.out.println();

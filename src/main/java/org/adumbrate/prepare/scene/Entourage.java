@@ -11,7 +11,6 @@ import org.adumbrate.drawing.Layer;
 import org.adumbrate.drawing.Mark;
 import org.adumbrate.drawing.Pen;
 import org.adumbrate.fault.Refusal;
-import org.adumbrate.figure.Hiding;
 import org.adumbrate.figure.PlacedFigure;
 import org.adumbrate.figure.VisibleFigure;
 import org.adumbrate.geometry.Region;
@@ -19,7 +18,6 @@ import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.Space;
 import org.adumbrate.prepare.finding.Finding;
-import org.adumbrate.prepare.memory.Part;
 import org.adumbrate.prepare.memory.Run;
 import org.adumbrate.raster.trace.TooManyCornersException;
 import org.adumbrate.sheetfile.Look;
@@ -43,26 +41,28 @@ public record Entourage(List<Layer> layers, List<StandingItem> figures, List<Fin
     static Entourage of(SheetFile asked, Scene scene, Run run) throws IOException, Refusal {
         PlacedEntourage placed = new PlacedEntourage(asked, scene, run);
         List<StandingItem> figures = placed.figures();
-        Drawing drawing = new Drawing(scene, run);
+        Drawing drawing = new Drawing();
         for (String flock : asked.sheet().birds().keySet()) {
             Look look =
                     asked.sheet().birds().get(flock).look().over(asked.sheet().entourage());
-            placed.birds(flock, drawing.page()).forEach(bird -> drawing.add("birds." + flock, flock, bird, look));
+            placed.birds(flock, page(scene)).forEach(bird -> drawing.add("birds." + flock, flock, bird, look));
         }
         List<StandingItem> ordered = Stream.concat(placed.plants().stream(), figures.stream())
                 .sorted(BACK_TO_FRONT)
                 .toList();
-        List<StandingItem> unseen = drawn(ordered, drawing, asked);
+        List<StandingItem> unseen = drawn(ordered, new SeenItems(scene, page(scene), run), drawing, asked);
         return new Entourage(drawing.layers(), figures, unseen(unseen));
     }
 
     /** Draws items, and gives those of which nothing is seen. */
-    private static List<StandingItem> drawn(List<StandingItem> items, Drawing drawing, SheetFile asked)
-            throws IOException {
+    private static List<StandingItem> drawn(
+            List<StandingItem> items, SeenItems seeing, Drawing drawing, SheetFile asked) throws IOException {
         try {
             List<StandingItem> unseen = new ArrayList<>();
-            for (StandingItem item : items) {
-                if (!drawing.add(item)) {
+            List<Seen> seen = seeing.of(items);
+            for (int k = 0; k < items.size(); k++) {
+                StandingItem item = items.get(k);
+                if (!drawing.add(item.key(), item.layer(), seen.get(k), item.look())) {
                     unseen.add(item);
                 }
             }
@@ -74,6 +74,11 @@ public record Entourage(List<Layer> layers, List<StandingItem> figures, List<Fin
             fault.initCause(e);
             throw fault;
         }
+    }
+
+    private static Region<SheetPoint> page(Scene scene) {
+        SheetSize sheet = scene.sheet();
+        return Region.rectangle(Space.SHEET, 0, 0, sheet.widthMm(), sheet.heightMm());
     }
 
     private static List<Finding> unseen(List<StandingItem> items) {
@@ -93,57 +98,11 @@ public record Entourage(List<Layer> layers, List<StandingItem> figures, List<Fin
 
     /** Collects marks, and begins a layer anew whenever the name changes. */
     private static final class Drawing {
-        private final Scene scene;
-        private final Run run;
-        private final Region<SheetPoint> page;
         private final List<Layer> layers = new ArrayList<>();
         private List<Mark> marks = new ArrayList<>();
         private String name = "";
 
-        Drawing(Scene scene, Run run) {
-            this.scene = scene;
-            this.run = run;
-            SheetSize sheet = scene.sheet();
-            this.page = Region.rectangle(Space.SHEET, 0, 0, sheet.widthMm(), sheet.heightMm());
-        }
-
         /** False if nothing is seen of it. */
-        boolean add(StandingItem item) throws IOException {
-            List<Object> behind = List.copyOf(item.behind().stream()
-                    .map(region -> scene.regions().get(region).content())
-                    .toList());
-            Seen seen = run.of(
-                    Part.BODIES,
-                    Seen.class,
-                    List.of(
-                            item.outline(),
-                            item.figure().spot(),
-                            item.figure().stance(),
-                            scene.view(),
-                            scene.depthContent(),
-                            behind,
-                            scene.cut().content(),
-                            scene.sheet()),
-                    () -> Seen.of(visible(item), page));
-            return add(item.key(), item.layer(), seen, item.look());
-        }
-
-        Region<SheetPoint> page() {
-            return page;
-        }
-
-        private VisibleFigure visible(StandingItem item) {
-            Region<SheetPoint> body = item.figure().body(scene.view());
-            List<Region<SheetPoint>> hiding = new ArrayList<>();
-            if (scene.depth().isPresent()) {
-                hiding.add(new Hiding(scene.depth().get().map(), scene.view()).before(item.figure(), body));
-            }
-            item.behind()
-                    .forEach(region -> hiding.add(scene.regions().get(region).region()));
-            hiding.add(scene.cut().region());
-            return VisibleFigure.of(body, hiding);
-        }
-
         boolean add(String key, String layer, Seen seen, Look look) {
             if (!seen.onPage()) {
                 return false;
