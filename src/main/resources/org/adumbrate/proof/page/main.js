@@ -60,8 +60,7 @@ const deeds = new Deeds(page, typing);
 document.getElementById("sheet").addEventListener("keydown", (event) => {
   if (event.key !== "Escape" || event.defaultPrevented) return;
   const control = event.target.closest?.("#text .value, #text .handle");
-  if (control && sheet.selected) sheet.select(null, "text");
-  else if (control) text.toCaret(control);
+  if (control) text.toCaret(control);
 });
 
 /** Colours without a pen change with text and exports. */

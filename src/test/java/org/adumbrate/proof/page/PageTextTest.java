@@ -197,7 +197,7 @@ class PageTextTest extends ProofPageTest {
         page.press(Keys.TAB);
         page.await(() -> page.focused().equals("size"));
         page.press(Keys.TAB);
-        page.await(() -> page.focused().equals("resolution"));
+        page.await(() -> page.focused().equals("resolution"), () -> "the keyboard is at " + page.focused());
         page.press(Keys.ESCAPE);
         page.await(() -> page.is("document.activeElement.classList.contains('cm-content')"));
         assertThat(page.find(".cm-line.raw").getText()).isEqualTo("resolution: 100");

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** One browser and one server for a class of tests, each of which begins with the same sheet. */
@@ -17,6 +18,7 @@ abstract class ProofPageTest {
     OpenPage page;
 
     @BeforeAll
+    @Timeout(180) // a browser begins slowly where much else runs
     void open(@TempDir Path folder) throws IOException {
         page = OpenPage.on(PageSheet.in(folder));
     }

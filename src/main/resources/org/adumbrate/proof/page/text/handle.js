@@ -1,5 +1,6 @@
 import { Decoration } from "@codemirror/view";
 import { el } from "../dom.js";
+import { isAdjustable } from "../controls/controls.js";
 import { typeOver } from "../controls/entry.js";
 import { itemOf } from "../items.js";
 import { holder, last, section, steps } from "../keys.js";
@@ -27,6 +28,7 @@ function nameOf(row, written, key, dash, depth) {
   const name = row.text.slice(key.from, key.to).replace(/^["']|["']$/g, "");
   const inside = written.find((value) => value.from > row.from + key.from && value.from <= row.to + 400 && steps(value.key).length > (depth ? 1 : 0) && steps(value.key)[depth ? 1 : 0] === name);
   if (!inside || depth > 1) return null;
+  if (inside.key === name && isAdjustable(inside)) return null;
   return depth === 0 ? section(inside.key) : itemOf(inside.key) === section(inside.key) ? null : itemOf(inside.key);
 }
 
