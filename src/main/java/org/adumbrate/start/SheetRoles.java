@@ -100,7 +100,7 @@ record SheetRoles(
     /** The same sheets under names that say nothing, so that only their content is judged. */
     private static List<LineSheet> unnamed(List<LineSheet> sheets) {
         return sheets.stream()
-                .map(one -> new LineSheet(Path.of("sheet"), one.page(), one.strokes(), one.otherMarks(), one.pages()))
+                .map(one -> one.named(Path.of("sheet")))
                 .toList();
     }
 

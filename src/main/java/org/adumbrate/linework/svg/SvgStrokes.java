@@ -23,12 +23,12 @@ final class SvgStrokes implements SvgCanvas {
             found.stroke(
                     outline, scene.clip(), style.strokeStyle(stroke.color(), scale, scene.diagonal()), scene.layer());
         } else if (stroke.kind() == PaintValue.Kind.SERVER || style.isFilled()) {
-            found.otherMark();
+            found.leftOut(org.adumbrate.linework.LeftOut.Kind.OTHER);
         }
     }
 
     @Override
     public void otherMark() {
-        found.otherMark();
+        found.leftOut(org.adumbrate.linework.LeftOut.Kind.OTHER);
     }
 }
