@@ -16,14 +16,20 @@ final class LinesBehind implements PathCutter.Sight {
     /** What is left between hidden parts, or at an end, and is shorter than this is nothing that could be seen, in mm. */
     static final double SHORTEST_MM = 0.05;
 
-    /** What is left and is shorter than this may be where a line comes up to a rim at a slant; it is looked at closely. */
+    /**
+     * A line that comes up to a rim at a slant has one flank outside before it gets there itself. How far before, at most; what is
+     * longer runs along the rim.
+     */
     private static final double SLANT_MM = 1;
 
-    /** The flanks when looked at closely. */
-    private static final double CLOSE_MM = 0.001;
+    /** The flanks when looked at closely, to tell where exactly a line comes out. */
+    private static final double CLOSE_MM = 1e-4;
 
     /** How far a curve may lie from the chords by which it is looked at, in mm. */
     private static final double FLATNESS_MM = 0.002;
+
+    /** Places along a piece that are as near as this are the same. */
+    private static final double PLACE = 1e-12;
 
     private static final int MOST_CHORDS = 2000;
     private static final double[] ALL = {0, 1};
@@ -48,7 +54,33 @@ final class LinesBehind implements PathCutter.Sight {
     public double[] visible(PathPiece piece) {
         CoveringArea[] over = covers.over(piece, stroke);
         crossings.look(over.length);
-        return over.length == 0 ? ALL : between(hidden(piece, over, RIM_MM));
+        if (over.length == 0) {
+            return ALL;
+        }
+        Spans hidden = hidden(piece, over, RIM_MM);
+        if (hidden.size() == 0 || hidden.hold(0, 1)) {
+            return between(hidden);
+        }
+        return between(outToTheRim(hidden, hidden(piece, over, CLOSE_MM), piece.reach()));
+    }
+
+    /** The same stretches, each as far as it goes when looked at closely, unless that is along the rim. */
+    private static Spans outToTheRim(Spans hidden, Spans closely, double lengthMm) {
+        Spans exact = new Spans(PLACE);
+        for (int k = 0, n = 0; k < hidden.size(); k++) {
+            double from = hidden.from(k);
+            double to = hidden.to(k);
+            while (n < closely.size() && closely.to(n) < to - PLACE) {
+                n++;
+            }
+            boolean found = n < closely.size() && closely.from(n) <= from + PLACE;
+            double start = found ? closely.from(n) : from;
+            double end = found ? closely.to(n) : to;
+            exact.add(
+                    (from - start) * lengthMm <= SLANT_MM ? Math.min(from, start) : from,
+                    (end - to) * lengthMm <= SLANT_MM ? Math.max(to, end) : to);
+        }
+        return exact;
     }
 
     @Override
@@ -71,7 +103,7 @@ final class LinesBehind implements PathCutter.Sight {
 
     /** Where a piece is hidden, from 0 to 1. */
     private Spans hidden(PathPiece piece, CoveringArea[] over, double rim) {
-        Spans hidden = new Spans(1e-12);
+        Spans hidden = new Spans(PLACE);
         int chords = chords(piece);
         double fromX = piece.x0();
         double fromY = piece.y0();

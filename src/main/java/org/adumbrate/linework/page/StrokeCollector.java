@@ -76,13 +76,17 @@ public final class StrokeCollector {
         return strokes.size();
     }
 
-    /** Takes an area, as far as the clip lets it be seen; its runs count as closed. */
+    /** Takes an area, as far as the clip lets it be seen; its runs count as closed. A straight line there and back is none. */
     public void area(VectorPath<PagePoint> path, FillRule rule, Clip<PagePoint> clip, AreaPaint paint) {
         if (path.isEmpty()) {
             return;
         }
         Optional<VisibleArea> visible = clip.visibleArea(path, rule, MOST_EDGES - edges);
         if (visible.isEmpty()) {
+            return;
+        }
+        boolean flat = visible.get().outline().edges() <= 2;
+        if (flat) {
             return;
         }
         leftOut.add(paint.kind(), visible.get().mm2());
