@@ -15,4 +15,14 @@ public record Hidden(int strokes, int cut, double lengthMm) {
     public boolean isNothing() {
         return strokes == 0 && cut == 0;
     }
+
+    /** For people, such as {@code 312 strokes and parts of 40 more}. */
+    public String told() {
+        String whole = strokes == 1 ? "1 stroke" : strokes + " strokes";
+        String parts = cut == 1 ? "a part of 1" : "parts of " + cut;
+        if (cut == 0) {
+            return whole;
+        }
+        return strokes == 0 ? parts + (cut == 1 ? " stroke" : " strokes") : whole + " and " + parts + " more";
+    }
 }
