@@ -42,7 +42,7 @@ final class Crossings {
         int i = 0;
         int k = 0;
         while (i < fromLeft.count || k < fromRight.count) {
-            boolean left = k == fromRight.count || i < fromLeft.count && fromLeft.places[i] <= fromRight.places[k];
+            boolean left = k == fromRight.count || (i < fromLeft.count && fromLeft.places[i] <= fromRight.places[k]);
             double place = left ? fromLeft.places[i++] : fromRight.places[k++];
             boolean inside = evenOdd ? (i + k) % 2 != 0 : i != k;
             if (inside && Double.isNaN(from)) {

@@ -197,7 +197,8 @@ final class PdfMesh {
     private long bits(int count) {
         long value = 0;
         for (int k = 0; k < count; k++, bit++) {
-            value = value << 1 | data[(int) (bit / 8)] >> 7 - bit % 8 & 1;
+            int shift = 7 - (int) (bit % 8);
+            value = (value << 1) | ((data[(int) (bit / 8)] >> shift) & 1);
         }
         return value;
     }

@@ -108,7 +108,7 @@ final class SvgImages {
     private static int number(byte[] data, int at, int bytes) {
         int number = 0;
         for (int k = 0; k < bytes; k++) {
-            number = number << 8 | data[at + k] & 0xff;
+            number = (number << 8) | (data[at + k] & 0xff);
         }
         return number;
     }

@@ -40,16 +40,16 @@ final class LeftOutMarks {
             findings.add(new Finding(
                     Finding.Severity.WARNING,
                     key,
-                    lines.file() + ": " + strokes + " have no colour to sort them by and are not drawn;"
-                            + " export lines in plain colours"));
+                    lines.file() + ": not drawn for want of a colour to sort by: " + strokes
+                            + "; export lines in plain colours"));
         }
         String others = told(lines, kind -> kind.shows() && kind != LeftOut.Kind.UNCOLORED_STROKE);
         if (!others.isEmpty()) {
             findings.add(new Finding(
                     Finding.Severity.NOTE,
                     key,
-                    lines.file() + ": besides its lines it shows " + others + ", which are not drawn;"
-                            + " if they are missed, export them as lines or as a pass"));
+                    lines.file() + ": not drawn, as it is no line: " + others
+                            + "; if something is missed, export it as lines or as a pass"));
         }
         return findings;
     }
