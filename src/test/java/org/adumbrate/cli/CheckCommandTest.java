@@ -72,7 +72,8 @@ class CheckCommandTest {
         Files.writeString(demo.resolve("painted.svg"), painted + "<path stroke='url(#g)' d='M0 5H9'/></svg>");
         Cli fading = check(sheet);
         assertThat(fading.code()).isEqualTo(1);
-        assertThat(fading.out()).contains("not drawn for want of a colour to sort by: 1 stroke in a gradient or pattern");
+        assertThat(fading.out())
+                .contains("not drawn for want of a colour to sort by: 1 stroke in a gradient or pattern");
     }
 
     @Test

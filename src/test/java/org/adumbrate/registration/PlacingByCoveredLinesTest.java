@@ -50,8 +50,8 @@ class PlacingByCoveredLinesTest {
                         + "<g fill='white' stroke='black' stroke-width='.2'>");
         for (List<SheetPoint> shape : SCENE.shapes()) {
             for (int k = 0; k < 60; k++) {
-                svg.append(String.format(
-                        Locale.ROOT, "<path d='M%sL%s'/>", within(shape, random), within(shape, random)));
+                svg.append(
+                        String.format(Locale.ROOT, "<path d='M%sL%s'/>", within(shape, random), within(shape, random)));
             }
             svg.append("<polygon points='")
                     .append(shape.stream().map(p -> p.x() + "," + p.y()).collect(Collectors.joining(" ")))

@@ -26,7 +26,8 @@ public final class FlatOutline {
     static FlatOutline rectangle(double left, double top, double right, double bottom) {
         return new FlatOutline(
                 new double[] {
-                    left, top, right, top, right, top, right, bottom, right, bottom, left, bottom, left, bottom, left, top
+                    left, top, right, top, right, top, right, bottom, right, bottom, left, bottom, left, bottom, left,
+                    top
                 },
                 FillRule.NON_ZERO);
     }

@@ -85,7 +85,8 @@ final class OutlineAperture implements Aperture {
         }
         Winding winding = new Winding(x, y);
         bands.between(y, y, winding::pass);
-        return winding.onBorder || (outline.rule() == FillRule.EVEN_ODD ? winding.crossed % 2 != 0 : winding.turns != 0);
+        return winding.onBorder
+                || (outline.rule() == FillRule.EVEN_ODD ? winding.crossed % 2 != 0 : winding.turns != 0);
     }
 
     private boolean edgeMeets(Bounds other, int k) {

@@ -45,8 +45,8 @@ record CoveringArea(EdgeTree outline, List<List<EdgeTree>> through, Extent box, 
                         .map(shape -> clips.computeIfAbsent(shape, EdgeTree::new))
                         .toList())
                 .toList();
-        return Optional.of(new CoveringArea(
-                outline, through, new Extent(left, top, right, bottom), cover.since(), cover.until()));
+        return Optional.of(
+                new CoveringArea(outline, through, new Extent(left, top, right, bottom), cover.since(), cover.until()));
     }
 
     /** A place for clips made ready, told apart by identity. */

@@ -88,7 +88,12 @@ final class EdgeTree {
                 if (level == 0) {
                     edges(line, crossings, k * NODE, Math.min(outline.edges(), (k + 1) * NODE));
                 } else {
-                    through(line, crossings, level - 1, k * NODE, Math.min(levels[level - 1].length / 4, (k + 1) * NODE));
+                    through(
+                            line,
+                            crossings,
+                            level - 1,
+                            k * NODE,
+                            Math.min(levels[level - 1].length / 4, (k + 1) * NODE));
                 }
             }
         }

@@ -43,7 +43,7 @@ public record HiddenLines(List<Stroke> seen, Hidden hidden) {
             Stroke stroke = strokes.get(k);
             sight.lookAt(k);
             VectorPath<PagePoint> path = k < index.end() ? PathCutter.cut(stroke.path(), sight) : stroke.path();
-            if (path == stroke.path()) {
+            if (path.equals(stroke.path())) {
                 seen.add(stroke);
                 continue;
             }

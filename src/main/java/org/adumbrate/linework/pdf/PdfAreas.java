@@ -67,9 +67,8 @@ final class PdfAreas {
 
     private Optional<Srgb> color(PDColorSpace space, PdfFillColor fill) {
         try {
-            float[] components = fill.components().length == 0
-                    ? space.getInitialColor().getComponents()
-                    : fill.components();
+            float[] components =
+                    fill.components().length == 0 ? space.getInitialColor().getComponents() : fill.components();
             return Optional.of(colors.srgb(space, components, fill.resources()));
         } catch (IOException | RuntimeException e) {
             return Optional.empty();
@@ -104,14 +103,15 @@ final class PdfAreas {
         if (context.layers().hidden() || state.unseen || state.fillAlpha <= 0) {
             return;
         }
-        Optional<List<ClipShape<PagePoint>>> reach = context.resource(COSName.SHADING, name)
-                .flatMap(shading -> PdfShadings.reach(shading, state.toPage));
+        Optional<List<ClipShape<PagePoint>>> reach =
+                context.resource(COSName.SHADING, name).flatMap(shading -> PdfShadings.reach(shading, state.toPage));
         if (reach.isEmpty()) {
             found.leftOut(LeftOut.Kind.SHADING);
             return;
         }
         ClipShape<PagePoint> painted = reach.get().get(0);
-        Clip<PagePoint> clip = within(state.clip, reach.get().subList(1, reach.get().size()));
+        Clip<PagePoint> clip =
+                within(state.clip, reach.get().subList(1, reach.get().size()));
         found.area(painted.outline(), painted.rule(), clip, paint(LeftOut.Kind.SHADING, state.hides()));
     }
 

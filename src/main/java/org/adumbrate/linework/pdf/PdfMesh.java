@@ -161,12 +161,7 @@ final class PdfMesh {
         pen.moveTo(around[0][0], around[0][1]);
         for (int k = 1; k < 12; k += 3) {
             pen.curveTo(
-                    around[k][0],
-                    around[k][1],
-                    around[k + 1][0],
-                    around[k + 1][1],
-                    around[k + 2][0],
-                    around[k + 2][1]);
+                    around[k][0], around[k][1], around[k + 1][0], around[k + 1][1], around[k + 2][0], around[k + 2][1]);
         }
         pen.close();
     }

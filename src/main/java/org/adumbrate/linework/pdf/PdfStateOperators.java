@@ -51,8 +51,8 @@ final class PdfStateOperators {
     private void addFilling(Map<String, PdfOperator> operators) {
         operators.put(
                 "cs",
-                operands -> context.state().fill =
-                        PdfFillColor.in(operands.get(0, COSName.class), context.resources()));
+                operands ->
+                        context.state().fill = PdfFillColor.in(operands.get(0, COSName.class), context.resources()));
         operators.put("sc", this::fill);
         operators.put("scn", this::fill);
         operators.put("g", operands -> fill(COSName.DEVICEGRAY, operands));

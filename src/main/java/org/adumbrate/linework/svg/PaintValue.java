@@ -70,7 +70,8 @@ record PaintValue(Kind kind, Srgb color, boolean solid) {
             return !color.equals("transparent");
         }
         String[] parts = color.substring(values + 1).replace(")", "").split("[,/\\s]+");
-        return parts.length < 4 || SvgLength.parse(parts[3]).map(alpha -> alpha.user(1) >= 1).orElse(true);
+        return parts.length < 4
+                || SvgLength.parse(parts[3]).map(alpha -> alpha.user(1) >= 1).orElse(true);
     }
 
     private static Optional<Srgb> components(String text) {

@@ -36,7 +36,8 @@ final class SvgImages {
         PathTracer pen = new PathTracer();
         pen.drawThrough(scene.toPage());
         if (width > 0 && height > 0 && head.isPresent()) {
-            SvgViewBox whole = new SvgViewBox(0, 0, head.get().width(), head.get().height());
+            SvgViewBox whole =
+                    new SvgViewBox(0, 0, head.get().width(), head.get().height());
             AffineTransform into = whole.into(width, height, image.getAttribute("preserveAspectRatio"));
             double left = Math.max(0, into.getTranslateX());
             double top = Math.max(0, into.getTranslateY());

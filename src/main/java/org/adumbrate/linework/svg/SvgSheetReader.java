@@ -22,8 +22,8 @@ public final class SvgSheetReader {
             SvgPageFrame frame = SvgPageFrame.of(file, document.root());
             StrokeCollector found = new StrokeCollector(file, frame.size());
             SvgStyle style = SvgStyle.INITIAL.with(document.stylesheet().declared(document.root()));
-            SvgScene scene = SvgScene.outermost(
-                    frame.toPage(), found.wholePage(), style, frame.userWidth(), frame.userHeight());
+            SvgScene scene =
+                    SvgScene.outermost(frame.toPage(), found.wholePage(), style, frame.userWidth(), frame.userHeight());
             new SvgWalk(file, document, new SvgStrokes(document, found)).drawChildren(document.root(), scene);
             return found.sheet(1);
         } catch (TooIntricateException e) {

@@ -26,7 +26,8 @@ class HiddenLinesTest {
                 .cover(path(SQUARE), FillRule.NON_ZERO)
                 .stroke(path("M 0 25 L 40 25"))
                 .seen();
-        assertThat(lines.seen()).extracting(stroke -> stroke.path().toString())
+        assertThat(lines.seen())
+                .extracting(stroke -> stroke.path().toString())
                 .containsExactly("M 0.0 20.0 L 10.0 20.0 M 30.0 20.0 L 40.0 20.0", "M 0.0 25.0 L 40.0 25.0");
         assertThat(lines.hidden().strokes()).isEqualTo(1);
         assertThat(lines.hidden().cut()).isEqualTo(1);
@@ -81,7 +82,8 @@ class HiddenLinesTest {
 
     @Test
     void aLineThatComesUpToACornerAtASlantLeavesNoSliver() {
-        // from the inside to a corner, hardly turned from the side; a sliver of 0.6 mm would lie within 0.01 mm of the rim
+        // from the inside to a corner, hardly turned from the side; a sliver of 0.6 mm would lie within 0.01 mm of the
+        // rim
         assertThat(behind("M 12 29.7 L 30 30", SQUARE, FillRule.NON_ZERO)).isEmpty();
         assertThat(behind("M 12 29.7 L 48 30.3", SQUARE, FillRule.NON_ZERO)).hasSize(1);
     }

@@ -24,8 +24,8 @@ final class Painting {
     /** A stroke whose colour is its number. */
     Painting stroke(VectorPath<PagePoint> path) {
         Srgb number = new Srgb(0, strokes.size() / 256, strokes.size() % 256);
-        strokes.add(new Stroke(
-                path, number, 0.25, Dash.NONE, LineCap.BUTT, LineJoin.MITER, /* layer= */ Optional.empty()));
+        strokes.add(
+                new Stroke(path, number, 0.25, Dash.NONE, LineCap.BUTT, LineJoin.MITER, /* layer= */ Optional.empty()));
         return this;
     }
 

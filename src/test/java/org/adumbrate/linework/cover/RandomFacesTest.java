@@ -21,7 +21,13 @@ class RandomFacesTest {
     private static final int LOOKS = 400;
 
     /** A convex face by its corners, x and y. */
-    private record Face(double[] corners) {
+    private static final class Face {
+        private final double[] corners;
+
+        Face(double[] corners) {
+            this.corners = corners;
+        }
+
         /** How deep inside a point lies; negative outside, where it is no farther from the rim than that. */
         double depth(double x, double y) {
             double depth = Double.POSITIVE_INFINITY;
@@ -76,7 +82,8 @@ class RandomFacesTest {
             double t = (double) look / LOOKS;
             double x = stroke.xAt(t);
             double y = stroke.yAt(t);
-            double[] depths = later.stream().mapToDouble(face -> face.depth(x, y)).toArray();
+            double[] depths =
+                    later.stream().mapToDouble(face -> face.depth(x, y)).toArray();
             if (Arrays.stream(depths).noneMatch(depth -> Math.abs(depth) < CLEAR)) {
                 boolean hidden = Arrays.stream(depths).anyMatch(depth -> depth > 0);
                 assertThat(seen.isPresent() && isOn(seen.get(), x, y))
@@ -125,10 +132,14 @@ class RandomFacesTest {
         double dx = (ends[2] - ends[0]) / 3;
         double dy = (ends[3] - ends[1]) / 3;
         return PathPiece.curve(
-                ends[0], ends[1],
-                ends[0] + dx - dy, ends[1] + dy + dx,
-                ends[2] - dx - dy, ends[3] - dy + dx,
-                ends[2], ends[3]);
+                ends[0],
+                ends[1],
+                ends[0] + dx - dy,
+                ends[1] + dy + dx,
+                ends[2] - dx - dy,
+                ends[3] - dy + dx,
+                ends[2],
+                ends[3]);
     }
 
     private static VectorPath<PagePoint> path(PathPiece piece) {

@@ -59,12 +59,14 @@ class CoveredLinesTest {
             """)
     void opaqueAreasOfAPdfHideWhatLiesBehind(String over, double left) throws IOException {
         try (PdfSketch sketch = sketch()) {
-            LineSheet sheet = sketch.draws(LINE + over.replace("ID x EI", "ID \0 EI")).read(folder);
+            LineSheet sheet =
+                    sketch.draws(LINE + over.replace("ID x EI", "ID \0 EI")).read(folder);
             assertThat(lengthMm(sheet)).isCloseTo(left * POINT, within(2e-3));
             assertThat(sheet.hidden().lengthMm()).isCloseTo((100 - left) * POINT, within(2e-3));
         }
         try (PdfSketch sketch = sketch()) {
-            LineSheet sheet = sketch.draws(over.replace("ID x EI", "ID \0 EI") + LINE).read(folder);
+            LineSheet sheet =
+                    sketch.draws(over.replace("ID x EI", "ID \0 EI") + LINE).read(folder);
             assertThat(lengthMm(sheet)).as("painted before the line").isCloseTo(100 * POINT, within(2e-3));
         }
     }
@@ -103,7 +105,9 @@ class CoveredLinesTest {
                 + "<linearGradient id='faint'><stop/><stop style='stop-opacity:.2'/></linearGradient></defs>";
         LineSheet sheet = svg(defs + line + over);
         assertThat(lengthMm(sheet)).isCloseTo(left, within(2e-3));
-        assertThat(lengthMm(svg(defs + over + line))).as("painted before the line").isCloseTo(100, within(2e-3));
+        assertThat(lengthMm(svg(defs + over + line)))
+                .as("painted before the line")
+                .isCloseTo(100, within(2e-3));
     }
 
     @Test
@@ -117,7 +121,8 @@ class CoveredLinesTest {
     void aFaceHidesWhatLiesBehindAndKeepsItsOwnOutline() throws IOException {
         String face = "10 10 80 80 re B ";
         try (PdfSketch sketch = sketch()) {
-            LineSheet sheet = sketch.draws("1 g " + LINE + face + "30 30 40 40 re B").read(folder);
+            LineSheet sheet =
+                    sketch.draws("1 g " + LINE + face + "30 30 40 40 re B").read(folder);
             assertThat(sheet.strokes()).hasSize(3);
             assertThat(lengthMm(sheet)).isCloseTo((20 + 320 + 160) * POINT, within(2e-3));
         }
@@ -169,7 +174,8 @@ class CoveredLinesTest {
         gradient.setItem(COSName.SHADING, shading(2, /* extended= */ true, 0, 0, 1, 0));
         COSDictionary tiles = new COSDictionary();
         tiles.setInt(COSName.PATTERN_TYPE, 1);
-        return sketch.with(COSName.XOBJECT, "Form", sketch.form("0 0 100 100 re f", new double[] {0, 0, 50, 100}, asItIs))
+        return sketch.with(
+                        COSName.XOBJECT, "Form", sketch.form("0 0 100 100 re f", new double[] {0, 0, 50, 100}, asItIs))
                 .with(COSName.XOBJECT, "Group", group)
                 .with(COSName.XOBJECT, "Solid", solid)
                 .with(COSName.XOBJECT, "Masked", masked)

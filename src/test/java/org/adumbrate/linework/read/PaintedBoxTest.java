@@ -60,7 +60,9 @@ class PaintedBoxTest {
         StringBuilder svg = new StringBuilder("<g fill='white' stroke='black' stroke-width='.2'>");
         StringBuilder pdf = new StringBuilder("1 g 0 G ");
         for (int[] face : faces) {
-            svg.append("<path d='").append(ring(face, corners, "M%s", "L%s", "Z")).append("'/>");
+            svg.append("<path d='")
+                    .append(ring(face, corners, "M%s", "L%s", "Z"))
+                    .append("'/>");
             pdf.append(ring(face, corners, "%s m ", "%s l ", "b "));
         }
         try (PdfSketch sketch = new PdfSketch(200, 200)) {
@@ -74,9 +76,10 @@ class PaintedBoxTest {
     private static void compare(LineSheet sheet, List<double[]> visible, double scale) {
         List<double[]> read = new ArrayList<>();
         for (Stroke stroke : sheet.strokes()) {
-            stroke.path().pieces(piece -> read.add(new double[] {
-                piece.x0() / scale, piece.y0() / scale, piece.x3() / scale, piece.y3() / scale
-            }));
+            stroke.path()
+                    .pieces(piece -> read.add(
+                            new double[] {piece.x0() / scale, piece.y0() / scale, piece.x3() / scale, piece.y3() / scale
+                            }));
         }
         assertThat(scale * farthest(visible, read))
                 .as("mm from an edge that is seen to what is read")
@@ -134,7 +137,10 @@ class PaintedBoxTest {
     }
 
     private static double depth(int[] face, double[][] corners) {
-        return corners[face[0]][2] + corners[face[1]][2] + corners[face[2]][2] + corners[face[3]][2]
+        return corners[face[0]][2]
+                + corners[face[1]][2]
+                + corners[face[2]][2]
+                + corners[face[3]][2]
                 - (facesViewer(face, corners) ? 1e6 : 0);
     }
 
