@@ -13,6 +13,7 @@ import org.adumbrate.linework.LineSheet;
 import org.adumbrate.linework.Stroke;
 import org.adumbrate.linework.clip.Clip;
 import org.adumbrate.linework.clip.FillRule;
+import org.adumbrate.linework.clip.TooIntricateException;
 import org.adumbrate.linework.clip.VisibleArea;
 import org.adumbrate.linework.cover.Cover;
 import org.adumbrate.linework.cover.HiddenLines;
@@ -28,7 +29,7 @@ public final class StrokeCollector {
     private static final int MOST_SEGMENTS = 4_000_000;
 
     /** Of all areas that cover. */
-    private static final int MOST_EDGES = 4_000_000;
+    private static final int MOST_EDGES = 2_000_000;
 
     private final Path file;
     private final SheetSize page;
@@ -81,7 +82,7 @@ public final class StrokeCollector {
         if (path.isEmpty()) {
             return;
         }
-        Optional<VisibleArea> visible = clip.visibleArea(path, rule, MOST_EDGES - edges);
+        Optional<VisibleArea> visible = clip.visibleArea(path, rule, MOST_EDGES);
         if (visible.isEmpty()) {
             return;
         }
@@ -93,6 +94,9 @@ public final class StrokeCollector {
         if (paint.covers() && paint.since() < strokes.size()) {
             covers.add(new Cover(visible.get(), paint.since(), strokes.size()));
             edges += visible.get().outline().edges();
+            if (edges > MOST_EDGES) {
+                throw new TooIntricateException("has filled areas of more than " + MOST_EDGES + " edges");
+            }
         }
     }
 
