@@ -80,8 +80,7 @@ public final class EditToPictureRun {
         edits.put(
                 "region's corner",
                 k -> set(
-                        "regions.bed",
-                        "[[" + (350.0 + k / 100.0) + ", 214.5], [430, 214.5], [430, 223], [366, 223]]"));
+                        "regions.bed", "[[" + (350.0 + k / 100.0) + ", 214.5], [430, 214.5], [430, 223], [366, 223]]"));
         edits.put("sun", k -> set("sun.azimuth", 150 + k / 8.0));
         edits.put("veil's opacity", k -> set("veils.trees.opacity", 30 + k % 40));
         return edits;
