@@ -17,6 +17,8 @@ export class Edits {
     this.busy = false;
     this.trial = null;
     this.trying = false;
+    /** When the hand moved that had its final picture composed on the spot: that picture is the one to measure. */
+    this.composed = null;
     this.painting = null;
   }
 
@@ -97,7 +99,8 @@ export class Edits {
     if (answer.superseded) return;
     const showing = answer.picture ? this.drawing.take(answer.picture) : this.drawing.again();
     this.painting = showing;
-    await this.measure(key, began, await showing);
+    const detail = await showing;
+    if (this.composed !== began) await this.measure(key, began, detail);
     if (this.painting === showing) this.painting = null;
   }
 
@@ -146,7 +149,10 @@ export class Edits {
   /** An opacity while it is dragged: composed on the spot. */
   opacity(key, percent, began) {
     const shown = this.drawing.opacity(key, percent / 100);
-    if (shown) shown.then((detail) => this.measure(key, began, detail));
+    shown?.then((detail) => {
+      if (detail?.exact) this.composed = began;
+      return this.measure(key, began, detail);
+    });
     return shown != null;
   }
 }
