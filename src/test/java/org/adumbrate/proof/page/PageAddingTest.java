@@ -76,6 +76,34 @@ class PageAddingTest extends ProofPageTest {
     }
 
     @Test
+    void theSunIsAddedByAShadowOnTheDrawing() throws IOException {
+        page.restore(PageSheet.TEXT.replaceAll("(?m)^sun:.*\\n", ""));
+        offer("the sun");
+        page.await(() -> page.has("#lists [role=option][aria-label='by a shadow on the drawing']"));
+        page.find("#lists [role=option][aria-label='by a shadow on the drawing']")
+                .click();
+        page.await(() -> page.find("#hint").getText().contains("foot"));
+        page.click(80, 70);
+        page.await(() -> page.find("#hint").getText().contains("head"));
+        page.click(80, 44);
+        page.await(() -> page.find("#hint").getText().contains("shadow of the head"));
+        page.click(70, 66);
+        page.awaitLine("foot: [80, 70", "head: [80");
+        page.await(() -> page.focused().equals("sun.sample.foot[0]"));
+        page.await(() -> page.has("#overlay [data-key^='sun']"));
+    }
+
+    @Test
+    void theSunIsAddedByItsAngles() throws IOException {
+        page.restore(PageSheet.TEXT.replaceAll("(?m)^sun:.*\\n", ""));
+        offer("the sun");
+        page.await(() -> page.has("#lists [role=option]"));
+        page.press(Keys.ENTER);
+        page.awaitLine("sun:", "azimuth: 180");
+        page.await(() -> page.focused().equals("sun.azimuth"));
+    }
+
+    @Test
     void anOutputIsAdded() {
         offer("an svg");
         page.awaitLine("svg:", "out/svg.svg");

@@ -20,7 +20,8 @@ import org.openqa.selenium.Keys;
  * pick NAME                    clicks on a choice of the list that is open
  * enter TEXT                   types into the line that is open
  * person OUTLINE X Y [FLOOR]   adds a person, and puts it down there, on that floor
- * corners X Y X Y X Y ...      clicks on corners in the drawing, and closes with Enter
+ * corners X Y X Y ...          clicks on the points that are asked for in the drawing, and closes a region with Enter
+ * rename ITEM NAME             clicks on the name of an item, types another
  * click X Y                    clicks on the sheet, in mm
  * drag X Y X Y                 drags on the sheet
  * press KEY ...                presses keys, named as WebDriver names them, or a single letter
@@ -58,6 +59,11 @@ final class PageDeeds {
         String rest = after(deed, 1);
         switch (words[0]) {
             case "word" -> hand.word("body", rest);
+            case "rename" -> changes(() -> {
+                select(words[1]);
+                hand.press(Keys.F2);
+                hand.enter(words[2]);
+            });
             case "offer" -> changes(() -> {
                 select(words[1]);
                 hand.word("#text .rest.shown", after(deed, 2));
@@ -113,6 +119,10 @@ final class PageDeeds {
     private void changes(Runnable does) {
         String before = hand.version();
         does.run();
+        changed(before);
+    }
+
+    private void changed(String before) {
         hand.await(
                 () -> !hand.version().equals(before) || hand.said().startsWith("Not "),
                 () -> "nothing changes");
@@ -157,13 +167,18 @@ final class PageDeeds {
     }
 
     private void corners(String[] words) {
-        hand.await(() -> hand.hint().contains("sets a corner"), () -> "no region is being drawn");
+        hand.await(() -> hand.hint().contains("sets "), () -> "nothing is being drawn");
+        boolean isRegion = hand.hint().contains("sets a corner");
+        String before = hand.version();
         double[] places = numbers(words, 1);
         for (int k = 0; k + 1 < places.length; k += 2) {
             hand.clickAt(places[k], places[k + 1]);
             hand.rest(200);
         }
-        changes(() -> hand.press(Keys.ENTER));
+        if (isRegion) {
+            hand.press(Keys.ENTER);
+        }
+        changed(before);
     }
 
     private void deliver() {

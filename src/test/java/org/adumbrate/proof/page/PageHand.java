@@ -18,7 +18,7 @@ import org.openqa.selenium.interactions.Actions;
 
 /** What a person does at the proof page with pointer and keyboard, each action counted. It sees what the page shows. */
 final class PageHand implements AutoCloseable {
-    private static final Duration PATIENCE = Duration.ofSeconds(60);
+    private static final Duration PATIENCE = Duration.ofSeconds(30);
     private static final Duration GLIDE = Duration.ofMillis(20);
 
     private final ChromeDriver driver;
@@ -132,6 +132,10 @@ final class PageHand implements AutoCloseable {
 
     /** Types a text over the value that has the keyboard, and enters it. */
     void typeOver(String text) {
+        if (has("#lists input.entry")) {
+            enter(text);
+            return;
+        }
         new Actions(driver).sendKeys(text.substring(0, 1)).perform();
         await(() -> has("#lists input.entry"), () -> "nothing opens to type in");
         new Actions(driver).sendKeys(text.substring(1) + Keys.ENTER).perform();
@@ -170,8 +174,11 @@ final class PageHand implements AutoCloseable {
         return all(place).stream().anyMatch(WebElement::isDisplayed);
     }
 
-    /** Gives the keyboard to a value by a click. */
+    /** Gives the keyboard to a value by a click, where it has not got it yet. */
     void focus(String key) {
+        if (key.equals(driver.executeScript("return document.activeElement.dataset.key"))) {
+            return;
+        }
         WebElement control = control(key);
         bring(control);
         WebElement figure = control.findElements(By.cssSelector(".figure")).stream()
@@ -181,7 +188,7 @@ final class PageHand implements AutoCloseable {
         actions++;
         await(
                 () -> key.equals(driver.executeScript("return document.activeElement.dataset.key"))
-                        || has("#lists [role=option]"),
+                        || has("#lists [role=option], #lists input.entry"),
                 () -> key + " does not take the keyboard");
     }
 
