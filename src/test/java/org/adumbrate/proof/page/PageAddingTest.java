@@ -104,6 +104,32 @@ class PageAddingTest extends ProofPageTest {
     }
 
     @Test
+    void whatIsAddedIsSelectedAndStandsOnTheFloorOfThoseBesideIt() throws IOException {
+        page.restore(PageSheet.TEXT.replace("[40, 64], floor: yard", "[40, 64], floor: step"));
+        page.click(80, 62);
+        page.await(() -> page.has("#text [data-item='figures[0]'][aria-pressed=true]"));
+        offer("another person");
+        page.await(() -> page.has("#lists [role=option]"));
+        page.press(Keys.ENTER);
+        page.await(() -> page.has("#overlay .ghost path"));
+        page.click(46, 66);
+        page.await(() -> page.line("foot: [46").contains("floor: step"), () -> page.line("foot: [46"));
+        page.await(() -> page.has("#text [data-item='figures[2]'][aria-pressed=true]"));
+    }
+
+    @Test
+    void plantsGrowOnTheFloorOfThoseBesideThem() throws IOException {
+        page.restore(PageSheet.TEXT.replace("[40, 64], floor: yard", "[40, 64], floor: step"));
+        offer("planting");
+        page.await(() -> page.has("#lists [role=option]"));
+        page.press(Keys.ENTER);
+        page.await(() -> page.has("#lists [role=option][aria-label='bed']"));
+        page.find("#lists [role=option][aria-label='bed']").click();
+        page.awaitLine("region: bed", "floor: step");
+        page.await(() -> page.has("#text [data-item='planting.bed'][aria-pressed=true]"));
+    }
+
+    @Test
     void anOutputIsAdded() {
         offer("an svg");
         page.awaitLine("svg:", "out/svg.svg");

@@ -80,6 +80,6 @@ function named(page, anchor, holder, stem, value) {
 export async function add(page, holder, name, value, visit = "") {
   const edit = has(page, holder) ? { do: "add", key: holder, value: `{ ${name}: ${value} }` } : { do: "set", key: `${holder}.${name}`, value };
   const done = await page.edits.make([edit], `${holder}.${name}`);
-  if (done) page.visit(`${holder}.${name}${visit && `.${visit}`}`);
+  if (done) page.added(`${holder}.${name}${visit && `.${visit}`}`);
   return done;
 }
