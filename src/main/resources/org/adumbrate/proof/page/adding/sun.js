@@ -6,7 +6,7 @@ export function addSun(page, anchor) {
   const write = async (value, visit) => {
     if (await page.edits.set("sun", value)) page.visit(visit);
   };
-  const drawn = () => page.trace("a shadow on the drawing", (_, [foot, head, tip]) => write(`{ sample: { foot: ${point(foot)}, head: ${point(head)}, tip: ${point(tip)} } }`, "sun.sample.foot[0]"), ["the foot of something upright", "its head", "where the shadow of the head falls"]);
+  const drawn = () => page.trace("a shadow on the drawing", (_, [foot, head, tip]) => write(`{ sample: { foot: ${point(foot)}, head: ${point(head)}, tip: ${point(tip)} } }`, "sun.sample"), ["the foot of something upright", "its head", "where the shadow of the head falls"]);
   choose(anchor, [
     { name: "by its angles", does: () => write("{ azimuth: 180, altitude: 45, north: 0 }", "sun.azimuth") },
     { name: "by place and time", does: () => write(`{ place: [40.71, -74.01], at: ${new Date().getFullYear()}-06-21T15:00-04:00, north: 0 }`, "sun.place[0]") },
