@@ -5,9 +5,11 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.json.Json;
+import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.LineSheet;
 import org.adumbrate.linework.pens.PenSuggestion;
 import org.adumbrate.linework.pens.PenSuggestions;
@@ -25,7 +27,8 @@ import picocli.CommandLine.Parameters;
         versionProvider = Version.class,
         description =
                 "Tell what a line sheet holds: its page, how many strokes of what length in each colour, and which pen"
-                        + " may suit it: a guess by names, shades and strokes, with its reason.",
+                        + " may suit it: a guess by names, shades and strokes, with its reason. What areas hide that are painted"
+                        + " over the lines is left out, and told, as is everything that is not taken as a line.",
         footer = {"", "Example:", "  adumbrate lines passes/kiln-yard/lines.pdf"})
 final class LinesCommand implements Callable<Integer> {
     @Mixin
@@ -53,8 +56,17 @@ final class LinesCommand implements Callable<Integer> {
                                 "  %s %7d strokes %10.1f mm  %s%n",
                                 tally.color(), tally.strokes(), tally.lengthMm(), guess(pens.get(tally.color())));
             }
-            if (sheet.otherMarks() > 0) {
-                common.out().printf("  %d other marks (areas, texts, images) are no lines%n", sheet.otherMarks());
+            if (!sheet.hidden().isNothing()) {
+                common.out()
+                        .printf(
+                                "  areas painted over them hide %s, %.1f mm in all%n",
+                                sheet.hidden().told(), sheet.hidden().lengthMm());
+            }
+            if (!sheet.leftOut().isEmpty()) {
+                common.out()
+                        .printf(
+                                "  not taken as lines: %s%n",
+                                sheet.leftOut().stream().map(LeftOut::told).collect(Collectors.joining(", ")));
             }
             if (sheet.pages() > 1) {
                 common.out().printf("  only the first of its %d pages was read%n", sheet.pages());
@@ -73,6 +85,16 @@ final class LinesCommand implements Callable<Integer> {
                         .toList(),
                 "otherMarks",
                 sheet.otherMarks(),
+                "leftOut",
+                sheet.leftOut().stream()
+                        .map(left -> Json.object(
+                                "kind", left.kind().word(), "count", left.count(), "areaMm2", left.areaMm2()))
+                        .toList(),
+                "hidden",
+                Json.object(
+                        "strokes", sheet.hidden().strokes(),
+                        "cut", sheet.hidden().cut(),
+                        "lengthMm", sheet.hidden().lengthMm()),
                 "pages",
                 sheet.pages()));
         return ExitCode.DONE;

@@ -5,23 +5,38 @@ import java.util.List;
 import org.adumbrate.geometry.SheetSize;
 
 /**
- * A vector line sheet as read from its file.
+ * A vector line sheet as read from its file: what is seen of its strokes.
  *
  * @param file where it came from
  * @param page the size of its visible page
- * @param strokes its strokes in drawing order
- * @param otherMarks how many filled areas, texts, images and strokes without a colour of their own (patterns, gradients)
- *     it shows besides, which are not lines and are left out
+ * @param strokes its strokes in drawing order, less what areas hide that are painted over them
+ * @param leftOut what it paints besides, which is not taken as lines, each kind once
+ * @param hidden how much of its strokes is hidden
  * @param pages how many pages the file has, at least 1; only the first is read, so more than one is worth telling
  */
-public record LineSheet(Path file, SheetSize page, List<Stroke> strokes, int otherMarks, int pages) {
-    /** Copies the list. */
+public record LineSheet(
+        Path file, SheetSize page, List<Stroke> strokes, List<LeftOut> leftOut, Hidden hidden, int pages) {
+    /** Copies the lists. */
     public LineSheet {
         strokes = List.copyOf(strokes);
+        leftOut = List.copyOf(leftOut);
     }
 
-    /** A sheet from a file of a single page. */
-    public LineSheet(Path file, SheetSize page, List<Stroke> strokes, int otherMarks) {
-        this(file, page, strokes, otherMarks, 1);
+    /** A sheet of nothing but strokes that are all seen, from a file of a single page. */
+    public LineSheet(Path file, SheetSize page, List<Stroke> strokes) {
+        this(file, page, strokes, List.of(), Hidden.NOTHING, 1);
+    }
+
+    /** The same under another name. */
+    public LineSheet named(Path name) {
+        return new LineSheet(name, page, strokes, leftOut, hidden, pages);
+    }
+
+    /** How many marks it shows of which nothing is taken as a line: areas without an outline, texts, images and the like. */
+    public int otherMarks() {
+        return leftOut.stream()
+                .filter(left -> left.kind().isWhollyLeftOut())
+                .mapToInt(LeftOut::count)
+                .sum();
     }
 }

@@ -26,4 +26,9 @@ public record Stroke(
         Dash dash,
         LineCap cap,
         LineJoin join,
-        Optional<String> layer) {}
+        Optional<String> layer) {
+    /** The same along another path. */
+    public Stroke along(VectorPath<PagePoint> other) {
+        return new Stroke(other, color, widthMm, dash, cap, join, layer);
+    }
+}

@@ -23,6 +23,7 @@ final class BuildRule implements Rule {
 
     private static String why(String key, boolean isNote) {
         return switch (key.split("[.\\[]", 2)[0]) {
+            case "lines" -> "what is printed is what is seen of the lines, and nothing else of their file";
             case "cut" -> "a cut that does not close is hatched wrong or not at all";
             case "pens" -> "lines without a pen are drawn in the colour and width of the export";
             case "veils" -> "a veil that covers nothing hides nothing";

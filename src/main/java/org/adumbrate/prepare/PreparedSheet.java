@@ -87,7 +87,8 @@ public record PreparedSheet(
         timer.end();
         List<Trouble> troubles = new ArrayList<>(passes.troubles());
         drawing.trouble().ifPresent(troubles::add);
-        List<Finding> remarks = new ArrayList<>(sorted.findings());
+        List<Finding> remarks = new ArrayList<>(files.findings());
+        remarks.addAll(sorted.findings());
         remarks.addAll(drawing.findings());
         remarks.addAll(passes.findings());
         return new PreparedSheet(

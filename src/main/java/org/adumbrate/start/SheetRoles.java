@@ -99,9 +99,7 @@ record SheetRoles(
 
     /** The same sheets under names that say nothing, so that only their content is judged. */
     private static List<LineSheet> unnamed(List<LineSheet> sheets) {
-        return sheets.stream()
-                .map(one -> new LineSheet(Path.of("sheet"), one.page(), one.strokes(), one.otherMarks(), one.pages()))
-                .toList();
+        return sheets.stream().map(one -> one.named(Path.of("sheet"))).toList();
     }
 
     private static Set<Srgb> all(LineSheet sheet, List<PenSuggestion> pens) {

@@ -47,6 +47,9 @@ public final class EditToPictureRun {
     private final OpenSheet open;
     private SheetText text;
 
+    /** Counts on through all rounds, so that none comes back to what an earlier one made. */
+    private int turn;
+
     private EditToPictureRun(Path sheet, int rounds) throws IOException {
         this.sheet = sheet;
         this.rounds = rounds;
@@ -72,14 +75,13 @@ public final class EditToPictureRun {
         edits.put("tone", k -> set("passes.occlusion.tone", "[[0, " + (10 + k % 20) + "], [100, 100]]"));
         edits.put("pen's width", k -> set("pens.furniture.width", "0." + (10 + k % 30) + " mm"));
         edits.put("order", k -> List.of(new Edit.Move("pens.ground", k % 2 == 0 ? 0 : 5)));
-        edits.put("figure moved", k -> set("figures[0].foot", "[" + (330.0 + k % 40 / 4.0) + ", 228.3]"));
-        edits.put("figure turned", k -> set("figures[1].turn", (10 + k % 60) + " deg"));
+        edits.put("figure moved", k -> set("figures[0].foot", "[" + (330.0 + k / 50.0) + ", 228.3]"));
+        edits.put("figure turned", k -> set("figures[1].turn", (10 + k / 10.0) + " deg"));
         edits.put(
                 "region's corner",
                 k -> set(
-                        "regions.bed",
-                        "[[" + (350.0 + k % 40 / 10.0) + ", 214.5], [430, 214.5], [430, 223], [366, 223]]"));
-        edits.put("sun", k -> set("sun.azimuth", 170 + k % 40));
+                        "regions.bed", "[[" + (350.0 + k / 100.0) + ", 214.5], [430, 214.5], [430, 223], [366, 223]]"));
+        edits.put("sun", k -> set("sun.azimuth", 150 + k / 8.0));
         edits.put("veil's opacity", k -> set("veils.trees.opacity", 30 + k % 40));
         return edits;
     }
@@ -130,7 +132,7 @@ public final class EditToPictureRun {
         List<double[]> times = new ArrayList<>();
         for (int k = 0; k < count; k++) {
             long begin = System.nanoTime();
-            EditResult result = text.edited(edits.apply(k));
+            EditResult result = text.edited(edits.apply(turn++));
             if (!(result instanceof EditResult.Edited edited)) {
                 throw new IllegalStateException(result.toString());
             }

@@ -53,6 +53,30 @@ class CheckCommandTest {
     }
 
     @Test
+    void hiddenLinesAndWhatIsNotDrawnAreNotesAndLinesWithoutAColourAWarning() throws IOException {
+        String painted = "<svg xmlns='http://www.w3.org/2000/svg' width='100mm' height='100mm' viewBox='0 0 100 100'>"
+                + "<path stroke='black' d='M20 50H60'/><path stroke='black' d='M20 60H60'/>"
+                + "<rect x='10' y='10' width='80' height='80' fill='#eee' stroke='black'/>";
+        Files.writeString(demo.resolve("painted.svg"), painted + "</svg>");
+        String sheet = """
+                size: 200 x 200 mm
+                lines: painted.svg
+                deliver: { preview: out/preview.png }
+                """;
+        Cli run = check(sheet);
+        assertThat(run.code()).isZero();
+        assertThat(run.out())
+                .contains("painted.svg: areas painted over lines hide 2 strokes, 160 mm in all, which are not drawn")
+                .contains("do  if lines are missed, export without fills")
+                .contains("not drawn, as it is no line: 1 filled area within an outline (6400 mm²)");
+        Files.writeString(demo.resolve("painted.svg"), painted + "<path stroke='url(#g)' d='M0 5H9'/></svg>");
+        Cli fading = check(sheet);
+        assertThat(fading.code()).isEqualTo(1);
+        assertThat(fading.out())
+                .contains("not drawn for want of a colour to sort by: 1 stroke in a gradient or pattern");
+    }
+
+    @Test
     void everyFindingSaysWhatWhereWhyAndWhatToDo() throws IOException {
         Cli run = check("""
                 size: 863.6 x 558.8 mm

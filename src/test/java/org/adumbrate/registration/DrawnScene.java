@@ -44,6 +44,11 @@ final class DrawnScene {
         return new SheetPoint(x + far * (2 * random.nextDouble() - 1), y + far * (2 * random.nextDouble() - 1));
     }
 
+    /** The corners of each shape. */
+    List<List<SheetPoint>> shapes() {
+        return shapes;
+    }
+
     /** The outlines of the shapes. */
     LinePattern lines() {
         List<VectorPath<SheetPoint>> paths = new ArrayList<>();

@@ -64,7 +64,7 @@ class SheetRolesTest {
     }
 
     private static LineSheet sheet(String name, List<Stroke> strokes) {
-        return new LineSheet(Path.of(name), A3, strokes, 0);
+        return new LineSheet(Path.of(name), A3, strokes);
     }
 
     @Test
@@ -98,7 +98,7 @@ class SheetRolesTest {
     @Test
     void otherPagesAreTold() {
         LineSheet other = new LineSheet(
-                Path.of("detail.pdf"), new SheetSize(210, 297), heights().subList(0, 9), 0);
+                Path.of("detail.pdf"), new SheetSize(210, 297), heights().subList(0, 9));
         SheetRoles roles = SheetRoles.of(List.of(other, sheet("b.pdf", building())));
         assertThat(roles.base().file()).hasFileName("b.pdf");
         assertThat(roles.unused()).singleElement().satisfies(one -> assertThat(one.reason())

@@ -1,5 +1,6 @@
 package org.adumbrate.linework.clip;
 
+import java.util.List;
 import org.adumbrate.geometry.PathPiece;
 
 /** A closed part of the plane that lines are seen through. */
@@ -19,6 +20,9 @@ sealed interface Aperture permits Window, OutlineAperture, Union {
         /** Nothing of it. */
         NOTHING
     }
+
+    /** The outlines of which any holds what lies in this aperture. */
+    List<FlatOutline> outlines();
 
     /** How much of the box lies in this aperture. */
     Coverage coverage(Bounds box);

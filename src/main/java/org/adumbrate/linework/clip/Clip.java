@@ -3,6 +3,7 @@ package org.adumbrate.linework.clip;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.adumbrate.geometry.Extent;
 import org.adumbrate.geometry.PlanePoint;
 import org.adumbrate.geometry.VectorPath;
 
@@ -78,6 +79,33 @@ public final class Clip<P extends PlanePoint> {
      * straight, and curves are split without changing their course.
      */
     public VectorPath<P> visible(VectorPath<P> path) {
+        Optional<List<Aperture>> cutting = cutting(path);
+        if (cutting.isEmpty()) {
+            return VectorPath.in(path.space()).build();
+        }
+        return cutting.get().isEmpty() ? path : PathCutter.cut(path, new ThroughApertures(cutting.get()));
+    }
+
+    /**
+     * The area within a path, as far as this clip lets it be seen.
+     *
+     * @return nothing if it hides all of it
+     * @param mostEdges how many edges the area may have
+     * @throws TooIntricateException if it has more
+     */
+    public Optional<VisibleArea> visibleArea(VectorPath<P> path, FillRule rule, int mostEdges) {
+        if (path.isEmpty()) {
+            return Optional.empty();
+        }
+        return cutting(path)
+                .map(cutting -> new VisibleArea(
+                        FlatOutline.of(path, rule, mostEdges),
+                        cutting.stream().map(Aperture::outlines).toList(),
+                        new Extent(window.left(), window.top(), window.right(), window.bottom())));
+    }
+
+    /** What is cut by of that which makes up this clip; nothing if the path lies outside. */
+    private Optional<List<Aperture>> cutting(VectorPath<P> path) {
         effort.spend(apertures.size());
         Bounds box = Bounds.of(path);
         List<Aperture> cutting = new ArrayList<>();
@@ -91,9 +119,6 @@ public final class Clip<P extends PlanePoint> {
                 cutting.add(apertures.get(k));
             }
         }
-        if (coverage == Aperture.Coverage.NOTHING) {
-            return VectorPath.in(path.space()).build();
-        }
-        return cutting.isEmpty() ? path : PathCutter.cut(path, cutting);
+        return coverage == Aperture.Coverage.NOTHING ? Optional.empty() : Optional.of(cutting);
     }
 }

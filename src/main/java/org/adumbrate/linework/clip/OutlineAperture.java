@@ -1,19 +1,23 @@
 package org.adumbrate.linework.clip;
 
+import java.util.List;
 import org.adumbrate.geometry.PathPiece;
 import org.adumbrate.geometry.VectorPath;
 
 /** The inside of an outline of any shape, its curves taken as short chords. */
 final class OutlineAperture implements Aperture {
+    /** Of one clip; clips within each other have a limit of their own. */
+    private static final int MOST_EDGES = 200_000;
+
+    private final FlatOutline outline;
     private final double[] edges;
     private final Bounds box = new Bounds();
     private final EdgeBands bands;
-    private final FillRule rule;
     private final Effort effort;
 
     OutlineAperture(VectorPath<?> path, FillRule rule, Effort effort) {
-        this.edges = OutlineEdges.of(path);
-        this.rule = rule;
+        this.outline = FlatOutline.of(path, rule, MOST_EDGES);
+        this.edges = outline.coordinates();
         this.effort = effort;
         effort.spend(edges());
         for (int k = 0; k < edges.length; k += 2) {
@@ -25,6 +29,11 @@ final class OutlineAperture implements Aperture {
     /** How many straight edges it has. */
     int edges() {
         return edges.length / 4;
+    }
+
+    @Override
+    public List<FlatOutline> outlines() {
+        return List.of(outline);
     }
 
     @Override
@@ -76,7 +85,8 @@ final class OutlineAperture implements Aperture {
         }
         Winding winding = new Winding(x, y);
         bands.between(y, y, winding::pass);
-        return winding.onBorder || (rule == FillRule.EVEN_ODD ? winding.crossed % 2 != 0 : winding.turns != 0);
+        return winding.onBorder
+                || (outline.rule() == FillRule.EVEN_ODD ? winding.crossed % 2 != 0 : winding.turns != 0);
     }
 
     private boolean edgeMeets(Bounds other, int k) {

@@ -10,8 +10,7 @@ final class OutlineEdges implements PieceVisitor {
     /** How far a curve may lie from its chord, in mm: a twentieth of a printed dot at 600 dpi. */
     private static final double FLATNESS = 0.002;
 
-    private static final int MOST_EDGES = 200_000;
-
+    private final int mostEdges;
     private double[] edges = new double[32];
     private int count;
     private double startX;
@@ -19,15 +18,17 @@ final class OutlineEdges implements PieceVisitor {
     private double x;
     private double y;
 
-    private OutlineEdges() {}
+    private OutlineEdges(int mostEdges) {
+        this.mostEdges = mostEdges;
+    }
 
     /**
      * The edges of an outline as x, y of one end and of the other, four numbers each.
      *
-     * @throws TooIntricateException if the outline has too many edges to clip by
+     * @throws TooIntricateException if the outline has more than so many edges
      */
-    static double[] of(VectorPath<?> outline) {
-        OutlineEdges found = new OutlineEdges();
+    static double[] of(VectorPath<?> outline, int mostEdges) {
+        OutlineEdges found = new OutlineEdges(mostEdges);
         outline.pieces(found);
         return Arrays.copyOf(found.edges, found.count);
     }
@@ -55,8 +56,8 @@ final class OutlineEdges implements PieceVisitor {
             return;
         }
         if (count == edges.length) {
-            if (count > 4 * MOST_EDGES) {
-                throw new TooIntricateException("has a clip of more than " + MOST_EDGES + " edges");
+            if (count > 4 * mostEdges) {
+                throw new TooIntricateException("has an outline of more than " + mostEdges + " edges");
             }
             edges = Arrays.copyOf(edges, 2 * count);
         }

@@ -10,10 +10,10 @@ import org.adumbrate.geometry.VectorPath;
 /**
  * Copies the visible parts of a path, run by run. A closed run that is cut loses its closing step; if what is left runs
  * through the point where it began, it is put together there again.
+ *
+ * @param <P> the plane
  */
-final class PathCutter<P extends PlanePoint> implements PieceVisitor {
-    private static final double SHORTEST = 1e-12;
-
+public final class PathCutter<P extends PlanePoint> implements PieceVisitor {
     private enum Ending {
         OPEN,
         CLOSED,
@@ -21,10 +21,21 @@ final class PathCutter<P extends PlanePoint> implements PieceVisitor {
         CLOSED_BY_PIECE
     }
 
+    /** What is seen of a path. */
+    public interface Sight {
+        /** The visible parts of a piece from its beginning to its end: where each begins and ends, 0 to 1. */
+        double[] visible(PathPiece piece);
+
+        /** Whether a stretch that was cut off at one end or both is worth keeping, its pieces going on from each other. */
+        default boolean keeps(List<PathPiece> stretch) {
+            return true;
+        }
+    }
+
     /** A visible part; joined when it goes on from the one before. */
     private record Kept(PathPiece piece, boolean joined) {}
 
-    private final List<Aperture> apertures;
+    private final Sight sight;
     private final VectorPath.Builder<P> out;
     private final List<Kept> run = new ArrayList<>();
     private boolean cutAnywhere;
@@ -34,14 +45,14 @@ final class PathCutter<P extends PlanePoint> implements PieceVisitor {
     private double startX;
     private double startY;
 
-    private PathCutter(List<Aperture> apertures, VectorPath.Builder<P> out) {
-        this.apertures = apertures;
+    private PathCutter(Sight sight, VectorPath.Builder<P> out) {
+        this.sight = sight;
         this.out = out;
     }
 
-    /** What of a path lies in all the apertures; the path itself if all of it does. */
-    static <P extends PlanePoint> VectorPath<P> cut(VectorPath<P> path, List<Aperture> apertures) {
-        PathCutter<P> cutter = new PathCutter<>(apertures, VectorPath.in(path.space()));
+    /** What is seen of a path; the path itself if all of it is. */
+    public static <P extends PlanePoint> VectorPath<P> cut(VectorPath<P> path, Sight sight) {
+        PathCutter<P> cutter = new PathCutter<>(sight, VectorPath.in(path.space()));
         path.pieces(cutter);
         return cutter.cutAnywhere ? cutter.out.build() : path;
     }
@@ -64,42 +75,24 @@ final class PathCutter<P extends PlanePoint> implements PieceVisitor {
 
     @Override
     public void piece(PathPiece piece) {
-        Splits splits = new Splits();
-        apertures.forEach(aperture -> aperture.crossings(piece, splits));
-        double[] places = splits.inOrder();
-        double from = Double.NaN;
-        for (int k = 1; k < places.length; k++) {
-            boolean point = places[k] - places[k - 1] < SHORTEST;
-            boolean visible = point ? !Double.isNaN(from) : visible(piece, (places[k - 1] + places[k]) / 2);
-            if (visible && Double.isNaN(from)) {
-                from = places[k - 1];
-            } else if (!visible) {
-                keep(piece, from, places[k - 1]);
-                cut = true;
-                down = false;
-                from = Double.NaN;
+        double[] parts = sight.visible(piece);
+        double reached = 0;
+        for (int k = 0; k < parts.length; k += 2) {
+            if (parts[k] > reached) {
+                interrupt();
             }
+            run.add(new Kept(piece.part(parts[k], parts[k + 1]), down));
+            down = true;
+            reached = parts[k + 1];
         }
-        keep(piece, from, 1);
+        if (reached < 1) {
+            interrupt();
+        }
     }
 
-    private boolean visible(PathPiece piece, double t) {
-        double px = piece.xAt(t);
-        double py = piece.yAt(t);
-        for (Aperture aperture : apertures) {
-            if (!aperture.holds(px, py)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** Keeps the part from one place to another, or nothing if there is no first place. */
-    private void keep(PathPiece piece, double from, double to) {
-        if (!Double.isNaN(from)) {
-            run.add(new Kept(piece.part(from, to), down && from == 0));
-            down = to == 1;
-        }
+    private void interrupt() {
+        cut = true;
+        down = false;
     }
 
     /** Writes the run out. */
@@ -107,6 +100,9 @@ final class PathCutter<P extends PlanePoint> implements PieceVisitor {
     public void end(boolean closed) {
         if (cut && ending != Ending.OPEN && runsThroughStart()) {
             moveLastStretchToFront();
+        }
+        if (cut) {
+            dropWhatIsNotKept();
         }
         boolean closes = !cut && ending != Ending.OPEN;
         int drawn = closes && ending == Ending.CLOSED_BY_PIECE ? run.size() - 1 : run.size();
@@ -149,5 +145,21 @@ final class PathCutter<P extends PlanePoint> implements PieceVisitor {
         run.clear();
         run.addAll(stretch);
         run.addAll(rest);
+    }
+
+    private void dropWhatIsNotKept() {
+        int from = 0;
+        while (from < run.size()) {
+            int end = from + 1;
+            while (end < run.size() && run.get(end).joined) {
+                end++;
+            }
+            List<Kept> stretch = run.subList(from, end);
+            if (sight.keeps(stretch.stream().map(Kept::piece).toList())) {
+                from = end;
+            } else {
+                stretch.clear();
+            }
+        }
     }
 }

@@ -6,6 +6,13 @@ import org.adumbrate.geometry.PathPiece;
 /** All that lies in any of several apertures; nothing if there are none. */
 record Union(List<Aperture> apertures) implements Aperture {
     @Override
+    public List<FlatOutline> outlines() {
+        return apertures.stream()
+                .flatMap(aperture -> aperture.outlines().stream())
+                .toList();
+    }
+
+    @Override
     public Coverage coverage(Bounds box) {
         boolean part = false;
         for (Aperture aperture : apertures) {

@@ -1,5 +1,6 @@
 package org.adumbrate.linework.clip;
 
+import java.util.List;
 import java.util.Optional;
 import org.adumbrate.geometry.PathPiece;
 import org.adumbrate.geometry.PieceVisitor;
@@ -25,6 +26,11 @@ record Window(double left, double top, double right, double bottom) implements A
                 Math.max(top, other.top),
                 Math.min(right, other.right),
                 Math.min(bottom, other.bottom));
+    }
+
+    @Override
+    public List<FlatOutline> outlines() {
+        return List.of(FlatOutline.rectangle(left, top, right, bottom));
     }
 
     @Override

@@ -8,23 +8,37 @@ import org.adumbrate.fault.InputFault;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.VectorPath;
+import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.LineSheet;
 import org.adumbrate.linework.Stroke;
 import org.adumbrate.linework.clip.Clip;
+import org.adumbrate.linework.clip.FillRule;
+import org.adumbrate.linework.clip.TooIntricateException;
+import org.adumbrate.linework.clip.VisibleArea;
+import org.adumbrate.linework.cover.Cover;
+import org.adumbrate.linework.cover.HiddenLines;
 
-/** Gathers what a reader finds on a page: visible strokes as they are, anything else by number. */
+/**
+ * Gathers what a reader finds on a page, in the order of painting: strokes as far as clips let them be seen, areas that cover them,
+ * anything else by number.
+ */
 public final class StrokeCollector {
     /** More than any drawing needs: 200 MB of strokes, and at most as much again of what they consist of. */
     public static final int MOST_STROKES = 1_000_000;
 
     private static final int MOST_SEGMENTS = 4_000_000;
 
+    /** Of all areas that cover. */
+    private static final int MOST_EDGES = 2_000_000;
+
     private final Path file;
     private final SheetSize page;
     private final List<Stroke> strokes = new ArrayList<>();
     private long segments;
+    private final List<Cover> covers = new ArrayList<>();
+    private final LeftOutTally leftOut = new LeftOutTally();
+    private int edges;
     private int outside;
-    private int otherMarks;
 
     public StrokeCollector(Path file, SheetSize page) {
         this.file = file;
@@ -58,25 +72,57 @@ public final class StrokeCollector {
         }
     }
 
-    /** Counts a mark that is not a line. */
-    public void otherMark() {
-        otherMarks++;
+    /** How many strokes have been taken: the number that the next will have. */
+    public int strokes() {
+        return strokes.size();
     }
 
-    /** The sheet, unless it holds no line at all. */
+    /** Takes an area, as far as the clip lets it be seen; its runs count as closed. A straight line there and back is none. */
+    public void area(VectorPath<PagePoint> path, FillRule rule, Clip<PagePoint> clip, AreaPaint paint) {
+        if (path.isEmpty()) {
+            return;
+        }
+        Optional<VisibleArea> visible = clip.visibleArea(path, rule, MOST_EDGES);
+        if (visible.isEmpty()) {
+            return;
+        }
+        boolean flat = visible.get().outline().edges() <= 2;
+        if (flat) {
+            return;
+        }
+        leftOut.add(paint.kind(), visible.get().mm2());
+        if (paint.covers() && paint.since() < strokes.size()) {
+            covers.add(new Cover(visible.get(), paint.since(), strokes.size()));
+            edges += visible.get().outline().edges();
+            if (edges > MOST_EDGES) {
+                throw new TooIntricateException("has filled areas of more than " + MOST_EDGES + " edges");
+            }
+        }
+    }
+
+    /** Counts a mark that is not a line and covers no area that is known. */
+    public void leftOut(LeftOut.Kind kind) {
+        leftOut.add(kind, 0);
+    }
+
+    /** The sheet, unless it shows no line at all. */
     public LineSheet sheet(int pages) throws InputFault {
-        if (strokes.isEmpty()) {
+        HiddenLines lines = HiddenLines.taken(strokes, covers);
+        if (lines.seen().isEmpty()) {
             throw new InputFault(file, emptiness(), "export it again as lines, not as an image or as filled shapes");
         }
-        return new LineSheet(file, page, strokes, otherMarks, pages);
+        return new LineSheet(file, page, lines.seen(), leftOut.all(), lines.hidden(), pages);
     }
 
     private String emptiness() {
+        if (!strokes.isEmpty()) {
+            return "shows no line: areas are painted over all " + strokes.size() + " strokes";
+        }
         if (outside > 0) {
             return "shows no line: all " + outside + " strokes lie outside the visible page of " + page;
         }
-        return otherMarks > 0
-                ? "shows no line, only " + otherMarks + " filled areas, texts or images"
-                : "shows no line at all";
+        return leftOut.isEmpty()
+                ? "shows no line at all"
+                : "shows no line, only " + leftOut.count() + " filled areas, texts or images";
     }
 }

@@ -14,7 +14,7 @@ import org.adumbrate.linework.page.StrokeStyle;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColorSpace;
 import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceGray;
 
-/** As much of the graphics state (ISO 32000-1, 8.4) as a stroke depends on; lengths in user space. */
+/** As much of the graphics state (ISO 32000-1, 8.4) as strokes and areas depend on; lengths in user space. */
 final class PdfGraphicsState {
     /** User space to mm of the page. */
     final AffineTransform toPage;
@@ -25,6 +25,21 @@ final class PdfGraphicsState {
     Optional<Srgb> strokeColor = Optional.of(Srgb.BLACK);
 
     double strokeAlpha = 1;
+    PdfFillColor fill = PdfFillColor.BLACK;
+    double fillAlpha = 1;
+    /** Whether what is painted is laid over what is there, and not mixed with it (11.3.5). */
+    boolean laidOver = true;
+
+    boolean masked;
+    /** In a group that is itself seen through, the number of its first stroke: what is painted in it hides nothing before. */
+    int since;
+
+    /** Whether a group is seen through so far that nothing of it is seen. */
+    boolean unseen;
+
+    /** The space of patterns to mm of the page: that of the page, or of the form that is being drawn (8.7.3.1). */
+    AffineTransform patternsToPage;
+
     double lineWidth = 1;
     double[] dashLengths = {};
     double dashPhase;
@@ -34,6 +49,7 @@ final class PdfGraphicsState {
     PdfGraphicsState(AffineTransform toPage, Clip<PagePoint> clip) {
         this.toPage = new AffineTransform(toPage);
         this.clip = clip;
+        this.patternsToPage = new AffineTransform(toPage);
     }
 
     PdfGraphicsState(PdfGraphicsState other) {
@@ -41,11 +57,44 @@ final class PdfGraphicsState {
         strokeSpace = other.strokeSpace;
         strokeColor = other.strokeColor;
         strokeAlpha = other.strokeAlpha;
+        fill = other.fill;
+        fillAlpha = other.fillAlpha;
+        laidOver = other.laidOver;
+        masked = other.masked;
+        since = other.since;
+        unseen = other.unseen;
+        patternsToPage = other.patternsToPage;
         lineWidth = other.lineWidth;
         dashLengths = other.dashLengths;
         dashPhase = other.dashPhase;
         cap = other.cap;
         join = other.join;
+    }
+
+    /** Enters a form: patterns lie in its coordinates from now on. */
+    void enterForm() {
+        patternsToPage = new AffineTransform(toPage);
+    }
+
+    /** Enters a group, which is painted as a whole and in which everything begins anew (11.6.6). */
+    void enterGroup(int strokesSoFar) {
+        if (!hides()) {
+            since = strokesSoFar;
+        }
+        unseen |= fillAlpha == 0;
+        fillAlpha = strokeAlpha = 1;
+        laidOver = true;
+        masked = false;
+    }
+
+    /** Whether what is stroked now is seen, in a colour of its own. */
+    boolean isStrokeTaken() {
+        return strokeColor.isPresent() && strokeAlpha > 0;
+    }
+
+    /** Whether an area painted now hides what lies behind it. */
+    boolean hides() {
+        return fillAlpha >= 1 && laidOver && !masked;
     }
 
     /** How a stroke in a colour looks now; its width and dashes grow as areas do, by the root. */

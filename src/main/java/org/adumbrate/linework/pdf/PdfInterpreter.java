@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.VectorPath;
+import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.clip.FillRule;
 import org.adumbrate.linework.clip.TooIntricateException;
 import org.adumbrate.linework.page.PathTracer;
@@ -36,6 +37,7 @@ final class PdfInterpreter {
 
     private final PdfContext context;
     private final StrokeCollector found;
+    private final PdfAreas areas;
     private final Map<String, PdfOperator> operators = new HashMap<>();
     private final PdfForms contents = new PdfForms();
     private int formDepth;
@@ -47,15 +49,18 @@ final class PdfInterpreter {
     PdfInterpreter(PdfPageFrame frame, PdfLayers layers, StrokeCollector found) {
         this.context = new PdfContext(frame.toPage(), found.wholePage(), layers);
         this.found = found;
-        new PdfPathOperators(context, found).addTo(operators);
-        new PdfStateOperators(context).addTo(operators);
+        PdfColors colors = new PdfColors();
+        this.areas = new PdfAreas(context, colors, found);
+        new PdfPathOperators(context, found, areas).addTo(operators);
+        new PdfStateOperators(context, colors).addTo(operators);
         operators.put("Q", operands -> context.restoreTo(Math.max(stateFloor, context.depth() - 1)));
         operators.put("Do", operands -> draw(operands.get(0, COSName.class)));
         operators.put("BMC", operands -> layers.open());
         operators.put("BDC", this::beginMarkedContent);
         operators.put("EMC", operands -> layers.closeTo(layers.depth() - 1));
-        for (String other : new String[] {"Tj", "TJ", "'", "\"", "sh", "BI"}) {
-            operators.put(other, operands -> countOther());
+        operators.put("sh", operands -> areas.shading(operands.get(0, COSName.class)));
+        for (String text : new String[] {"Tj", "TJ", "'", "\""}) {
+            operators.put(text, operands -> countText());
         }
     }
 
@@ -97,6 +102,8 @@ final class PdfInterpreter {
         PdfOperator known = operators.get(operator.getName());
         if (known != null) {
             known.run(new PdfOperands(operands));
+        } else if (operator.getName().equals("BI")) {
+            areas.image(operator.getImageParameters());
         }
     }
 
@@ -104,7 +111,7 @@ final class PdfInterpreter {
         COSDictionary object = context.resource(COSName.XOBJECT, name)
                 .orElseThrow(() -> new IOException("the object " + name.getName() + " is missing"));
         if (COSName.IMAGE.equals(object.getCOSName(COSName.SUBTYPE))) {
-            countOther();
+            areas.image(object);
         } else if (COSName.FORM.equals(object.getCOSName(COSName.SUBTYPE)) && object instanceof COSStream stream) {
             drawForm(stream);
         }
@@ -139,6 +146,10 @@ final class PdfInterpreter {
     private void enter(PDFormXObject form) {
         PdfGraphicsState state = context.state();
         state.toPage.concatenate(form.getMatrix().createAffineTransform());
+        state.enterForm();
+        if (form.getCOSObject().getCOSDictionary(COSName.GROUP) != null) {
+            state.enterGroup(found.strokes());
+        }
         PDRectangle box = form.getBBox();
         if (box != null) {
             PathTracer outline = new PathTracer();
@@ -167,9 +178,9 @@ final class PdfInterpreter {
         }
     }
 
-    private void countOther() {
-        if (!context.layers().hidden()) {
-            found.otherMark();
+    private void countText() {
+        if (!context.layers().hidden() && !context.state().unseen) {
+            found.leftOut(LeftOut.Kind.TEXT);
         }
     }
 }

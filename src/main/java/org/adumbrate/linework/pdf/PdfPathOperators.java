@@ -6,26 +6,23 @@ import java.util.Optional;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.VectorPath;
+import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.clip.FillRule;
 import org.adumbrate.linework.page.PathTracer;
 import org.adumbrate.linework.page.StrokeCollector;
 
 /** Path construction, painting and clipping (ISO 32000-1, 8.5). */
 final class PdfPathOperators {
-    private enum Painting {
-        NOTHING,
-        FILL,
-        STROKE
-    }
-
     private final PdfContext context;
     private final StrokeCollector found;
+    private final PdfAreas areas;
     private final PathTracer path = new PathTracer();
     private Optional<FillRule> pendingClip = Optional.empty();
 
-    PdfPathOperators(PdfContext context, StrokeCollector found) {
+    PdfPathOperators(PdfContext context, StrokeCollector found, PdfAreas areas) {
         this.context = context;
         this.found = found;
+        this.areas = areas;
     }
 
     void addTo(Map<String, PdfOperator> operators) {
@@ -60,19 +57,24 @@ final class PdfPathOperators {
     private void addPainting(Map<String, PdfOperator> operators) {
         operators.put("W", operands -> pendingClip = Optional.of(FillRule.NON_ZERO));
         operators.put("W*", operands -> pendingClip = Optional.of(FillRule.EVEN_ODD));
-        operators.put("n", operands -> end(Painting.NOTHING));
-        for (String fill : new String[] {"f", "F", "f*"}) {
-            operators.put(fill, operands -> end(Painting.FILL));
-        }
-        for (String stroke : new String[] {"S", "B", "B*"}) {
-            operators.put(stroke, operands -> end(Painting.STROKE));
-        }
-        for (String closingStroke : new String[] {"s", "b", "b*"}) {
-            operators.put(closingStroke, operands -> {
-                pen().close();
-                end(Painting.STROKE);
-            });
-        }
+        Optional<FillRule> nothing = Optional.empty();
+        Optional<FillRule> nonZero = Optional.of(FillRule.NON_ZERO);
+        Optional<FillRule> evenOdd = Optional.of(FillRule.EVEN_ODD);
+        operators.put("n", operands -> end(nothing, /* stroked= */ false));
+        operators.put("f", operands -> end(nonZero, /* stroked= */ false));
+        operators.put("F", operands -> end(nonZero, /* stroked= */ false));
+        operators.put("f*", operands -> end(evenOdd, /* stroked= */ false));
+        operators.put("S", operands -> end(nothing, /* stroked= */ true));
+        operators.put("B", operands -> end(nonZero, /* stroked= */ true));
+        operators.put("B*", operands -> end(evenOdd, /* stroked= */ true));
+        operators.put("s", operands -> closeAndEnd(nothing));
+        operators.put("b", operands -> closeAndEnd(nonZero));
+        operators.put("b*", operands -> closeAndEnd(evenOdd));
+    }
+
+    private void closeAndEnd(Optional<FillRule> filled) throws IOException {
+        pen().close();
+        end(filled, /* stroked= */ true);
     }
 
     private PathTracer pen() {
@@ -80,18 +82,19 @@ final class PdfPathOperators {
         return path;
     }
 
-    /** Paints the path and then narrows the clip by it, if that was asked for. */
-    private void end(Painting painting) throws IOException {
+    /** Paints the path, its area first, and then narrows the clip by it, if that was asked for. */
+    private void end(Optional<FillRule> filled, boolean stroked) throws IOException {
         VectorPath<PagePoint> ended = path.take();
-        if (!context.layers().hidden()) {
-            switch (painting) {
-                case STROKE -> stroke(ended);
-                case FILL -> found.otherMark();
-                case NOTHING -> {}
+        PdfGraphicsState state = context.state();
+        if (!context.layers().hidden() && !state.unseen) {
+            if (filled.isPresent()) {
+                areas.fill(ended, filled.get(), stroked && state.isStrokeTaken());
+            }
+            if (stroked) {
+                stroke(ended);
             }
         }
         if (pendingClip.isPresent() && !ended.isEmpty()) {
-            PdfGraphicsState state = context.state();
             state.clip = state.clip.within(ended, pendingClip.get());
         }
         pendingClip = Optional.empty();
@@ -101,7 +104,7 @@ final class PdfPathOperators {
     private void stroke(VectorPath<PagePoint> ended) throws InputFault {
         PdfGraphicsState state = context.state();
         if (state.strokeColor.isEmpty()) {
-            found.otherMark();
+            found.leftOut(LeftOut.Kind.UNCOLORED_STROKE);
         } else if (state.strokeAlpha > 0) {
             found.stroke(
                     ended,

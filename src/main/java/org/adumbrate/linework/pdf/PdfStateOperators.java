@@ -13,13 +13,14 @@ import org.apache.pdfbox.cos.COSNumber;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColorSpace;
 import org.apache.pdfbox.pdmodel.graphics.color.PDPattern;
 
-/** The graphics state and the stroke colour (ISO 32000-1, 8.4 and 8.6.8). */
+/** The graphics state and the colours (ISO 32000-1, 8.4 and 8.6.8). */
 final class PdfStateOperators {
     private final PdfContext context;
-    private final PdfColors colors = new PdfColors();
+    private final PdfColors colors;
 
-    PdfStateOperators(PdfContext context) {
+    PdfStateOperators(PdfContext context, PdfColors colors) {
         this.context = context;
+        this.colors = colors;
     }
 
     void addTo(Map<String, PdfOperator> operators) {
@@ -44,6 +45,29 @@ final class PdfStateOperators {
         operators.put("G", operands -> deviceColor(COSName.DEVICEGRAY, operands));
         operators.put("RG", operands -> deviceColor(COSName.DEVICERGB, operands));
         operators.put("K", operands -> deviceColor(COSName.DEVICECMYK, operands));
+        addFilling(operators);
+    }
+
+    private void addFilling(Map<String, PdfOperator> operators) {
+        operators.put(
+                "cs",
+                operands ->
+                        context.state().fill = PdfFillColor.in(operands.get(0, COSName.class), context.resources()));
+        operators.put("sc", this::fill);
+        operators.put("scn", this::fill);
+        operators.put("g", operands -> fill(COSName.DEVICEGRAY, operands));
+        operators.put("rg", operands -> fill(COSName.DEVICERGB, operands));
+        operators.put("k", operands -> fill(COSName.DEVICECMYK, operands));
+    }
+
+    private void fill(PdfOperands operands) {
+        PdfGraphicsState state = context.state();
+        state.fill = state.fill.with(operands, context.resources());
+    }
+
+    private void fill(COSName space, PdfOperands operands) {
+        context.state().fill = PdfFillColor.in(space, context.resources());
+        fill(operands);
     }
 
     private void color(PdfOperands operands) throws IOException {
@@ -73,6 +97,13 @@ final class PdfStateOperators {
         PdfGraphicsState state = context.state();
         state.lineWidth = Math.abs(parameters.getFloat(COSName.LW, (float) state.lineWidth));
         state.strokeAlpha = parameters.getFloat(COSName.CA, (float) state.strokeAlpha);
+        state.fillAlpha = parameters.getFloat(COSName.CA_NS, (float) state.fillAlpha);
+        if (parameters.containsKey(COSName.BM)) {
+            state.laidOver = isNormal(parameters.getDictionaryObject(COSName.BM));
+        }
+        if (parameters.containsKey(COSName.SMASK)) {
+            state.masked = parameters.getDictionaryObject(COSName.SMASK) instanceof COSDictionary;
+        }
         if (parameters.containsKey(COSName.LC)) {
             state.cap = PdfGraphicsState.cap(parameters.getInt(COSName.LC));
         }
@@ -86,5 +117,11 @@ final class PdfStateOperators {
                 dash(lengths, number.floatValue());
             }
         }
+    }
+
+    /** Of several blend modes the first that is known is meant; all know this one. */
+    private static boolean isNormal(COSBase mode) {
+        COSBase first = mode instanceof COSArray modes && modes.size() > 0 ? modes.getObject(0) : mode;
+        return COSName.NORMAL.equals(first) || COSName.COMPATIBLE.equals(first);
     }
 }

@@ -9,10 +9,11 @@ import org.adumbrate.geometry.Srgb;
  *
  * @param kind what kind of paint it is
  * @param color its colour, black if it has none of its own
+ * @param solid whether nothing is seen through the colour
  */
-record PaintValue(Kind kind, Srgb color) {
+record PaintValue(Kind kind, Srgb color, boolean solid) {
     /** No paint at all. */
-    static final PaintValue NONE = new PaintValue(Kind.NONE, Srgb.BLACK);
+    static final PaintValue NONE = new PaintValue(Kind.NONE, Srgb.BLACK, /* solid= */ false);
 
     /** The kinds of paint. */
     enum Kind {
@@ -33,15 +34,15 @@ record PaintValue(Kind kind, Srgb color) {
             return Optional.of(NONE);
         }
         if (paint.equals("currentcolor")) {
-            return Optional.of(new PaintValue(Kind.CURRENT, Srgb.BLACK));
+            return Optional.of(new PaintValue(Kind.CURRENT, Srgb.BLACK, /* solid= */ true));
         }
         if (paint.startsWith("url(") || paint.startsWith("context-")) {
-            return Optional.of(new PaintValue(Kind.SERVER, Srgb.BLACK));
+            return Optional.of(new PaintValue(Kind.SERVER, Srgb.BLACK, /* solid= */ false));
         }
-        return color(paint).map(color -> new PaintValue(Kind.COLOR, color));
+        return color(paint).map(color -> new PaintValue(Kind.COLOR, color, isSolid(paint)));
     }
 
-    /** Reads a colour: {@code #rgb}, {@code #rrggbb}, {@code rgb(...)} or a name. Transparency is read over. */
+    /** Reads a colour: {@code #rgb}, {@code #rrggbb}, {@code rgb(...)} or a name. How solid it is, is not told. */
     static Optional<Srgb> color(String text) {
         String color = text.strip().toLowerCase(Locale.ROOT);
         if (color.startsWith("#")) {
@@ -56,6 +57,21 @@ record PaintValue(Kind kind, Srgb color) {
         }
         int end = color.indexOf(' ');
         return SvgColorNames.color(end < 0 ? color : color.substring(0, end));
+    }
+
+    /** Whether a colour says of itself that nothing is seen through it, as most do by saying nothing (CSS Color 4, 4 and 5). */
+    static boolean isSolid(String text) {
+        String color = text.strip().toLowerCase(Locale.ROOT);
+        if (color.startsWith("#")) {
+            return color.length() == 5 ? color.endsWith("f") : color.length() != 9 || color.endsWith("ff");
+        }
+        int values = color.indexOf('(');
+        if (values < 0) {
+            return !color.equals("transparent");
+        }
+        String[] parts = color.substring(values + 1).replace(")", "").split("[,/\\s]+");
+        return parts.length < 4
+                || SvgLength.parse(parts[3]).map(alpha -> alpha.user(1) >= 1).orElse(true);
     }
 
     private static Optional<Srgb> components(String text) {

@@ -3,6 +3,7 @@ package org.adumbrate.linework.svg;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.VectorPath;
+import org.w3c.dom.Element;
 
 /** What an SVG is drawn on: told of every visible shape in drawing order, and of what is no shape. */
 interface SvgCanvas {
@@ -15,6 +16,9 @@ interface SvgCanvas {
      */
     void shape(VectorPath<PagePoint> outline, SvgScene scene) throws InputFault;
 
-    /** A text, an image or something else that has no outline. */
-    void otherMark();
+    /** A text, an image or something else that has no outline, and that is visible. */
+    void mark(Element element, SvgScene scene);
+
+    /** How many strokes have been painted. */
+    int painted();
 }

@@ -126,9 +126,14 @@ final class SvgDocument {
 
     /** The element of this document that another one refers to. */
     Optional<Element> referredTo(Element element) {
-        String plain = element.getAttribute("href");
-        String reference = plain.isEmpty() ? element.getAttributeNS(XLINK, "href") : plain;
+        String reference = reference(element);
         return reference.startsWith("#") ? element(reference.substring(1)) : Optional.empty();
+    }
+
+    /** What an element refers to, as it stands; blank if it says nothing. */
+    String reference(Element element) {
+        String plain = element.getAttribute("href");
+        return plain.isEmpty() ? element.getAttributeNS(XLINK, "href") : plain;
     }
 
     /**

@@ -13,6 +13,7 @@ import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.clip.Clip;
 import org.adumbrate.linework.clip.ClipShape;
 import org.adumbrate.linework.clip.FillRule;
+import org.w3c.dom.Element;
 
 /** Keeps what an SVG fills; aside, in case that is nothing, what it strokes around. */
 final class SvgFills implements SvgCanvas {
@@ -36,14 +37,12 @@ final class SvgFills implements SvgCanvas {
     /** What is drawn finds around it: user units as they are, and no page that ends. */
     static SvgScene scene(SvgDocument document) {
         Optional<SvgViewBox> box = SvgViewBox.parse(document.root().getAttribute("viewBox"));
-        return new SvgScene(
+        return SvgScene.outermost(
                 new AffineTransform(),
                 Clip.rectangle(-FAR, -FAR, FAR, FAR),
                 SvgStyle.INITIAL.with(document.stylesheet().declared(document.root())),
                 box.map(SvgViewBox::width).orElse(100.0),
-                box.map(SvgViewBox::height).orElse(100.0),
-                Optional.empty(),
-                0);
+                box.map(SvgViewBox::height).orElse(100.0));
     }
 
     @Override
@@ -68,8 +67,13 @@ final class SvgFills implements SvgCanvas {
     }
 
     @Override
-    public void otherMark() {
+    public void mark(Element element, SvgScene scene) {
         // has no outline to keep
+    }
+
+    @Override
+    public int painted() {
+        return 0;
     }
 
     /** What is filled, or else what closed strokes enclose; nothing if that has no area. */

@@ -15,6 +15,7 @@ import org.adumbrate.linework.clip.Clip;
  * @param height what 100 % down stands for, in user units
  * @param layer the name of the innermost named group
  * @param depth how many elements enclose it
+ * @param since in a group that is itself seen through, the number of its first stroke: what is painted in it hides nothing before
  */
 record SvgScene(
         AffineTransform toPage,
@@ -23,7 +24,13 @@ record SvgScene(
         double width,
         double height,
         Optional<String> layer,
-        int depth) {
+        int depth,
+        int since) {
+    /** What a document finds around it, before anything is drawn. */
+    static SvgScene outermost(
+            AffineTransform toPage, Clip<PagePoint> clip, SvgStyle style, double width, double height) {
+        return new SvgScene(toPage, clip, style, width, height, Optional.empty(), /* depth= */ 0, /* since= */ 0);
+    }
 
     /** What 100 % of a length stands for that goes neither across nor down (SVG 1.1, 7.10). */
     double diagonal() {
@@ -34,26 +41,31 @@ record SvgScene(
     SvgScene moved(AffineTransform transform) {
         AffineTransform inner = new AffineTransform(toPage);
         inner.concatenate(transform);
-        return new SvgScene(inner, clip, style, width, height, layer, depth);
+        return new SvgScene(inner, clip, style, width, height, layer, depth, since);
     }
 
     /** Under another clip. */
     SvgScene clipped(Clip<PagePoint> narrower) {
-        return new SvgScene(toPage, narrower, style, width, height, layer, depth);
+        return new SvgScene(toPage, narrower, style, width, height, layer, depth, since);
     }
 
     /** One level further in. */
     SvgScene inside(SvgStyle innerStyle) {
-        return new SvgScene(toPage, clip, innerStyle, width, height, layer, depth + 1);
+        return new SvgScene(toPage, clip, innerStyle, width, height, layer, depth + 1, since);
     }
 
     /** In a viewport of another size. */
     SvgScene sized(double innerWidth, double innerHeight) {
-        return new SvgScene(toPage, clip, style, innerWidth, innerHeight, layer, depth);
+        return new SvgScene(toPage, clip, style, innerWidth, innerHeight, layer, depth, since);
     }
 
     /** In a group of another name, if it has one. */
     SvgScene named(Optional<String> name) {
-        return new SvgScene(toPage, clip, style, width, height, name.or(() -> layer), depth);
+        return new SvgScene(toPage, clip, style, width, height, name.or(() -> layer), depth, since);
+    }
+
+    /** In a group that is painted as a whole and seen through, so many strokes having been painted before it. */
+    SvgScene apart(int painted) {
+        return new SvgScene(toPage, clip, style, width, height, layer, depth, painted);
     }
 }

@@ -1,7 +1,6 @@
 package org.adumbrate.linework.svg;
 
 import java.nio.file.Path;
-import java.util.Optional;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.linework.LineSheet;
 import org.adumbrate.linework.clip.TooIntricateException;
@@ -23,15 +22,9 @@ public final class SvgSheetReader {
             SvgPageFrame frame = SvgPageFrame.of(file, document.root());
             StrokeCollector found = new StrokeCollector(file, frame.size());
             SvgStyle style = SvgStyle.INITIAL.with(document.stylesheet().declared(document.root()));
-            SvgScene scene = new SvgScene(
-                    frame.toPage(),
-                    found.wholePage(),
-                    style,
-                    frame.userWidth(),
-                    frame.userHeight(),
-                    Optional.empty(),
-                    0);
-            new SvgWalk(file, document, new SvgStrokes(found)).drawChildren(document.root(), scene);
+            SvgScene scene =
+                    SvgScene.outermost(frame.toPage(), found.wholePage(), style, frame.userWidth(), frame.userHeight());
+            new SvgWalk(file, document, new SvgStrokes(document, found)).drawChildren(document.root(), scene);
             return found.sheet(1);
         } catch (TooIntricateException e) {
             throw new InputFault(file, e.getMessage(), "export fewer objects at a time", e);

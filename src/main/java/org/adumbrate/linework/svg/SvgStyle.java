@@ -31,7 +31,17 @@ final class SvgStyle {
             "stroke-opacity",
             "stroke-width",
             "visibility");
-    private static final Set<String> OWN = Set.of("clip-path", "display", "opacity", "overflow", "vector-effect");
+    private static final Set<String> OWN = Set.of(
+            "clip-path",
+            "display",
+            "filter",
+            "mask",
+            "mix-blend-mode",
+            "opacity",
+            "overflow",
+            "stop-color",
+            "stop-opacity",
+            "vector-effect");
 
     /** All properties that matter to a line. */
     static final Set<String> PROPERTIES = union(INHERITED, OWN);
@@ -82,9 +92,37 @@ final class SvgStyle {
         return get("visibility", "visible").equals("visible");
     }
 
+    /** Whether it is painted apart and what lies behind is seen through it, in part or everywhere. */
+    boolean isSeenThrough() {
+        return !own.isEmpty()
+                && (number(own("opacity", "1")) < 1
+                        || !own("mask", "none").equals("none")
+                        || !own("filter", "none").equals("none")
+                        || !own("mix-blend-mode", "normal").equals("normal"));
+    }
+
     boolean isFilled() {
-        boolean unseen = number(get("fill-opacity", "1")) == 0;
-        return !unseen && paint("fill", "black").kind() != PaintValue.Kind.NONE;
+        return fill().kind() != PaintValue.Kind.NONE;
+    }
+
+    /** What areas are painted with; none if that cannot be seen. */
+    PaintValue fill() {
+        return number(get("fill-opacity", "1")) == 0 ? PaintValue.NONE : resolved(paint("fill", "black"));
+    }
+
+    /** Whether nothing is seen through what areas are painted with, as far as this style alone tells. */
+    boolean isFillSolid() {
+        return number(get("fill-opacity", "1")) >= 1;
+    }
+
+    /** The id of the gradient or pattern that areas are painted with. */
+    Optional<String> fillServerId() {
+        return reference(get("fill", "none"));
+    }
+
+    /** Whether nothing is seen through a stop of a gradient. */
+    boolean isStopSolid() {
+        return number(own("stop-opacity", "1")) >= 1 && PaintValue.isSolid(own("stop-color", "black"));
     }
 
     FillRule fillRule() {
@@ -98,8 +136,16 @@ final class SvgStyle {
         if (unseen) {
             return PaintValue.NONE;
         }
-        Srgb current = PaintValue.color(get("color", "black")).orElse(Srgb.BLACK);
-        return paint.kind() == PaintValue.Kind.CURRENT ? new PaintValue(PaintValue.Kind.COLOR, current) : paint;
+        return resolved(paint);
+    }
+
+    private PaintValue resolved(PaintValue paint) {
+        if (paint.kind() != PaintValue.Kind.CURRENT) {
+            return paint;
+        }
+        String color = get("color", "black");
+        return new PaintValue(
+                PaintValue.Kind.COLOR, PaintValue.color(color).orElse(Srgb.BLACK), PaintValue.isSolid(color));
     }
 
     /**
@@ -132,9 +178,15 @@ final class SvgStyle {
 
     /** The id of the clip path, without its hash sign. */
     Optional<String> clipPathId() {
-        String value = own.getOrDefault("clip-path", "none").replaceAll("[\"'\\s]", "");
-        return value.startsWith("url(#") && value.endsWith(")")
-                ? Optional.of(value.substring("url(#".length(), value.length() - 1))
+        return reference(own.getOrDefault("clip-path", "none"));
+    }
+
+    /** The id that a value refers to, whatever else it says for the case that there is none of that id. */
+    private static Optional<String> reference(String text) {
+        String value = text.replaceAll("[\"'\\s]", "");
+        int end = value.indexOf(')');
+        return value.startsWith("url(#") && end > 0
+                ? Optional.of(value.substring("url(#".length(), end))
                 : Optional.empty();
     }
 

@@ -40,7 +40,8 @@ final class SvgWalk {
         document.read(element);
         SvgStyle style = outer.style().with(document.stylesheet().declared(element));
         if (style.isDisplayed()) {
-            SvgScene scene = outer.inside(style).moved(SvgTransform.parse(element.getAttribute("transform")));
+            SvgScene level = style.isSeenThrough() ? outer.apart(canvas.painted()) : outer;
+            SvgScene scene = level.inside(style).moved(SvgTransform.parse(element.getAttribute("transform")));
             drawDisplayed(element, scene.clipped(clips.within(scene)));
         }
     }
@@ -51,7 +52,11 @@ final class SvgWalk {
             case "svg" -> drawViewport(element, element, scene.named(name(element)));
             case "use" -> drawUsed(element, scene);
             case "switch" -> drawSwitch(element, scene);
-            case "text", "image", "foreignObject" -> canvas.otherMark();
+            case "text", "image", "foreignObject" -> {
+                if (scene.style().isVisible()) {
+                    canvas.mark(element, scene);
+                }
+            }
             default -> {
                 Optional<VectorPath<PagePoint>> outline = SvgShapes.outline(element, scene);
                 if (outline.isPresent() && scene.style().isVisible()) {
@@ -94,7 +99,8 @@ final class SvgWalk {
         if (symbol || used.getLocalName().equals("svg")) {
             SvgStyle style = scene.style().with(document.stylesheet().declared(used));
             if (symbol || style.isDisplayed()) {
-                drawViewport(used, use, moved.inside(style));
+                SvgScene level = style.isSeenThrough() ? moved.apart(canvas.painted()) : moved;
+                drawViewport(used, use, level.inside(style));
             }
         } else {
             draw(used, moved);

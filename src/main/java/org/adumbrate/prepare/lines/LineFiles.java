@@ -18,6 +18,7 @@ import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.LineSheet;
 import org.adumbrate.linework.PageFit;
 import org.adumbrate.linework.read.LineSheets;
+import org.adumbrate.prepare.finding.Finding;
 import org.adumbrate.prepare.memory.InParallel;
 import org.adumbrate.prepare.memory.Part;
 import org.adumbrate.prepare.memory.Run;
@@ -86,6 +87,15 @@ public record LineFiles(
         List<VectorPath<SheetPoint>> paths = new ArrayList<>();
         base.forEach(laid -> paths.addAll(laid.paths()));
         return paths;
+    }
+
+    /** What the files show that is not drawn; of those that show what veils lie over and height lines, nothing need be said. */
+    public List<Finding> findings() {
+        List<Finding> findings = new ArrayList<>();
+        for (int k = 0; k < base.size(); k++) {
+            findings.addAll(LeftOutMarks.of(base.size() == 1 ? "lines" : "lines[" + k + "]", base.get(k)));
+        }
+        return findings;
     }
 
     /** The files that are read. */

@@ -74,13 +74,14 @@ export class Edits {
     const { path, wish, key, began, settled } = this.queue.shift();
     try {
       const answer = await send(path, { version: this.sheet.state.version, ...wish, view: this.drawing.view(), coarse: true });
-      settled(path === "/text" ? answer : answer.ok);
       if (answer.ok) {
         if (this.hasRefused) this.said.hush();
         this.hasRefused = false;
         this.shown(answer, key, began);
         await this.sheet.reached(answer.version);
-      } else if (path !== "/text" || answer.stale) this.refused(answer);
+      }
+      settled(path === "/text" ? answer : answer.ok);
+      if (!answer.ok && (path !== "/text" || answer.stale)) this.refused(answer);
     } catch (failure) {
       settled(path === "/text" ? { ok: false, reasons: [] } : false);
       this.said.say(`Not written: ${failure.message}.`, { urgent: true });

@@ -26,6 +26,9 @@ import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.VectorPath;
+import org.adumbrate.linework.Hidden;
+import org.adumbrate.linework.LeftOut;
+import org.adumbrate.linework.LineSheet;
 import org.junit.jupiter.api.Test;
 
 class ValuesTest {
@@ -71,6 +74,18 @@ class ValuesTest {
         byte[] bytes = ValueWriter.bytes(everything());
         assertThat(ValueReader.value(bytes, 0)).isEqualTo(everything());
         assertThat(ValueWriter.bytes(ValueReader.value(bytes, 0))).isEqualTo(bytes);
+    }
+
+    @Test
+    void aLineSheetComesBackWithWhatIsLeftOutOfIt() throws IOException {
+        LineSheet sheet = new LineSheet(
+                Path.of("lines.pdf"),
+                new SheetSize(431.8, 279.4),
+                List.of(),
+                List.of(new LeftOut(LeftOut.Kind.IMAGE, 2, 12.5)),
+                new Hidden(3, 4, 5.25),
+                /* pages= */ 1);
+        assertThat(ValueReader.value(ValueWriter.bytes(sheet), 0)).isEqualTo(sheet);
     }
 
     @Test

@@ -116,7 +116,7 @@ class PenSuggestionsTest {
     }
 
     private static LineSheet sheet(Stroke... strokes) {
-        return new LineSheet(Path.of("sheet.pdf"), new SheetSize(400, 300), List.of(strokes), 0);
+        return new LineSheet(Path.of("sheet.pdf"), new SheetSize(400, 300), List.of(strokes));
     }
 
     private static Stroke stroke(Srgb color, String layer, double x0, double y0, double x1, double y1) {

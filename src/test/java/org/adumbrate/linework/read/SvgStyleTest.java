@@ -132,7 +132,7 @@ class SvgStyleTest {
         LineSheet sheet = SvgSketch.read(
                 folder,
                 "width='9mm' height='9mm'",
-                "<path stroke='red' fill='blue' " + LINE + "/><rect width='5' height='5'/><text>a</text>"
+                "<rect width='5' height='5'/><text>a</text><path stroke='red' fill='blue' " + LINE + "/>"
                         + "<image width='5' height='5'/><path stroke='url(#gradient)' " + LINE + "/>");
         assertThat(sheet.strokes()).hasSize(1);
         assertThat(sheet.otherMarks()).isEqualTo(4);

@@ -53,7 +53,9 @@ class PageAgreesTest extends ProofPageTest {
 
     /** One value stepped by a key; false where it was at its limit. */
     private boolean step() throws IOException {
-        List<?> keys = (List<?>) page.run("return [...document.querySelectorAll('#text [data-key][role=spinbutton]')].map((one) => one.dataset.key)");
+        List<?> keys = (List<?>)
+                page.run(
+                        "return [...document.querySelectorAll('#text [data-key][role=spinbutton]')].map((one) => one.dataset.key)");
         List<String> wanted = keys.stream()
                 .map(Object::toString)
                 .filter(key -> !key.startsWith("resolution") && !key.startsWith("deliver"))
@@ -87,9 +89,12 @@ class PageAgreesTest extends ProofPageTest {
 
     /** Compares the canvas with the samples that a program makes which never saw the sheet before. */
     private void assertPictureIsTrue() throws IOException, Refusal {
-        String version = String.valueOf(page.run("return fetch('/state').then((one) => one.json()).then((one) => String(one.version))"));
-        page.await(() -> version.equals(String.valueOf(page.run("return document.documentElement.dataset.version")))
-                && page.is("document.getElementById('picture').dataset.exact === 'true' && document.getElementById('coarse').hidden"));
+        String version = String.valueOf(
+                page.run("return fetch('/state').then((one) => one.json()).then((one) => String(one.version))"));
+        page.await(
+                () -> version.equals(String.valueOf(page.run("return document.documentElement.dataset.version")))
+                        && page.is(
+                                "document.getElementById('picture').dataset.exact === 'true' && document.getElementById('coarse').hidden"));
         settle();
         int[] whole = numbers("whole");
         int[] window = numbers("window");
@@ -103,7 +108,9 @@ class PageAgreesTest extends ProofPageTest {
                 return btoa(text);
                 """)));
         Canvas canvas = new Canvas(
-                sheetSize(), new PixelSize(whole[0], whole[1]), new PixelBox(window[0], window[1], window[2], window[3]));
+                sheetSize(),
+                new PixelSize(whole[0], whole[1]),
+                new PixelBox(window[0], window[1], window[2], window[3]));
         Levels fresh = fresh(canvas);
         byte[] expected = fresh.samples();
         int channels = fresh.channels();
@@ -130,7 +137,10 @@ class PageAgreesTest extends ProofPageTest {
 
     private SheetSize sheetSize() throws IOException, Refusal {
         try (Memory memory = Memory.inMemory()) {
-            return OpenSheet.of(page.file(), memory).edition(page.text()).prepared().size();
+            return OpenSheet.of(page.file(), memory)
+                    .edition(page.text())
+                    .prepared()
+                    .size();
         }
     }
 

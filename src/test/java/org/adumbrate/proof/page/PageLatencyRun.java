@@ -39,7 +39,10 @@ public final class PageLatencyRun {
         Path sheet = DemoCopy.kilnYard(folder).resolve("kiln-yard.sheet.yaml");
         long begin = System.nanoTime();
         try (OpenPage page = OpenPage.on(sheet)) {
-            System.out.printf(Locale.ROOT, "first picture %.1f s after the start of server and browser%n", (System.nanoTime() - begin) / 1e9);
+            System.out.printf(
+                    Locale.ROOT,
+                    "first picture %.1f s after the start of server and browser%n",
+                    (System.nanoTime() - begin) / 1e9);
             page.size(1600, 1000, 1);
             new PageLatencyRun(page, args.length > 0 ? Integer.parseInt(args[0]) : 50).run(sheet);
         }
@@ -72,8 +75,7 @@ public final class PageLatencyRun {
                               const { port1, port2 } = new MessageChannel();
                               port1.onmessage = () => done(performance.now() - began);
                               port2.postMessage(0);
-                            });"""))
-                    .doubleValue());
+                            });""")).doubleValue());
         }
         tell("an empty frame", times, List.of());
     }
@@ -126,8 +128,7 @@ public final class PageLatencyRun {
             quiet();
         }
         List<Double> times = new ArrayList<>();
-        List<?> found = (List<?>)
-                page.run("return performance.getEntriesByName('view').map((one) => one.duration)");
+        List<?> found = (List<?>) page.run("return performance.getEntriesByName('view').map((one) => one.duration)");
         found.forEach(time -> times.add(((Number) time).doubleValue()));
         tell(name, times, List.of());
     }
@@ -147,7 +148,8 @@ public final class PageLatencyRun {
                 document.save(lines.toFile());
             }
             long begin = System.nanoTime();
-            page.await(() -> !version.equals(String.valueOf(page.run("return document.documentElement.dataset.version"))));
+            page.await(
+                    () -> !version.equals(String.valueOf(page.run("return document.documentElement.dataset.version"))));
             page.await(() -> page.is("document.getElementById('coarse').hidden"));
             times.add((System.nanoTime() - begin) / 1e6);
             quiet();

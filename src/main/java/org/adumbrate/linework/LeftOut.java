@@ -1,0 +1,63 @@
+package org.adumbrate.linework;
+
+import java.util.Locale;
+
+/**
+ * What a file paints and what is not taken as lines, of one kind.
+ *
+ * @param kind what it is
+ * @param count how often it is painted
+ * @param areaMm2 how much it covers of the page, in mm²; what lies over each other counts each time; 0 where that is not known
+ */
+public record LeftOut(Kind kind, int count, double areaMm2) {
+    /** The kinds of marks that are no lines. */
+    public enum Kind {
+        /** An area in one colour. */
+        AREA("filled area", "filled areas"),
+        /** An area in white: paper, or a cover of what lies behind. */
+        WHITE_AREA("white area", "white areas"),
+        /** An area in one colour, whose outline is taken as a line. */
+        OUTLINED_AREA("filled area within an outline", "filled areas within an outline"),
+        /** An area in white, whose outline is taken as a line. */
+        OUTLINED_WHITE_AREA("white area within an outline", "white areas within an outline"),
+        /** A gradient or pattern that fills an area. */
+        SHADING("gradient or pattern", "gradients or patterns"),
+        /** A picture. */
+        IMAGE("image", "images"),
+        /** A run of text. */
+        TEXT("text", "texts"),
+        /** A stroke without one colour. */
+        UNCOLORED_STROKE("stroke in a gradient or pattern", "strokes in a gradient or pattern"),
+        /** Anything else. */
+        OTHER("other mark", "other marks");
+
+        private final String one;
+        private final String many;
+
+        Kind(String one, String many) {
+            this.one = one;
+            this.many = many;
+        }
+
+        /** Such as {@code white-area}, for machines. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+
+        /** Whether nothing of it is taken as a line. */
+        boolean isWhollyLeftOut() {
+            return this != OUTLINED_AREA && this != OUTLINED_WHITE_AREA;
+        }
+
+        /** Whether it shows on white paper. */
+        public boolean shows() {
+            return this != WHITE_AREA && this != OUTLINED_WHITE_AREA;
+        }
+    }
+
+    /** For people, such as {@code 12 filled areas (340 mm²)}. */
+    public String told() {
+        String marks = count + " " + (count == 1 ? kind.one : kind.many);
+        return areaMm2 < 0.5 ? marks : String.format(Locale.ROOT, "%s (%.0f mm²)", marks, areaMm2);
+    }
+}

@@ -1,0 +1,155 @@
+package org.adumbrate.linework.pdf;
+
+import java.awt.geom.AffineTransform;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import org.adumbrate.geometry.PagePoint;
+import org.adumbrate.geometry.Srgb;
+import org.adumbrate.geometry.VectorPath;
+import org.adumbrate.linework.LeftOut;
+import org.adumbrate.linework.clip.Clip;
+import org.adumbrate.linework.clip.ClipShape;
+import org.adumbrate.linework.clip.FillRule;
+import org.adumbrate.linework.page.AreaPaint;
+import org.adumbrate.linework.page.PathTracer;
+import org.adumbrate.linework.page.StrokeCollector;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.graphics.color.PDColorSpace;
+import org.apache.pdfbox.pdmodel.graphics.color.PDPattern;
+import org.apache.pdfbox.pdmodel.graphics.color.PDSeparation;
+
+/** What is painted that is no stroke: filled paths, pictures and shadings (ISO 32000-1, 8.5.3.3, 8.7.4 and 8.9). */
+final class PdfAreas {
+    private static final int SHADING_PATTERN = 2;
+
+    private final PdfContext context;
+    private final PdfColors colors;
+    private final StrokeCollector found;
+
+    PdfAreas(PdfContext context, PdfColors colors, StrokeCollector found) {
+        this.context = context;
+        this.colors = colors;
+        this.found = found;
+    }
+
+    /** Fills a path with the colour or the pattern that is set; outlined, if its stroke is taken as a line. */
+    void fill(VectorPath<PagePoint> path, FillRule rule, boolean outlined) {
+        PdfGraphicsState state = context.state();
+        if (state.fillAlpha <= 0 || path.isEmpty()) {
+            return;
+        }
+        PdfFillColor fill = state.fill;
+        Optional<PDColorSpace> space = space(fill);
+        if (fill.pattern().isPresent() || space.orElse(null) instanceof PDPattern) {
+            fillWithPattern(path, rule, fill);
+        } else if (!(space.orElse(null) instanceof PDSeparation ink
+                && ink.getColorantName().equals("None"))) {
+            boolean white = space.flatMap(known -> color(known, fill)).stream().anyMatch(AreaPaint::isWhite);
+            found.area(path, rule, state.clip, paint(AreaPaint.kind(white, outlined), state.hides()));
+        }
+    }
+
+    private AreaPaint paint(LeftOut.Kind kind, boolean hides) {
+        return new AreaPaint(kind, hides, context.state().since);
+    }
+
+    /** Areas in colours that cannot be worked out are areas none the less. */
+    private Optional<PDColorSpace> space(PdfFillColor fill) {
+        try {
+            return Optional.ofNullable(colors.space(fill.space(), fill.resources()));
+        } catch (IOException | RuntimeException e) {
+            return Optional.empty();
+        }
+    }
+
+    private Optional<Srgb> color(PDColorSpace space, PdfFillColor fill) {
+        try {
+            float[] components =
+                    fill.components().length == 0 ? space.getInitialColor().getComponents() : fill.components();
+            return Optional.of(colors.srgb(space, components, fill.resources()));
+        } catch (IOException | RuntimeException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** A gradient hides where it reaches to; the gaps of a tiling pattern are not known. */
+    private void fillWithPattern(VectorPath<PagePoint> path, FillRule rule, PdfFillColor fill) {
+        PdfGraphicsState state = context.state();
+        Optional<COSDictionary> pattern = fill.pattern().flatMap(name -> named(fill, name));
+        Clip<PagePoint> seen = state.clip;
+        boolean hides = false;
+        if (pattern.isPresent() && pattern.get().getInt(COSName.PATTERN_TYPE) == SHADING_PATTERN) {
+            AffineTransform toPage = new AffineTransform(state.patternsToPage);
+            toPage.concatenate(PdfShadings.matrix(pattern.get()));
+            COSDictionary shading = pattern.get().getCOSDictionary(COSName.SHADING);
+            Optional<List<ClipShape<PagePoint>>> reach = PdfShadings.reach(shading, toPage);
+            hides = reach.isPresent() && state.hides();
+            seen = reach.map(shapes -> within(state.clip, shapes)).orElse(seen);
+        }
+        found.area(path, rule, seen, paint(LeftOut.Kind.SHADING, hides));
+    }
+
+    private static Optional<COSDictionary> named(PdfFillColor fill, COSName name) {
+        COSDictionary patterns = fill.resources().getCOSObject().getCOSDictionary(COSName.PATTERN);
+        return Optional.ofNullable(patterns == null ? null : patterns.getCOSDictionary(name));
+    }
+
+    /** Paints a shading over all that the clip leaves. */
+    void shading(COSName name) {
+        PdfGraphicsState state = context.state();
+        if (context.layers().hidden() || state.unseen || state.fillAlpha <= 0) {
+            return;
+        }
+        Optional<List<ClipShape<PagePoint>>> reach =
+                context.resource(COSName.SHADING, name).flatMap(shading -> PdfShadings.reach(shading, state.toPage));
+        if (reach.isEmpty()) {
+            found.leftOut(LeftOut.Kind.SHADING);
+            return;
+        }
+        ClipShape<PagePoint> painted = reach.get().get(0);
+        Clip<PagePoint> clip =
+                within(state.clip, reach.get().subList(1, reach.get().size()));
+        found.area(painted.outline(), painted.rule(), clip, paint(LeftOut.Kind.SHADING, state.hides()));
+    }
+
+    private static Clip<PagePoint> within(Clip<PagePoint> clip, List<ClipShape<PagePoint>> shapes) {
+        Clip<PagePoint> inner = clip;
+        for (ClipShape<PagePoint> shape : shapes) {
+            inner = inner.within(shape.outline(), shape.rule());
+        }
+        return inner;
+    }
+
+    /** Paints a picture on the unit square; whatever masks it, may let everything be seen. */
+    void image(COSDictionary image) {
+        PdfLayers layers = context.layers();
+        int depth = layers.depth();
+        COSDictionary layer = image.getCOSDictionary(COSName.OC);
+        if (layer != null) {
+            layers.open(layer);
+        }
+        PdfGraphicsState state = context.state();
+        if (!layers.hidden() && !state.unseen && state.fillAlpha > 0) {
+            PathTracer pen = new PathTracer();
+            pen.drawThrough(state.toPage);
+            pen.rectangle(0, 0, 1, 1);
+            found.area(
+                    pen.take(),
+                    FillRule.NON_ZERO,
+                    state.clip,
+                    paint(LeftOut.Kind.IMAGE, state.hides() && !isSeenThrough(image)));
+        }
+        layers.closeTo(depth);
+    }
+
+    private static boolean isSeenThrough(COSDictionary image) {
+        COSBase mask = image.getDictionaryObject(COSName.MASK);
+        return image.getBoolean(COSName.IMAGE_MASK, COSName.IM, /* defaultValue= */ false)
+                || mask != null
+                || image.getCOSDictionary(COSName.SMASK) != null
+                || image.getInt(COSName.getPDFName("SMaskInData"), 0) > 0;
+    }
+}
