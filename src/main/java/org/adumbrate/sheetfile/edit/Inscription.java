@@ -23,7 +23,7 @@ final class Inscription {
             case LIST -> items(value, leaf(form, value));
             case MAPPING ->
                 value.entries().stream()
-                        .map(entry -> entry(entry, form, true))
+                        .map(entry -> entry(entry, leaf(form, value), true))
                         .collect(Collectors.joining(", ", "{ ", " }"))
                         .replace("{  }", "{}");
             default -> scalar(value.text(), leaf(form, value), TextPart.Style.PLAIN, true);

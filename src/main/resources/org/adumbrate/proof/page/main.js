@@ -10,6 +10,7 @@ import { Pointing } from "./drawing/pointing.js";
 import { travel } from "./drawing/travel.js";
 import { Edits } from "./edits.js";
 import { head } from "./head.js";
+import { itemOf } from "./items.js";
 import { keyboard } from "./keyboard.js";
 import { Picture } from "./picture.js";
 import { Said } from "./said.js";
@@ -51,6 +52,11 @@ sheet.on("selected", ({ from }) => { page.folding = from === "drawing"; });
 new Pointing(sheet, pane, page.overlay);
 const text = new TextPane(page, typing);
 page.visit = (key) => text.visit(key);
+/** What was added is what one goes on with: selected, its first value with the keyboard. */
+page.added = (key) => {
+  sheet.select(itemOf(key), "page");
+  text.visit(key);
+};
 travel(pane, pane.element);
 keyboard({ ...page, visit: page.visit });
 head({ sheet, visit: page.visit });

@@ -76,6 +76,60 @@ class PageAddingTest extends ProofPageTest {
     }
 
     @Test
+    void theSunIsAddedByAShadowOnTheDrawing() throws IOException {
+        page.restore(PageSheet.TEXT.replaceAll("(?m)^sun:.*\\n", ""));
+        offer("the sun");
+        page.await(() -> page.has("#lists [role=option][aria-label='by a shadow on the drawing']"));
+        page.find("#lists [role=option][aria-label='by a shadow on the drawing']")
+                .click();
+        page.await(() -> page.find("#hint").getText().contains("foot"));
+        page.click(80, 70);
+        page.await(() -> page.find("#hint").getText().contains("head"));
+        page.click(80, 44);
+        page.await(() -> page.find("#hint").getText().contains("shadow of the head"));
+        page.click(70, 66);
+        page.await(() -> page.focused().startsWith("sun.sample"), () -> page.focused() + " of " + read());
+        assertThat(page.text()).containsPattern("(?s)foot: \\[(79|80).*head: \\[(79|80).*tip: \\[(69|70)");
+        page.await(() -> page.has("#overlay [data-key^='sun']"));
+    }
+
+    @Test
+    void theSunIsAddedByItsAngles() throws IOException {
+        page.restore(PageSheet.TEXT.replaceAll("(?m)^sun:.*\\n", ""));
+        offer("the sun");
+        page.await(() -> page.has("#lists [role=option]"));
+        page.press(Keys.ENTER);
+        page.awaitLine("sun:", "azimuth: 180");
+        page.await(() -> page.focused().equals("sun.azimuth"));
+    }
+
+    @Test
+    void whatIsAddedIsSelectedAndStandsOnTheFloorOfThoseBesideIt() throws IOException {
+        page.restore(PageSheet.TEXT.replace("[40, 64], floor: yard", "[40, 64], floor: step"));
+        page.click(80, 62);
+        page.await(() -> page.has("#text [data-item='figures[0]'][aria-pressed=true]"));
+        offer("another person");
+        page.await(() -> page.has("#lists [role=option]"));
+        page.press(Keys.ENTER);
+        page.await(() -> page.has("#overlay .ghost path"));
+        page.click(46, 66);
+        page.await(() -> page.has("#text [data-item='figures[2]'][aria-pressed=true]"));
+        assertThat(page.text()).containsPattern("foot: \\[4[56][^]]*], floor: step");
+    }
+
+    @Test
+    void plantsGrowOnTheFloorOfThoseBesideThem() throws IOException {
+        page.restore(PageSheet.TEXT.replace("[40, 64], floor: yard", "[40, 64], floor: step"));
+        offer("planting");
+        page.await(() -> page.has("#lists [role=option]"));
+        page.press(Keys.ENTER);
+        page.await(() -> page.has("#lists [role=option][aria-label='bed']"));
+        page.find("#lists [role=option][aria-label='bed']").click();
+        page.awaitLine("region: bed", "floor: step");
+        page.await(() -> page.has("#text [data-item='planting.bed'][aria-pressed=true]"));
+    }
+
+    @Test
     void anOutputIsAdded() {
         offer("an svg");
         page.awaitLine("svg:", "out/svg.svg");
@@ -89,6 +143,14 @@ class PageAddingTest extends ProofPageTest {
         offer("stature");
         page.awaitLine("standing", "stature: ");
         page.await(() -> page.focused().equals("figures[0].stature"));
+    }
+
+    private String read() {
+        try {
+            return page.text();
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
     }
 
     private void offer(String text) {

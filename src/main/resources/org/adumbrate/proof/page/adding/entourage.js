@@ -2,6 +2,7 @@ import { el, shape } from "../dom.js";
 import { choose } from "../controls/list.js";
 import { ask } from "../server.js";
 import { add } from "./offers.js";
+import { likelyFloor } from "./floors.js";
 import { freeName } from "./names.js";
 
 const known = new Map();
@@ -45,7 +46,7 @@ export function addFigure(page, anchor) {
     const has = page.sheet.state.values.some((value) => value.written && value.key.startsWith("figures"));
     const item = `{ outline: ${outline.name}, foot: [${foot.map((side) => Number(side.toFixed(1))).join(", ")}]${floor ? `, floor: ${floor}` : ""} }`;
     const done = await page.edits.make([has ? { do: "add", key: "figures", value: item } : { do: "set", key: "figures", value: `[${item}]` }], "figures");
-    if (done) page.visit(`figures[${nextIndex(page.sheet, count)}]`);
+    if (done) page.added(`figures[${nextIndex(page.sheet, count)}]`);
   }));
 }
 
@@ -58,21 +59,27 @@ function nextIndex(sheet, least) {
 export function addScatter(page, anchor, holder, kind) {
   return chosen(page, anchor, kind, (outline) => {
     const stem = holder === "birds" ? "flock" : "bed";
-    const into = (region) => add(page, holder, freeName(page.sheet, holder, stem), `{ outlines: [${outline.name}], region: ${region}${holder === "planting" ? floor(page.sheet) : ""} }`);
-    const draw = () => page.trace(holder === "birds" ? "where they fly" : "where they grow", async (points) => {
+    const scattered = (region, corners) => `{ outlines: [${outline.name}], region: ${region}${holder === "planting" ? floor(page.sheet, corners) : ""} }`;
+    const into = (region) => add(page, holder, freeName(page.sheet, holder, stem), scattered(region, page.sheet.thing(`regions.${region}`)?.points ?? []));
+    const draw = () => page.trace(holder === "birds" ? "where they fly" : "where they grow", async (points, corners) => {
       const region = freeName(page.sheet, "regions", holder === "birds" ? "sky" : "bed");
       const scatter = freeName(page.sheet, holder, stem);
       const has = (name) => page.sheet.names(name).length > 0;
       const edit = (name, key, value) => (has(name) ? { do: "add", key: name, value: `{ ${key}: ${value} }` } : { do: "set", key: `${name}.${key}`, value });
-      const done = await page.edits.make([edit("regions", region, points), edit(holder, scatter, `{ outlines: [${outline.name}], region: ${region}${holder === "planting" ? floor(page.sheet) : ""} }`)], `${holder}.${scatter}`);
-      if (done) page.visit(`${holder}.${scatter}`);
+      const done = await page.edits.make([edit("regions", region, points), edit(holder, scatter, scattered(region, corners))], `${holder}.${scatter}`);
+      if (done) page.added(`${holder}.${scatter}`);
     });
     const regions = page.sheet.names("regions");
     choose(document.querySelector("#pane"), [...regions.map((name) => ({ name, does: () => into(name) })), { name: "a region drawn now", inner: el("em", {}, "a region drawn now"), does: draw }], { label: "region" });
   });
 }
 
-function floor(sheet) {
+function floor(sheet, corners) {
   const floors = sheet.names("floors");
-  return floors.length > 1 ? `, floor: ${floors[0]}` : "";
+  const name = corners.length ? likelyFloor(sheet, middle(corners), floors) : floors[0];
+  return floors.length > 1 ? `, floor: ${name}` : "";
+}
+
+function middle(corners) {
+  return [0, 1].map((axis) => corners.reduce((sum, corner) => sum + corner[axis], 0) / corners.length);
 }

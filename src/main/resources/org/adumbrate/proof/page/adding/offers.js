@@ -5,6 +5,7 @@ import { said, section, steps } from "../keys.js";
 import { addFigure, addScatter } from "./entourage.js";
 import { beginning, OUTPUTS } from "./beginnings.js";
 import { freeName } from "./names.js";
+import { addSun } from "./sun.js";
 
 /** What may be added to an item: words that write a first value, from which one goes on. */
 export function offerWords(values, page) {
@@ -49,7 +50,8 @@ const OFFERS = {
     text: `a pen for ${color}, ${strokes} ${strokes === 1 ? "line" : "lines"} without one`,
     does: () => add(page, "pens", freeName(page.sheet, "pens", `pen-${color.replace("#", "")}`), `{ color: "${color}", width: 0.18 mm }`, "width"),
   })),
-  cut: () => [],
+  cut: (page) => has(page, "cut") ? [] : [{ text: "a cut", does: (anchor) => choose(anchor, page.sheet.colors().filter((color) => color.startsWith("#")).map((color) => ({ name: color, does: async () => { if (await page.edits.set("cut", `{ color: "${color}", hatch: ${beginning({ key: "cut.hatch" }, page.sheet)} }`)) page.visit("cut.outline"); } })), { label: "lines around the cut" }) }],
+  sun: (page) => has(page, "sun") ? [] : [{ text: "the sun", does: (anchor) => addSun(page, anchor) }],
   veils: (page) => [{ text: has(page, "veils") ? "another veil" : "a veil", does: (anchor) => choose(anchor, page.sheet.colors().filter((color) => color.startsWith("#")).map((color) => ({ name: color, does: () => add(page, "veils", freeName(page.sheet, "veils", "veil"), `{ color: "${color}", fill: white, opacity: 40 }`, "opacity") })), { label: "lines that the veil fills" }) }],
   figures: (page) => [{ text: has(page, "figures") ? "another person" : "a person", does: (anchor) => addFigure(page, anchor) }],
   planting: (page) => [{ text: has(page, "planting") ? "more planting" : "planting", does: (anchor) => addScatter(page, anchor, "planting", "plant") }],
@@ -78,6 +80,6 @@ function named(page, anchor, holder, stem, value) {
 export async function add(page, holder, name, value, visit = "") {
   const edit = has(page, holder) ? { do: "add", key: holder, value: `{ ${name}: ${value} }` } : { do: "set", key: `${holder}.${name}`, value };
   const done = await page.edits.make([edit], `${holder}.${name}`);
-  if (done) page.visit(`${holder}.${name}${visit && `.${visit}`}`);
+  if (done) page.added(`${holder}.${name}${visit && `.${visit}`}`);
   return done;
 }

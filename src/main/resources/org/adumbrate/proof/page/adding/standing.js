@@ -1,6 +1,7 @@
 import { calmly, shape } from "../dom.js";
 import { ask } from "../server.js";
 import { hint } from "../drawing/pane.js";
+import { likelyFloor } from "./floors.js";
 
 /**
  * Stands a person on the sheet: the outline follows pointer or arrow keys at the size that perspective gives there.
@@ -19,7 +20,10 @@ export function standing(page) {
       floors = (await ask("/floors", { x: x.toFixed(2), y: y.toFixed(2), key: "figures", outline: outline.name }).catch(() => ({ floors: [] }))).floors;
       draw();
     });
-    const floor = () => floors.find((each) => each.name === name) ?? floors[0];
+    const floor = () => {
+      const likely = name ?? likelyFloor(page.sheet, foot, floors.map((each) => each.name));
+      return floors.find((each) => each.name === likely) ?? floors[0];
+    };
 
     function draw() {
       const [x, y] = pane.view.at(foot);
@@ -55,10 +59,9 @@ export function standing(page) {
     };
     async function put() {
       const [x, y] = foot;
-      const there = (await ask("/floors", { x: x.toFixed(2), y: y.toFixed(2), key: "figures", outline: outline.name }).catch(() => ({ floors }))).floors;
-      const chosen = there.find((each) => each.name === floor()?.name) ?? there[0];
+      floors = (await ask("/floors", { x: x.toFixed(2), y: y.toFixed(2), key: "figures", outline: outline.name }).catch(() => ({ floors }))).floors;
       leave();
-      done({ foot, floor: chosen?.name });
+      done({ foot, floor: floor()?.name });
     }
     function leave() {
       pane.element.removeEventListener("pointermove", move);

@@ -1,0 +1,15 @@
+import { choose } from "../controls/list.js";
+import { point } from "../drawing/spots.js";
+
+/** Where the sun stands, in one of the ways in which it is known; angles, place and time are then typed over. */
+export function addSun(page, anchor) {
+  const write = async (value, visit) => {
+    if (await page.edits.set("sun", value)) page.visit(visit);
+  };
+  const drawn = () => page.trace("a shadow on the drawing", (_, [foot, head, tip]) => write(`{ sample: { foot: ${point(foot)}, head: ${point(head)}, tip: ${point(tip)} } }`, "sun.sample"), ["the foot of something upright", "its head", "where the shadow of the head falls"]);
+  choose(anchor, [
+    { name: "by its angles", does: () => write("{ azimuth: 180, altitude: 45, north: 0 }", "sun.azimuth") },
+    { name: "by place and time", does: () => write(`{ place: [40.71, -74.01], at: ${new Date().getFullYear()}-06-21T15:00-04:00, north: 0 }`, "sun.place[0]") },
+    { name: "by a shadow on the drawing", does: drawn },
+  ], { label: "how the sun is known" });
+}
