@@ -5,7 +5,7 @@ import java.util.List;
 
 /**
  * What is painted of items one after the other, for drawings that are taken apart again. An item of a list of the sheet file,
- * such as {@code figures[3]}, shares its layer with the others of the list and is told from them; what a key with a name asked
+ * such as {@code figures[3]}, shares its layer with the others of the list and stays apart from them; what a key with a name asked
  * for has a layer of that name to itself.
  *
  * <p>All is painted as {@link Paint#of} has it. Where that makes one translucent fill of several items, so that they cover

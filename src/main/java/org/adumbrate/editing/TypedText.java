@@ -16,7 +16,7 @@ import org.adumbrate.sheetfile.edit.SheetValue;
 
 /** A text that somebody typed in the place of another, as one edit. */
 public final class TypedText {
-    /** What is told to have changed where no value did: a comment, or the order. */
+    /** What is said to have changed where no value did: a comment, or the order. */
     private static final String COMMENT = "the text";
 
     /** Nobody reads more. */
@@ -78,7 +78,7 @@ public final class TypedText {
         try {
             before = written(old);
         } catch (SheetFileFault broken) {
-            // what was mended cannot be told key by key
+            // what was mended cannot be reported key by key
         }
         Set<String> keys = new LinkedHashSet<>(before.keySet());
         keys.addAll(after.keySet());

@@ -12,7 +12,7 @@ import org.adumbrate.prepare.PreparedSheet;
 import org.adumbrate.prepare.finding.Trouble;
 import org.adumbrate.prepare.open.Edition;
 
-/** What {@code check} finds, as a page is told. */
+/** What {@code check} finds, as the page hears it. */
 final class FindingsJson {
     private FindingsJson() {}
 
@@ -29,7 +29,7 @@ final class FindingsJson {
         });
     }
 
-    /** Without inputs that cannot be used: they are told as troubles, and the rest is looked at all the same. */
+    /** Without inputs that cannot be used: they become troubles, and the rest is looked at all the same. */
     private static PreparedSheet usable(PreparedSheet sheet) {
         List<Trouble> told = sheet.troubles().stream()
                 .filter(trouble -> trouble.cause() instanceof Refusal)

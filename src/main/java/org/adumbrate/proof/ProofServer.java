@@ -46,7 +46,7 @@ public final class ProofServer implements AutoCloseable {
      * @param port to listen at; 0 for any that is free
      * @param memory remembers what is made of the sheet; it is closed with the server
      * @param report makes the report of a delivery
-     * @param decided what is to be told beside the text
+     * @param decided what to say beside the text
      * @throws IOException if there is no such file, or the port is taken
      */
     public static ProofServer begin(
@@ -73,7 +73,7 @@ public final class ProofServer implements AutoCloseable {
         return new ProofServer(server, List.of(lookout::end, desk::end, followers::end, sheet::end, memory::close));
     }
 
-    /** What is told of a state. */
+    /** What the page hears of a state. */
     private record StateTeller(List<Decided> decided) {
         Map<String, Object> of(TextState state) {
             Map<String, Object> told = StateJson.of(state);

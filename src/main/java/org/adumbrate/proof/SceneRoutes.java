@@ -110,7 +110,7 @@ final class SceneRoutes {
         seen = Optional.of(now);
     }
 
-    /** All of it, as a page is told by itself. */
+    /** All of it, as the page hears it without asking. */
     Map<String, Object> json(Edition edition, long version) throws IOException, Refusal {
         return scene(edition).json(version);
     }

@@ -6,7 +6,7 @@ import org.adumbrate.json.Json;
 import org.adumbrate.prepare.finding.Trouble;
 import org.adumbrate.sheetfile.complaint.SheetFileFault;
 
-/** What keeps a sheet or a part of it from being shown, as a page is told. */
+/** What keeps a sheet or a part of it from being shown, as the page hears it. */
 final class Troubles {
     private Troubles() {}
 

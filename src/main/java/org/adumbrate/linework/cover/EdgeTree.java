@@ -7,7 +7,7 @@ import org.adumbrate.linework.clip.FlatOutline;
 
 /**
  * The edges of an outline under boxes, each around edges that follow each other, and the boxes under larger ones, so that those
- * that a line crosses are found without looking at all. Where a line is inside is told by its crossings alone, counted from afar:
+ * that a line crosses are found without looking at all. Its crossings alone decide where a line is inside, counted from afar:
  * every corner is on one side of the line or the other, so they are even in number and areas that share corners leave no gap.
  */
 final class EdgeTree {

@@ -74,7 +74,7 @@ record SheetPoints(Map<String, SheetPoint> byKey) {
         return box;
     }
 
-    /** Adds what a page is told of them. */
+    /** Adds what the page hears of them. */
     void addTo(Map<String, Object> thing) {
         thing.put("points", byKey.values().stream().map(SheetPoints::json).toList());
         thing.put("pointKeys", List.copyOf(byKey.keySet()));

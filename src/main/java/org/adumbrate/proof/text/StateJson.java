@@ -17,7 +17,7 @@ import org.adumbrate.sheetfile.complaint.SheetFileFault;
 import org.adumbrate.sheetfile.edit.SheetText;
 import org.adumbrate.sheetfile.edit.SheetValue;
 
-/** A state of a sheet as a page is told of it. */
+/** A state of a sheet as the page hears of it. */
 public final class StateJson {
     private StateJson() {}
 
@@ -79,7 +79,7 @@ public final class StateJson {
                 "text", complaint.text());
     }
 
-    /** Where a place lies that is told by its line and by its column in code points, both counted from 1. */
+    /** Where a place lies that is given by its line and by its column in code points, both counted from 1. */
     private static int offset(String text, int line, int column) {
         int start = 0;
         for (int k = 1; k < line; k++) {

@@ -6,7 +6,7 @@ import org.adumbrate.sheetfile.edit.SheetValue;
 import org.adumbrate.sheetfile.form.Allowed;
 import org.adumbrate.sheetfile.form.Range;
 
-/** A value of a sheet file as a page is told of it. */
+/** A value of a sheet file as the page hears of it. */
 final class ValueJson {
     /** A range no wider than this is stepped through in hundredths: weights of lines, in mm. */
     private static final double NARROW = 10;

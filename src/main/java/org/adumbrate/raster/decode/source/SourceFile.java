@@ -7,7 +7,7 @@ import org.adumbrate.fault.InputFault;
 import org.adumbrate.geometry.PixelSize;
 
 /**
- * The file being read, and the words in which its faults are told.
+ * The file being read, and the words for its faults.
  *
  * @param path where it lies
  * @param bytes its length

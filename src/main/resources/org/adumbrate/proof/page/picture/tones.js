@@ -3,7 +3,7 @@ export const FULL = 65535;
 
 const STEPS = 8192;
 
-/** So many parts of a level are told apart: as many as there are thresholds. */
+/** So many parts of a level are kept apart: as many as there are thresholds. */
 export const PARTS = 64;
 
 /** Weights of Rec. ITU-R BT.709 on linear light. */
