@@ -58,7 +58,7 @@ class PageAgreesTest extends ProofPageTest {
                         "return [...document.querySelectorAll('#text [data-key][role=spinbutton]')].map((one) => one.dataset.key)");
         List<String> wanted = keys.stream()
                 .map(Object::toString)
-                .filter(key -> !key.startsWith("resolution") && !key.startsWith("deliver"))
+                .filter(key -> !key.matches("size.*|resolution.*|deliver.*"))
                 .toList();
         String before = page.text();
         String key = wanted.get(random.nextInt(wanted.size()));
