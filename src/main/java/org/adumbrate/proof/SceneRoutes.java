@@ -14,7 +14,7 @@ import org.adumbrate.proof.http.Ask;
 import org.adumbrate.proof.http.Query;
 import org.adumbrate.proof.http.Routes;
 import org.adumbrate.proof.scene.OutlinesJson;
-import org.adumbrate.proof.scene.SheetScene;
+import org.adumbrate.proof.scene.SceneInMm;
 import org.adumbrate.proof.scene.UnpennedJson;
 import org.adumbrate.proof.text.TextState;
 
@@ -27,10 +27,10 @@ final class SceneRoutes {
     private Optional<Seen> seen = Optional.empty();
 
     /** A scene, and of which edition. */
-    private record Seen(Edition edition, SheetScene scene) {}
+    private record Seen(Edition edition, SceneInMm scene) {}
 
     private interface Look {
-        Object at(SheetScene scene, Query query) throws IOException;
+        Object at(SceneInMm scene, Query query) throws IOException;
     }
 
     SceneRoutes(HeldSheet sheet) {
@@ -91,13 +91,13 @@ final class SceneRoutes {
     }
 
     /** The scene of an edition, made once. */
-    SheetScene scene(Edition edition) throws IOException, Refusal {
+    SceneInMm scene(Edition edition) throws IOException, Refusal {
         Optional<Seen> last = seen();
         if (last.isPresent() && last.get().edition() == edition) {
             return last.get().scene();
         }
-        SheetScene scene =
-                SheetScene.of(edition.prepared(), edition.asked().file(), edition.text(), last.map(Seen::scene));
+        SceneInMm scene =
+                SceneInMm.of(edition.prepared(), edition.asked().file(), edition.text(), last.map(Seen::scene));
         remember(new Seen(edition, scene));
         return scene;
     }

@@ -60,7 +60,7 @@ record CoveringArea(EdgeTree outline, List<List<EdgeTree>> through, Extent box, 
     }
 
     /** Adds to some stretches those on which it covers a line. */
-    void cover(Flank line, Crossings crossings, Spans to) {
+    void cover(Flank line, EdgeCrossings crossings, Spans to) {
         if (through.isEmpty()) {
             outline.inside(line, crossings, to);
             return;

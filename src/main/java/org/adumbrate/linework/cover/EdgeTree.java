@@ -74,14 +74,14 @@ final class EdgeTree {
     }
 
     /** Adds to some stretches those on which a line is inside. */
-    void inside(Flank line, Crossings crossings, Spans to) {
+    void inside(Flank line, EdgeCrossings crossings, Spans to) {
         crossings.clear();
         int highest = levels.length - 1;
         through(line, crossings, highest, 0, levels[highest].length / 4);
         crossings.insides(outline.rule() == FillRule.EVEN_ODD, line.length(), to);
     }
 
-    private void through(Flank line, Crossings crossings, int level, int from, int end) {
+    private void through(Flank line, EdgeCrossings crossings, int level, int from, int end) {
         double[] boxes = levels[level];
         for (int k = from; k < end; k++) {
             if (meets(line, boxes[4 * k], boxes[4 * k + 1], boxes[4 * k + 2], boxes[4 * k + 3])) {
@@ -113,7 +113,7 @@ final class EdgeTree {
                 && line.along(x, y) - halfWidth * ux - halfHeight * uy <= line.length() + 1e-6;
     }
 
-    private void edges(Flank line, Crossings crossings, int from, int end) {
+    private void edges(Flank line, EdgeCrossings crossings, int from, int end) {
         for (int k = from; k < end; k++) {
             double a = line.across(outline.x0(k), outline.y0(k));
             double b = line.across(outline.x1(k), outline.y1(k));

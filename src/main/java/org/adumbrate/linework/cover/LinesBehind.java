@@ -35,7 +35,7 @@ final class LinesBehind implements PathCutter.Sight {
     private static final double[] ALL = {0, 1};
 
     private final CoverIndex covers;
-    private final Crossings crossings = new Crossings();
+    private final EdgeCrossings crossings = new EdgeCrossings();
     private final Spans right = new Spans(SEAM_MM);
     private final Spans left = new Spans(SEAM_MM);
     private final Spans behind = new Spans(SEAM_MM);

@@ -125,7 +125,7 @@ final class PdfAreas {
 
     /** Paints a picture on the unit square; whatever masks it, may let everything be seen. */
     void image(COSDictionary image) {
-        PdfLayers layers = context.layers();
+        PdfVisibility layers = context.layers();
         int depth = layers.depth();
         COSDictionary layer = image.getCOSDictionary(COSName.OC);
         if (layer != null) {

@@ -16,10 +16,10 @@ final class PdfContext {
     private static final int MOST_STATES = 100_000;
 
     private final Deque<PdfGraphicsState> states = new ArrayDeque<>();
-    private final PdfLayers layers;
+    private final PdfVisibility layers;
     private PDResources resources = new PDResources();
 
-    PdfContext(AffineTransform toPage, Clip<PagePoint> clip, PdfLayers layers) {
+    PdfContext(AffineTransform toPage, Clip<PagePoint> clip, PdfVisibility layers) {
         this.layers = layers;
         states.push(new PdfGraphicsState(toPage, clip));
     }
@@ -28,7 +28,7 @@ final class PdfContext {
         return states.element();
     }
 
-    PdfLayers layers() {
+    PdfVisibility layers() {
         return layers;
     }
 

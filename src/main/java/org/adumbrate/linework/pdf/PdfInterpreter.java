@@ -46,7 +46,7 @@ final class PdfInterpreter {
     private long bytesRun;
     private int stateFloor = 1;
 
-    PdfInterpreter(PdfPageFrame frame, PdfLayers layers, StrokeCollector found) {
+    PdfInterpreter(PdfPageFrame frame, PdfVisibility layers, StrokeCollector found) {
         this.context = new PdfContext(frame.toPage(), found.wholePage(), layers);
         this.found = found;
         PdfColors colors = new PdfColors();
@@ -161,7 +161,7 @@ final class PdfInterpreter {
     }
 
     private void beginMarkedContent(PdfOperands operands) throws IOException {
-        PdfLayers layers = context.layers();
+        PdfVisibility layers = context.layers();
         if (!(operands.get(0, COSBase.class) instanceof COSName)) {
             layers.open(); // a tag that is none names no layer; viewers pass over it
             return;

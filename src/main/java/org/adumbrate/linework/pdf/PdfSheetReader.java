@@ -61,8 +61,8 @@ public final class PdfSheetReader {
         PDPage page = document.getPage(0);
         PdfPageFrame frame = PdfPageFrame.of(page);
         StrokeCollector found = new StrokeCollector(file, frame.size());
-        PdfLayers layers =
-                new PdfLayers(Optional.ofNullable(document.getDocumentCatalog().getOCProperties()));
+        PdfVisibility layers = new PdfVisibility(
+                Optional.ofNullable(document.getDocumentCatalog().getOCProperties()));
         PDResources resources = page.getResources();
         new PdfInterpreter(frame, layers, found)
                 .runPage(PdfContent.of(page.getContentStreams()), resources == null ? new PDResources() : resources);

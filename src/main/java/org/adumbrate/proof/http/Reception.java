@@ -68,7 +68,8 @@ final class Reception implements HttpHandler {
             if (!method.equals("GET") && !method.equals("POST")) {
                 return Answer.refused(405, "expected GET or POST");
             }
-            Route route = PATH.matcher(path).matches() ? routes.of(method, path).orElse(null) : null;
+            Handler route =
+                    PATH.matcher(path).matches() ? routes.of(method, path).orElse(null) : null;
             if (route == null) {
                 return Answer.refused(404, "there is nothing here");
             }

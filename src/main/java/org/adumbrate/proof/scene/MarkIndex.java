@@ -58,7 +58,8 @@ record MarkIndex(Mark mark, List<VectorPath<SheetPoint>> paths, BoxIndex boxes) 
     private static boolean isWithin(VectorPath<SheetPoint> path, SheetPoint point, double reach) {
         boolean[] found = {false};
         path.chords(
-                TOLERANCE_MM, (x0, y0, x1, y1) -> found[0] |= new Segment(x0, y0, x1, y1).distanceTo(point) <= reach);
+                TOLERANCE_MM,
+                (x0, y0, x1, y1) -> found[0] |= new SketchLine(x0, y0, x1, y1).distanceTo(point) <= reach);
         return found[0];
     }
 

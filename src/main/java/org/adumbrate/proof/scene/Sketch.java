@@ -57,13 +57,13 @@ record Sketch(List<MarkIndex> marks) {
     }
 
     /** The lines within reach of a point, in straight pieces. */
-    List<Segment> segments(SheetPoint point, double reach) {
-        List<Segment> segments = new ArrayList<>();
+    List<SketchLine> segments(SheetPoint point, double reach) {
+        List<SketchLine> segments = new ArrayList<>();
         for (MarkIndex index : marks) {
             if (index.mark() instanceof Mark.Lines) {
                 for (VectorPath<SheetPoint> path : index.near(point, reach)) {
                     path.chords(MarkIndex.TOLERANCE_MM, (x0, y0, x1, y1) -> {
-                        Segment segment = new Segment(x0, y0, x1, y1);
+                        SketchLine segment = new SketchLine(x0, y0, x1, y1);
                         if (segment.distanceTo(point) <= reach) {
                             segments.add(segment);
                         }

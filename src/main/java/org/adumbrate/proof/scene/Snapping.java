@@ -26,7 +26,7 @@ final class Snapping {
     /** Kind and place; an empty object where there is no line within reach. */
     static Map<String, Object> of(Sketch sketch, SheetPoint point, double reach) {
         Snapping snapping = new Snapping(point, reach);
-        List<Segment> segments = sketch.segments(point, reach);
+        List<SketchLine> segments = sketch.segments(point, reach);
         sketch.lines(point, reach).forEach(path -> path.pieces(snapping.ends()));
         if (segments.size() <= MOST_LINES) {
             snapping.crossings(segments);
@@ -40,8 +40,8 @@ final class Snapping {
     }
 
     private void take(String what, SheetPoint at) {
-        double distance = Segment.distance(point, at);
-        if (distance <= reach && (best.isEmpty() || distance < Segment.distance(point, best.get()))) {
+        double distance = SketchLine.distance(point, at);
+        if (distance <= reach && (best.isEmpty() || distance < SketchLine.distance(point, best.get()))) {
             kind = what;
             best = Optional.of(at);
         }
@@ -62,7 +62,7 @@ final class Snapping {
         };
     }
 
-    private void crossings(List<Segment> segments) {
+    private void crossings(List<SketchLine> segments) {
         for (int k = 0; k < segments.size(); k++) {
             for (int n = 0; n < k; n++) {
                 segments.get(k).crossing(segments.get(n)).ifPresent(at -> take("crossing", at));

@@ -59,43 +59,49 @@ final class PageDeeds {
         String rest = after(deed, 1);
         switch (words[0]) {
             case "word" -> hand.word("body", rest);
-            case "rename" -> changes(() -> {
-                select(words[1]);
-                hand.press(Keys.F2);
-                hand.enter(words[2]);
-            });
-            case "offer" -> changes(() -> {
-                select(words[1]);
-                hand.word("#text .rest.shown", after(deed, 2));
-            });
+            case "rename" ->
+                changes(() -> {
+                    select(words[1]);
+                    hand.press(Keys.F2);
+                    hand.enter(words[2]);
+                });
+            case "offer" ->
+                changes(() -> {
+                    select(words[1]);
+                    hand.word("#text .rest.shown", after(deed, 2));
+                });
             case "add" -> changes(() -> hand.word("#text", rest));
-            case "set" -> changes(() -> {
-                hand.focus(words[1]);
-                hand.typeOver(after(deed, 2));
-            });
-            case "choose" -> changes(() -> {
-                hand.focus(words[1]);
-                if (!hand.has("#lists [role=option]")) {
-                    hand.press(Keys.ENTER);
-                }
-                hand.pick(after(deed, 2));
-            });
-            case "step" -> changes(() -> {
-                hand.focus(words[1]);
-                step(Integer.parseInt(words[2]));
-            });
+            case "set" ->
+                changes(() -> {
+                    hand.focus(words[1]);
+                    hand.typeOver(after(deed, 2));
+                });
+            case "choose" ->
+                changes(() -> {
+                    hand.focus(words[1]);
+                    if (!hand.has("#lists [role=option]")) {
+                        hand.press(Keys.ENTER);
+                    }
+                    hand.pick(after(deed, 2));
+                });
+            case "step" ->
+                changes(() -> {
+                    hand.focus(words[1]);
+                    step(Integer.parseInt(words[2]));
+                });
             case "slide" -> changes(() -> hand.slide(words[1], Double.parseDouble(words[2])));
             case "pick" -> hand.pick(rest);
             case "enter" -> changes(() -> hand.enter(rest));
             case "person" -> changes(() -> person(words));
             case "corners" -> corners(words);
             case "click" -> hand.clickAt(Double.parseDouble(words[1]), Double.parseDouble(words[2]));
-            case "drag" -> changes(() -> {
-                double[] places = numbers(words, 1);
-                hand.drag(places[0], places[1], places[2], places[3]);
-            });
-            case "press" -> hand.press(
-                    Arrays.stream(words).skip(1).map(PageDeeds::key).toArray(CharSequence[]::new));
+            case "drag" ->
+                changes(() -> {
+                    double[] places = numbers(words, 1);
+                    hand.drag(places[0], places[1], places[2], places[3]);
+                });
+            case "press" ->
+                hand.press(Arrays.stream(words).skip(1).map(PageDeeds::key).toArray(CharSequence[]::new));
             case "deliver" -> deliver();
             case "picture" -> hand.picture(way.resolve(rest + ".png"));
             default -> throw new IllegalStateException("no such deed");
@@ -123,9 +129,7 @@ final class PageDeeds {
     }
 
     private void changed(String before) {
-        hand.await(
-                () -> !hand.version().equals(before) || hand.said().startsWith("Not "),
-                () -> "nothing changes");
+        hand.await(() -> !hand.version().equals(before) || hand.said().startsWith("Not "), () -> "nothing changes");
         if (hand.said().startsWith("Not ")) {
             throw new IllegalStateException("refused");
         }

@@ -201,7 +201,8 @@ final class PageHand implements AutoCloseable {
                 const knob = arguments[0].querySelector(".knob").getBoundingClientRect();
                 return [(knob.left + knob.right) / 2, (box.top + box.bottom) / 2, box.left, box.width];
                 """, control);
-        double[] at = box.stream().mapToDouble(side -> ((Number) side).doubleValue()).toArray();
+        double[] at =
+                box.stream().mapToDouble(side -> ((Number) side).doubleValue()).toArray();
         int to = (int) Math.round(at[2] + at[3] * percent / 100);
         new Actions(driver, GLIDE)
                 .moveToLocation((int) Math.round(at[0]), (int) Math.round(at[1]))
@@ -249,9 +250,8 @@ final class PageHand implements AutoCloseable {
                 const box = document.getElementById("paper").getBoundingClientRect();
                 return [box.left, box.top, box.width];
                 """);
-        double[] paper = box.stream()
-                .mapToDouble(side -> ((Number) side).doubleValue())
-                .toArray();
+        double[] paper =
+                box.stream().mapToDouble(side -> ((Number) side).doubleValue()).toArray();
         double scale = paper[2] / widthMm;
         return new int[] {(int) Math.round(paper[0] + x * scale), (int) Math.round(paper[1] + y * scale)};
     }
@@ -262,9 +262,8 @@ final class PageHand implements AutoCloseable {
                 const box = document.getElementById("paper").getBoundingClientRect();
                 return [box.left, box.top, box.width, box.height];
                 """);
-        double[] paper = box.stream()
-                .mapToDouble(side -> ((Number) side).doubleValue())
-                .toArray();
+        double[] paper =
+                box.stream().mapToDouble(side -> ((Number) side).doubleValue()).toArray();
         int left = (int) paper[0] + 20;
         int right = (int) (paper[0] + paper[2]) - 20;
         int height = (int) (paper[1] + paper[3] / 2);
@@ -277,8 +276,7 @@ final class PageHand implements AutoCloseable {
                 () -> driver.findElement(By.id("place")).getText().contains(","),
                 () -> "the page does not say where the pointer is");
         rest(50);
-        return Double.parseDouble(
-                driver.findElement(By.id("place")).getText().split(",", -1)[0]);
+        return Double.parseDouble(driver.findElement(By.id("place")).getText().split(",", -1)[0]);
     }
 
     private void bring(WebElement element) {

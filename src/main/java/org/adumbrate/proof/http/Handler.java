@@ -3,7 +3,7 @@ package org.adumbrate.proof.http;
 import java.io.IOException;
 
 /** What answers at an address. */
-public interface Route {
+public interface Handler {
     /**
      * Answers.
      *

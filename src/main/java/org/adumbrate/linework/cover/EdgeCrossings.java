@@ -4,7 +4,7 @@ import java.util.Arrays;
 import org.adumbrate.linework.clip.TooIntricateException;
 
 /** Where the edges of an outline cross a line, by the side that they come from. */
-final class Crossings {
+final class EdgeCrossings {
     /** Looks at an edge or a box; some ten seconds. A model of 60000 strokes and 20000 faces takes some ten million. */
     private static final long MOST_LOOKS = 3_000_000_000L;
 

@@ -11,7 +11,7 @@ import org.adumbrate.geometry.SheetPoint;
  * @param x1 of its end
  * @param y1 of its end
  */
-record Segment(double x0, double y0, double x1, double y1) {
+record SketchLine(double x0, double y0, double x1, double y1) {
     /** So near an end, as a share of the whole, lines meet and do not cross. */
     private static final double INNER = 1e-6;
 
@@ -30,7 +30,7 @@ record Segment(double x0, double y0, double x1, double y1) {
     }
 
     /** Where it crosses another between the ends of both; nothing where it does not, or both run the same way. */
-    Optional<SheetPoint> crossing(Segment other) {
+    Optional<SheetPoint> crossing(SketchLine other) {
         double ax = x1 - x0;
         double ay = y1 - y0;
         double bx = other.x1 - other.x0;

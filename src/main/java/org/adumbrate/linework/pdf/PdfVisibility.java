@@ -15,7 +15,7 @@ import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentPrope
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties.BaseState;
 
 /** The layers (optional content, ISO 32000-1, 8.11) that the content is in at the moment, and whether it shows. */
-final class PdfLayers {
+final class PdfVisibility {
     private static final COSName VISIBILITY_POLICY = COSName.getPDFName("P");
 
     private record Level(Optional<String> name, boolean hidden) {}
@@ -30,7 +30,7 @@ final class PdfLayers {
     private final Deque<Level> levels = new ArrayDeque<>();
     private int terms;
 
-    PdfLayers(Optional<PDOptionalContentProperties> properties) {
+    PdfVisibility(Optional<PDOptionalContentProperties> properties) {
         this.properties = properties;
         on = listed(COSName.ON);
         off = listed(COSName.OFF);

@@ -24,7 +24,7 @@ import org.adumbrate.sheetfile.edit.SheetText;
  * @param sketch all that is drawn
  * @param points the points that stand in its text
  */
-public record SheetScene(PreparedSheet prepared, Sketch sketch, SheetPoints points) {
+public record SceneInMm(PreparedSheet prepared, Sketch sketch, SheetPoints points) {
     /** How tall a person is where nothing says it; as figures are placed. */
     private static final double USUAL_STATURE_M = 1.70;
 
@@ -34,11 +34,11 @@ public record SheetScene(PreparedSheet prepared, Sketch sketch, SheetPoints poin
      * @param text of which it was made ready
      * @param before the scene before, of which much may be the same
      */
-    public static SheetScene of(PreparedSheet prepared, Path file, String text, Optional<SheetScene> before)
+    public static SceneInMm of(PreparedSheet prepared, Path file, String text, Optional<SceneInMm> before)
             throws IOException {
-        return new SheetScene(
+        return new SceneInMm(
                 prepared,
-                Sketch.of(prepared.layers(), before.map(SheetScene::sketch).orElse(Sketch.NOTHING)),
+                Sketch.of(prepared.layers(), before.map(SceneInMm::sketch).orElse(Sketch.NOTHING)),
                 SheetPoints.of(new SheetText(file, text)));
     }
 
@@ -142,7 +142,7 @@ public record SheetScene(PreparedSheet prepared, Sketch sketch, SheetPoints poin
         double stature = prepared.drawing().stream()
                 .flatMap(drawing -> drawing.scene().entourage().figures().stream())
                 .filter(item -> item.key().equals(key))
-                .mapToDouble(SheetScene::stature)
+                .mapToDouble(SceneInMm::stature)
                 .findFirst()
                 .orElse(USUAL_STATURE_M);
         List<Map<String, Object>> floors = new ArrayList<>();
