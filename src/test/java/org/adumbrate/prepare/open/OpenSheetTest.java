@@ -27,6 +27,7 @@ import org.adumbrate.sheetfile.edit.RandomEdits;
 import org.adumbrate.sheetfile.edit.SheetText;
 import org.adumbrate.sheetfile.yaml.YamlText;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -35,6 +36,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * A sheet held open shows after any edits what a fresh program would show. {@code -DsessionEdits=200} makes as many edits of each sheet
  * file of the tree.
  */
+@Timeout(1800)
 class OpenSheetTest {
     private static final int EDITS = Integer.getInteger("sessionEdits", 6);
 

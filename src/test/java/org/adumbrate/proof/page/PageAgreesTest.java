@@ -17,9 +17,11 @@ import org.adumbrate.prepare.open.OpenSheet;
 import org.adumbrate.prepare.picture.SheetPicture;
 import org.adumbrate.raster.encode.Levels;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.openqa.selenium.Keys;
 
 /** What the page shows after many edits is what a fresh program shows; undoing them gives the first text. {@code -DpageEdits=100} makes as many. */
+@Timeout(1800)
 class PageAgreesTest extends ProofPageTest {
     private static final int EDITS = Integer.getInteger("pageEdits", 8);
 
