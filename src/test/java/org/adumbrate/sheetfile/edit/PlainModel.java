@@ -275,11 +275,12 @@ final class PlainModel {
             }
             return map.equals(other) && new ArrayList<>(other.keySet()).equals(keys);
         }
-        if (!(was instanceof List<?> list) || Steps.index(step).isEmpty()) {
+        Optional<Integer> from = Steps.index(step);
+        if (from.isEmpty() || !(was instanceof List<?> list) || Math.max(from.get(), to) >= list.size()) {
             return false;
         }
         List<Object> moved = new ArrayList<>(list);
-        moved.add(to, moved.remove((int) Steps.index(step).get()));
+        moved.add(to, moved.remove((int) from.get()));
         return moved.equals(is);
     }
 
