@@ -27,15 +27,24 @@ public final class InkedTile {
         return box;
     }
 
-    /** Puts its pixels row by row: red, green, blue and alpha in bytes, encoded sRGB multiplied by alpha. */
-    public void putTo(ByteBuffer bytes) {
+    /**
+     * Puts its pixels row by row, encoded sRGB multiplied by alpha, in bytes: red, green, blue and alpha; of a grey drawing its level and
+     * alpha.
+     *
+     * @param channels of the drawing: 1 or 3
+     */
+    public void putTo(ByteBuffer bytes, int channels) {
         int[] pixels = tile.pixels();
         int left = box.left() - column * TileGrid.COLUMNS;
         int top = box.top() - row * TileGrid.ROWS;
         for (int y = top; y < top + box.height(); y++) {
             for (int x = left; x < left + box.width(); x++) {
                 int pixel = pixels[y * TileGrid.COLUMNS + x];
-                bytes.putInt(pixel << 8 | pixel >>> 24);
+                if (channels == 1) {
+                    bytes.putShort((short) (pixel << 8 | pixel >>> 24));
+                } else {
+                    bytes.putInt(pixel << 8 | pixel >>> 24);
+                }
             }
         }
     }

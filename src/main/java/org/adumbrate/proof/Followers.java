@@ -17,19 +17,26 @@ import org.adumbrate.proof.http.Events;
 import org.adumbrate.proof.text.TextState;
 
 /**
- * What follows a change, in a thread of its own: pages hear of the new state at once, of where things lie when nothing changes for a
- * moment, and of the findings when nothing does for a while, so that no picture waits for them.
+ * What follows a change, in a thread of its own: pages hear of the new state once they have their picture, of where things lie when nothing
+ * changes for a moment, and of the findings when nothing does for a while, so that no picture waits for them.
  */
 final class Followers {
     private static final System.Logger LOG = System.getLogger(Followers.class.getName());
 
     /** Between a change and the look where things lie: a hand that steps a value makes ten changes a second. */
-    private static final long SCENE_MS = 60;
+    private static final long SCENE_MS = 80;
 
     /** Between the last change or try and the findings. */
     private static final long FINDINGS_MS = 300;
 
+    /** After a picture went out, a page is busy for about as long as this with showing it. */
+    private static final long SHOWING_MS = 40;
+
+    /** No page waits longer than this for what the text has become. */
+    private static final long LATEST_MS = 250;
+
     private final Events events;
+    private final Pressing pressing;
     private final BlockingQueue<TextState> changes = new LinkedBlockingQueue<>();
     private HeldSheet sheet;
     private Thread thread;
@@ -51,8 +58,9 @@ final class Followers {
         Map<String, Object> of(Edition edition) throws IOException, Refusal;
     }
 
-    Followers(Events events) {
+    Followers(Events events, Pressing pressing) {
         this.events = events;
+        this.pressing = pressing;
     }
 
     /** Hears of a new state; it takes no time. */
@@ -84,12 +92,25 @@ final class Followers {
                 if (next == null) {
                     next = changes.take();
                 }
-                events.send("state", told.apply(next));
-                state = next;
+                pressing.await(SHOWING_MS, LATEST_MS);
+                state = tell(next);
             }
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();
         }
+    }
+
+    /** Tells of a state. Of the page's own that have been followed by others already nothing is said. */
+    private TextState tell(TextState first) {
+        TextState state = first;
+        for (TextState next = changes.poll(); next != null; next = changes.poll()) {
+            if (state.by() == TextState.By.OTHER) {
+                events.send("state", told.apply(state));
+            }
+            state = next;
+        }
+        events.send("state", told.apply(state));
+        return state;
     }
 
     /** Looks at a state; what changes meanwhile comes first, and is given back. */

@@ -23,15 +23,17 @@ final class PictureRoutes {
 
     private final HeldSheet sheet;
     private final PictureSource source;
+    private final Pressing pressing;
 
-    PictureRoutes(HeldSheet sheet, PictureSource source) {
+    PictureRoutes(HeldSheet sheet, PictureSource source, Pressing pressing) {
         this.sheet = sheet;
         this.source = source;
+        this.pressing = pressing;
     }
 
     /** Adds their addresses. */
     void at(Routes routes) {
-        routes.get("/picture", this::picture).get("/held", this::held);
+        routes.get("/picture", pressing.first(this::picture)).get("/held", pressing.first(this::held));
     }
 
     /** What a page says that it shows. */

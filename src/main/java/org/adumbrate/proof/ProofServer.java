@@ -52,16 +52,17 @@ public final class ProofServer implements AutoCloseable {
     public static ProofServer begin(
             Path file, int port, Memory memory, ClosingReport.Maker report, List<Decided> decided) throws IOException {
         Events events = new Events();
-        Followers followers = new Followers(events);
+        Pressing pressing = new Pressing();
+        Followers followers = new Followers(events, pressing);
         HeldSheet sheet = new HeldSheet(file, memory, followers::follow);
         DeliveryDesk desk = new DeliveryDesk(file, memory, report, events);
-        PictureRoutes pictures = new PictureRoutes(sheet, new PictureDesk());
+        PictureRoutes pictures = new PictureRoutes(sheet, new PictureDesk(), pressing);
         StateTeller teller = new StateTeller(decided);
         SceneRoutes scenes = new SceneRoutes(sheet);
         Routes routes = new Routes();
         new PageFiles(ProofServer.class, Webjars.TEXT_PANE).at(routes);
         routes.get("/state", ask -> Answer.json(teller.of(sheet.text().state())));
-        new TextRoutes(sheet, pictures).at(routes);
+        new TextRoutes(sheet, pictures, pressing).at(routes);
         pictures.at(routes);
         scenes.at(routes);
         new DeliveryRoutes(sheet, desk).at(routes);

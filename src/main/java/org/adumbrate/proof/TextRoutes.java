@@ -23,18 +23,20 @@ import org.adumbrate.sheetfile.edit.EditResult;
 final class TextRoutes {
     private final HeldSheet sheet;
     private final PictureRoutes pictures;
+    private final Pressing pressing;
 
-    TextRoutes(HeldSheet sheet, PictureRoutes pictures) {
+    TextRoutes(HeldSheet sheet, PictureRoutes pictures, Pressing pressing) {
         this.sheet = sheet;
         this.pictures = pictures;
+        this.pressing = pressing;
     }
 
     /** Adds their addresses. */
     void at(Routes routes) {
-        routes.post("/edit", this::edit)
-                .post("/text", ask -> written(ask, sheet.text().typed(version(ask), whole(ask))))
-                .post("/undo", ask -> written(ask, sheet.text().undo(version(ask))))
-                .post("/redo", ask -> written(ask, sheet.text().redo(version(ask))));
+        routes.post("/edit", pressing.first(this::edit))
+                .post("/text", pressing.first(ask -> written(ask, sheet.text().typed(version(ask), whole(ask)))))
+                .post("/undo", pressing.first(ask -> written(ask, sheet.text().undo(version(ask)))))
+                .post("/redo", pressing.first(ask -> written(ask, sheet.text().redo(version(ask)))));
     }
 
     private static long version(Ask ask) throws JsonFault {

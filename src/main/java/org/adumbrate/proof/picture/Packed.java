@@ -11,7 +11,7 @@ import org.adumbrate.geometry.Canvas;
 import org.adumbrate.underlay.HeldLight;
 import org.adumbrate.underlay.RegionMask;
 
-/** The arrays that a page composes a picture of, as bytes: shares in 16 bits, little end first; ink as red, green, blue, alpha. */
+/** The arrays that a page composes a picture of, as bytes: shares in 16 bits, little end first; ink as its channels and alpha. */
 final class Packed {
     private static final int MOST = 65535;
 
@@ -62,11 +62,15 @@ final class Packed {
         }
     }
 
-    /** A tile of ink. */
-    static byte[] tile(InkedTile tile) {
-        ByteBuffer bytes =
-                ByteBuffer.allocate(Math.toIntExact(4 * tile.box().size().count()));
-        tile.putTo(bytes);
+    /**
+     * A tile of ink.
+     *
+     * @param channels of the drawing: 1 or 3
+     */
+    static byte[] tile(InkedTile tile, int channels) {
+        long pixels = tile.box().size().count();
+        ByteBuffer bytes = ByteBuffer.allocate(Math.toIntExact((channels + 1) * pixels));
+        tile.putTo(bytes, channels);
         return bytes.array();
     }
 

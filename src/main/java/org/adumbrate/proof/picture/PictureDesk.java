@@ -103,18 +103,19 @@ public final class PictureDesk implements PictureSource {
     }
 
     private Map<String, Object> ink(SheetPicture picture, Holdings.Recipe held) {
+        int channels = picture.ink().all().channels();
         List<Object> tiles = new ArrayList<>();
         for (InkedTile tile : picture.ink().all().inked()) {
             PixelBox box = tile.box();
             tiles.add(List.of(
-                    held.name(tile.identity(), () -> Packed.tile(tile)),
+                    held.name(tile.identity(), () -> Packed.tile(tile, channels)),
                     box.left(),
                     box.top(),
                     box.width(),
                     box.height()));
         }
         Map<String, Object> ink = new LinkedHashMap<>();
-        ink.put("channels", picture.ink().all().channels());
+        ink.put("channels", channels);
         ink.put("tiles", tiles);
         return ink;
     }

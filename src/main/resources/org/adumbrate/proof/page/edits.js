@@ -14,6 +14,8 @@ export class Edits {
   constructor(sheet, drawing, said) {
     Object.assign(this, { sheet, drawing, said });
     this.queue = [];
+    /** The version that the last change made; what the program tells of it comes later. */
+    this.made = 0;
     this.busy = false;
     this.trial = null;
     this.trying = false;
@@ -54,11 +56,13 @@ export class Edits {
     this.next();
   }
 
-  undo() {
+  async undo() {
+    await this.sheet.reached(this.made);
     return this.step("/undo", this.sheet.state.undo);
   }
 
-  redo() {
+  async redo() {
+    await this.sheet.reached(this.made);
     return this.step("/redo", this.sheet.state.redo);
   }
 
@@ -70,19 +74,27 @@ export class Edits {
     });
   }
 
+  /** The version that a change is meant for. */
+  get version() {
+    return Math.max(this.sheet.state.version, this.made);
+  }
+
   async next() {
     if (this.busy || this.queue.length === 0) return;
     this.busy = true;
-    const { path, wish, key, began, settled } = this.queue.shift();
+    const { path, wish, edits, key, began, settled } = this.queue.shift();
     try {
-      const answer = await send(path, { version: this.sheet.state.version, ...wish, view: this.drawing.view(), coarse: true });
+      const answer = await send(path, { version: this.version, ...wish, view: this.drawing.view(), coarse: true });
       if (answer.ok) {
+        this.made = answer.version;
         if (this.hasRefused) this.said.hush();
         this.hasRefused = false;
         this.shown(answer, key, began);
-        await this.sheet.reached(answer.version);
+        const told = this.sheet.reached(answer.version).then(() => settled(path === "/text" ? answer : true));
+        if (!isStep(edits)) await told;
+      } else {
+        settled(path === "/text" ? answer : false);
       }
-      settled(path === "/text" ? answer : answer.ok);
       if (!answer.ok && (path !== "/text" || answer.stale)) this.refused(answer);
     } catch (failure) {
       settled(path === "/text" ? { ok: false, reasons: [] } : false);
@@ -129,7 +141,7 @@ export class Edits {
       const trial = this.trial;
       this.tried = trial;
       try {
-        const answer = await send("/edit", { version: this.sheet.state.version, edits: trial.edits, try: true, view: this.drawing.view(), coarse: true });
+        const answer = await send("/edit", { version: this.version, edits: trial.edits, try: true, view: this.drawing.view(), coarse: true });
         if (this.trial && answer.ok && answer.picture) this.measure(trial.key, trial.began, await this.drawing.take(answer.picture));
       } catch {
         this.trial = null;
@@ -142,7 +154,7 @@ export class Edits {
   /** Forgets what was tried and shows the sheet as it is written. */
   async letGo() {
     this.trial = null;
-    await send("/edit", { version: this.sheet.state.version, edits: [], try: true }).catch(() => null);
+    await send("/edit", { version: this.version, edits: [], try: true }).catch(() => null);
     return this.drawing.again();
   }
 
@@ -155,6 +167,11 @@ export class Edits {
     });
     return shown != null;
   }
+}
+
+/** Nothing but values set: keys stay what they are, so that the next change can be made before the text is told. */
+function isStep(edits) {
+  return edits?.every((edit) => edit.do === "set") === true;
 }
 
 /** Two settings of the same value: only the later counts. */

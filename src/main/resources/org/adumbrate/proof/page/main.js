@@ -51,9 +51,13 @@ sheet.on("unread", (reasons) => {
 sheet.on("selected", ({ from }) => { page.folding = from === "drawing"; });
 new Pointing(sheet, pane, page.overlay);
 const text = new TextPane(page, typing);
-page.visit = (key) => text.visit(key);
+page.visit = async (key) => {
+  await text.taken;
+  return text.visit(key);
+};
 /** What was added is what one goes on with: selected, its first value with the keyboard. */
-page.added = (key) => {
+page.added = async (key) => {
+  await text.taken;
   sheet.select(itemOf(key), "page");
   text.visit(key);
 };
@@ -100,7 +104,8 @@ function take(kind, told) {
 
 function ended() {
   hasEnded = true;
-  said.say("The program has ended. Everything is written in the sheet file; start it again to go on.", { urgent: true });
+  said.say(`The program has ended. ${edits.busy ? "It did not answer to the last change, which may not be written; all others are" : "Everything is written"} in the sheet file; start it again to go on.`, { urgent: true });
+  said.close();
   document.body.classList.add("ended");
 }
 

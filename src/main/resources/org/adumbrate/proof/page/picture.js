@@ -1,18 +1,23 @@
 import { ask } from "./server.js";
+import { painted } from "./timing.js";
 
 /**
- * The picture of the sheet on a canvas. It is composed beside the page, in a worker, of parts that the program hands out; what it shows equals what the
- * program delivers. Tells of `painted` (with `{whole, window, exact}`), and of `coarse` and `exact`.
+ * The picture of the sheet on a canvas. It is composed beside the page, in a worker, of parts that the program hands out; what it shows equals
+ * what the program delivers. Tells of `painted` (with `{whole, window, exact}`), of `coarse` and `exact`, and of `nothing`, where there is no
+ * picture to be had.
  */
 export class Picture extends EventTarget {
-  /** @param {HTMLCanvasElement} canvas shown by this from now on */
-  constructor(canvas) {
+  /**
+   * @param {HTMLCanvasElement} canvas shown by this from now on
+   * @param {HTMLCanvasElement} ground the whole sheet, as it was seen last; `ground` tells that there is something on it
+   */
+  constructor(canvas, ground) {
     super();
     this.worker = new Worker(new URL("./picture/worker.js", import.meta.url), { type: "module" });
     this.worker.addEventListener("message", (event) => this.hear(event.data));
     this.canvas = canvas;
-    const offscreen = canvas.transferControlToOffscreen();
-    this.worker.postMessage({ kind: "canvas", canvas: offscreen }, [offscreen]);
+    const [above, below] = [canvas, ground].map((one) => one.transferControlToOffscreen());
+    this.worker.postMessage({ kind: "canvas", canvas: above, ground: below }, [above, below]);
     this.waiting = new Map();
     this.turn = 0;
     this.asked = 0;
@@ -36,15 +41,21 @@ export class Picture extends EventTarget {
    */
   async take(recipe) {
     const turn = ++this.asked;
-    if (!recipe?.passes) return null;
-    const painted = await this.compose({ kind: "recipe", recipe });
-    if (painted?.lost) return turn === this.asked ? this.show(recipe) : null;
+    if (!recipe?.passes) {
+      this.dispatchEvent(new CustomEvent("nothing"));
+      return null;
+    }
+    const shown = await this.compose({ kind: "recipe", recipe });
+    if (shown?.lost) return turn === this.asked ? this.show(recipe) : null;
     this.recipe = recipe;
-    if (painted && !recipe.exact && turn === this.asked) this.refine(recipe, turn);
-    return painted;
+    if (shown && !recipe.exact) this.refine(recipe, turn);
+    return shown;
   }
 
+  /** Goes on to the exact picture, once the coarse one is on screen: making it takes the whole machine. */
   async refine(recipe, turn) {
+    await painted();
+    if (turn !== this.asked) return;
     const exact = await this.fetched(recipe, false, recipe.tried === true);
     if (turn === this.asked && exact?.passes) await this.take(exact);
   }
@@ -76,7 +87,11 @@ export class Picture extends EventTarget {
     });
   }
 
-  hear({ turn, detail }) {
+  hear({ turn, detail, ground }) {
+    if (ground) {
+      this.dispatchEvent(new CustomEvent("ground"));
+      return;
+    }
     const done = this.waiting.get(turn);
     this.waiting.delete(turn);
     if (detail && !detail.lost) {

@@ -5,6 +5,7 @@ export class Said {
   constructor(place) {
     this.place = place;
     this.timer = 0;
+    this.isClosed = false;
   }
 
   /**
@@ -13,6 +14,7 @@ export class Said {
    * @param {{urgent?: boolean, brief?: boolean, words?: [string, () => void][]}} [how] urgent in red; brief fades; words to answer with
    */
   say(text, { urgent = false, brief = false, words = [] } = {}) {
+    if (this.isClosed) return;
     clearTimeout(this.timer);
     const answers = words.map(([name, does]) => word(name, () => { this.hush(); does(); }));
     this.place.replaceChildren(el(urgent ? "p.urgent" : "p", {}, text, ...answers.flatMap((each) => [" ", each])));
@@ -20,7 +22,14 @@ export class Said {
   }
 
   hush() {
+    if (this.isClosed) return;
     clearTimeout(this.timer);
     this.place.replaceChildren();
+  }
+
+  /** What was said last was the last word. */
+  close() {
+    clearTimeout(this.timer);
+    this.isClosed = true;
   }
 }

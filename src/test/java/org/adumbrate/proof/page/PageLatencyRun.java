@@ -56,11 +56,11 @@ public final class PageLatencyRun {
         stepped("a pen's width", "pens.furniture.width");
         stepped("a person moved", "figures[0].foot[0]");
         stepped("a person turned", "figures[1].turn");
-        stepped("a region's corner", "regions.bed[0][0]");
+        stepped("a region's corner", "regions.bed.points[0][0]");
         stepped("a veil's opacity", "veils.trees.opacity");
         stepped("sun", "sun.azimuth");
-        seen("pan", k -> page.run("document.querySelector('#pane').focus()"), Keys.ARROW_LEFT, Keys.ARROW_RIGHT);
-        seen("zoom", k -> page.run("document.querySelector('#pane').focus()"), "+", "-");
+        panned();
+        zoomed();
         exports(sheet);
         page.complaints().forEach(System.out::println);
     }
@@ -106,31 +106,54 @@ public final class PageLatencyRun {
             edit.accept(k);
             quiet();
         }
-        tell(name, times(true), times(false));
+        tell(name, times("edit", true), times("edit", false));
     }
 
-    private List<Double> times(boolean exact) {
+    private List<Double> times(String name, boolean exact) {
         List<Double> times = new ArrayList<>();
         List<?> found = (List<?>) page.run(
-                "return performance.getEntriesByName('edit').filter((one) => one.detail.exact === arguments[0]).map((one) => one.duration)",
+                "return performance.getEntriesByName(arguments[0]).filter((one) => one.detail.exact === arguments[1]).map((one) => one.duration)",
+                name,
                 exact);
         found.forEach(time -> times.add(((Number) time).doubleValue()));
         return times;
     }
 
-    /** Views are no edits: from the key to the next picture that is painted. */
-    private void seen(String name, IntConsumer before, CharSequence there, CharSequence back)
-            throws InterruptedException {
+    /** Moves over the sheet, seen from near, to places that were not seen before. */
+    private void panned() throws InterruptedException {
+        for (int k = 0; k < 5; k++) {
+            seen("+");
+        }
         page.run("performance.clearMeasures()");
         for (int k = 0; k < edits; k++) {
-            before.accept(k);
-            page.press(k % 2 == 0 ? there : back);
-            quiet();
+            boolean isDown = k % 8 == 7;
+            boolean isRight = k / 8 % 2 == 0;
+            seen(isDown ? Keys.ARROW_DOWN : isRight ? Keys.ARROW_RIGHT : Keys.ARROW_LEFT);
         }
-        List<Double> times = new ArrayList<>();
-        List<?> found = (List<?>) page.run("return performance.getEntriesByName('view').map((one) => one.duration)");
-        found.forEach(time -> times.add(((Number) time).doubleValue()));
-        tell(name, times, List.of());
+        tell("pan", times("view", true), times("view", false));
+        page.press("0");
+        quiet();
+    }
+
+    /** Zooms in and out about other places each time. */
+    private void zoomed() throws InterruptedException {
+        List<Double> exact = new ArrayList<>();
+        List<Double> coarse = new ArrayList<>();
+        for (int k = 0; k < edits; k++) {
+            page.run("performance.clearMeasures()");
+            seen(k % 2 == 0 ? "+" : "-");
+            exact.addAll(times("view", true));
+            coarse.addAll(times("view", false));
+            seen(k % 4 < 2 ? Keys.ARROW_RIGHT : Keys.ARROW_DOWN);
+        }
+        tell("zoom", exact, coarse);
+    }
+
+    /** Views are no edits: a measure from the key to what is seen at once, and one to the exact picture. */
+    private void seen(CharSequence key) throws InterruptedException {
+        page.run("document.querySelector('#pane').focus()");
+        page.press(key);
+        quiet();
     }
 
     /** From the export's last byte to the picture, by the clock of this program. */

@@ -16,10 +16,11 @@ export class Pane extends EventTarget {
     this.sheet = sheet;
     this.element = document.getElementById("pane");
     this.canvas = document.getElementById("picture");
+    this.ground = document.getElementById("ground");
     this.paper = document.getElementById("paper");
     this.zooms = document.getElementById("zooms");
     this.coarse = document.getElementById("coarse");
-    this.picture = new Picture(this.canvas);
+    this.picture = new Picture(this.canvas, this.ground);
     this.painted = null;
     this.viewed = null;
     this.fits = true;
@@ -27,6 +28,9 @@ export class Pane extends EventTarget {
     this.showSoon = eachFrame(() => this.show());
     this.words();
     for (const kind of ["painted", "coarse", "exact"]) this.picture.addEventListener(kind, (event) => this.hear(kind, event.detail));
+    // what is on screen is as good as it gets
+    this.picture.addEventListener("nothing", () => { this.coarse.hidden = true; });
+    this.picture.addEventListener("ground", () => { this.ground.hidden = false; this.lay(); });
     new ResizeObserver(() => this.resized()).observe(this.element);
     this.watchDensity();
     sheet.on("scene", () => this.sized());
@@ -53,16 +57,22 @@ export class Pane extends EventTarget {
 
   /** Another view, shown at once as far as the picture at hand allows, then exactly. */
   go(view, fits = false) {
-    this.viewed ??= performance.now();
+    const began = performance.now();
+    this.viewed ??= began;
     this.view = view;
     this.fits = fits;
     this.lay();
     this.showSoon();
+    if (!this.ground.hidden) {
+      this.coarse.hidden = false;
+      measuredView(began, false);
+    }
     this.dispatchEvent(new CustomEvent("view"));
   }
 
   show() {
     const { seen } = this.view;
+    if (!seen) this.coarse.hidden = true;
     return seen && this.sheet.isSized ? this.picture.show(seen) : null;
   }
 
@@ -71,7 +81,7 @@ export class Pane extends EventTarget {
     const { density } = this.view.pane;
     const [width, height] = this.view.whole;
     this.paper.hidden = !this.sheet.isSized;
-    place(this.paper, [this.view.left / density, this.view.top / density, width / density, height / density]);
+    for (const each of [this.paper, this.ground]) place(each, [this.view.left / density, this.view.top / density, width / density, height / density]);
     this.canvas.hidden = !this.painted;
     if (this.painted) place(this.canvas, this.view.box(this.painted));
     for (const each of this.zooms.children) each.setAttribute("aria-pressed", String(this.isAt(each.textContent)));
@@ -86,10 +96,10 @@ export class Pane extends EventTarget {
     this.dispatchEvent(new CustomEvent(kind, { detail }));
   }
 
-  /** Leaves a measure of how long another view took, from the hand to the picture. */
+  /** Leaves a measure of how long another view took, from the hand to the exact picture. */
   arrived({ window, exact }) {
-    if (this.viewed === null || String(window) !== String(this.view.seen?.window)) return;
-    measuredView(this.viewed, exact);
+    if (this.viewed === null || !exact || String(window) !== String(this.view.seen?.window)) return;
+    measuredView(this.viewed, true);
     this.viewed = null;
   }
 

@@ -111,13 +111,14 @@ function spread(levels, from, to) {
 
 /** Lays ink over a row: levels that are multiplied by their alpha, source over, as encoded. */
 function over(levels, shown, { pixels, x: left, y: top, w }, y, from, to) {
-  let at = 4 * ((y - top) * w + from - left);
-  for (let x = from; x < to; x++, at += 4) {
-    const alpha = pixels[at + 3];
+  const step = shown === 1 ? 2 : 4;
+  let at = step * ((y - top) * w + from - left);
+  for (let x = from; x < to; x++, at += step) {
+    const alpha = pixels[at + step - 1];
     if (alpha === 0) continue;
     const rest = (255 - alpha) / 255;
     if (shown === 1) {
-      levels[x] = PARTS * pixels[at + 2] + rest * levels[x] + 0.5;
+      levels[x] = PARTS * pixels[at] + rest * levels[x] + 0.5;
     } else {
       const k = 3 * x;
       levels[k] = PARTS * pixels[at] + rest * levels[k] + 0.5;

@@ -22,7 +22,8 @@ export class Larder {
       needed.set(pass.id, { bytes: 2 * pixels * pass.channels, isInk: false });
       if (pass.amount) needed.set(pass.amount, { bytes: 2 * pixels, isInk: false });
     }
-    for (const [id, , , width, height] of recipe.ink.tiles) needed.set(id, { bytes: 4 * width * height, isInk: true });
+    const samples = recipe.ink.channels === 1 ? 2 : 4;
+    for (const [id, , , width, height] of recipe.ink.tiles) needed.set(id, { bytes: samples * width * height, isInk: true });
     const missing = [...needed.keys()].filter((id) => !this.held.has(id));
     if (missing.length > 0 && !(await this.fetch(missing, needed))) return false;
     this.recent.push(new Set(needed.keys()));

@@ -1,9 +1,15 @@
 import { Composer } from "./composer.js";
+import { Ground } from "./ground.js";
 import { Larder } from "./larder.js";
 
 /** Composes pictures one after the other; of those that wait only the last counts. */
+/** Milliseconds without anything to do, after which what is painted is laid into the ground. */
+const IDLE = 150;
+
 const larder = new Larder();
 let context = null;
+let ground = null;
+let laying = 0;
 let composer = null;
 let recipe = null;
 let next = null;
@@ -12,6 +18,7 @@ let busy = false;
 self.addEventListener("message", ({ data }) => {
   if (data.kind === "canvas") {
     context = data.canvas.getContext("2d", { alpha: false });
+    ground = new Ground(data.ground);
     return;
   }
   if (next) self.postMessage({ turn: next.turn, detail: null });
@@ -22,6 +29,7 @@ self.addEventListener("message", ({ data }) => {
 async function work() {
   if (busy) return;
   busy = true;
+  clearTimeout(laying);
   while (next) {
     const wish = next;
     next = null;
@@ -34,6 +42,7 @@ async function work() {
     self.postMessage({ turn: wish.turn, detail });
   }
   busy = false;
+  if (recipe?.exact) laying = setTimeout(() => ground.take(context.canvas, recipe) && self.postMessage({ ground: true }), IDLE);
 }
 
 function faded({ key, share }) {

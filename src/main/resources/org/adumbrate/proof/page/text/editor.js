@@ -33,7 +33,9 @@ export class TextPane {
     const { sheet } = page;
     this.view.dom.addEventListener("mouseover", (event) => this.over(event));
     this.view.dom.addEventListener("mouseleave", () => sheet.mark(null, "text"));
-    sheet.on("state", () => this.toldSoon());
+    /** Resolves once the text shows what the program told last. */
+    this.taken = Promise.resolve();
+    sheet.on("state", () => { this.taken = this.toldSoon(); });
     for (const kind of ["findings", "selected", "unread", "scene"]) sheet.on(kind, () => this.again());
     sheet.on("marked", ({ key, from }) => this.mark(from === "text" ? null : key));
     sheet.on("selected", ({ key, from }) => { if (key && from === "drawing") this.reveal(key); });
