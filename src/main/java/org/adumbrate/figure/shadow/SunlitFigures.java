@@ -1,5 +1,8 @@
 package org.adumbrate.figure.shadow;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -7,6 +10,8 @@ import java.util.Optional;
 import org.adumbrate.geometry.Canvas;
 import org.adumbrate.perspective.SunDirection;
 import org.adumbrate.perspective.View;
+import org.adumbrate.raster.Halt;
+import org.adumbrate.raster.OrderedStrips;
 
 /**
  * Figures in the sun and what their shadows fall on, made ready once for canvases of any scale and window. Never changed, and safe for
@@ -34,28 +39,60 @@ public final class SunlitFigures {
      * @param castings figures and what their shadows fall on; where several fall on one place the darkest counts
      */
     public static SunlitFigures of(View view, SunDirection sun, List<Casting> castings) {
-        return new SunlitFigures(view, sun, List.of()).with(castings);
-    }
-
-    /** The same view and sun with other figures; those that are among these already, and what shadows fall on, are not made again. */
-    public SunlitFigures with(List<Casting> castings) {
-        if (!(sun.z() > 0)) {
-            return new SunlitFigures(view, sun, List.of());
+        try {
+            return of(view, sun, castings, Halt.NEVER);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException("nothing halts it, and nothing is read", impossible);
         }
-        return new SunlitFigures(view, sun, castings.stream().map(this::ready).toList());
     }
 
-    private Lit ready(Casting casting) {
+    /**
+     * As {@link #of(View, SunDirection, List)}.
+     *
+     * @param halt ends the work
+     */
+    public static SunlitFigures of(View view, SunDirection sun, List<Casting> castings, Halt halt) throws IOException {
+        return new SunlitFigures(view, sun, List.of()).with(sun, castings, halt);
+    }
+
+    /**
+     * The same view with other figures or another sun. What shadows fall on is not made ready again, nor are figures that are among these in
+     * the same sun.
+     *
+     * @param halt ends the work
+     */
+    public SunlitFigures with(SunDirection other, List<Casting> castings, Halt halt) throws IOException {
+        List<Lit> ready = new ArrayList<>();
+        if (other.z() > 0) {
+            for (Casting casting : castings) {
+                ready.add(ready(other, casting, halt));
+            }
+        }
+        return new SunlitFigures(view, other, ready);
+    }
+
+    private Lit ready(SunDirection other, Casting casting, Halt halt) throws IOException {
         Optional<Lit> before = lit.stream()
                 .filter(known -> known.casting.receiver().equals(casting.receiver()))
                 .findFirst();
+        halt.check();
         FacetSource facets = before.map(Lit::facets).orElseGet(() -> FacetSource.of(casting.receiver(), view));
         Map<StandingSolid, SunFigure> known = new HashMap<>();
-        before.ifPresent(same -> same.figures.forEach(figure -> known.put(figure.figure(), figure)));
-        SunFrame frame = SunFrame.of(sun);
-        List<SunFigure> figures = casting.figures().parallelStream()
-                .map(figure -> known.containsKey(figure) ? known.get(figure) : SunFigure.of(figure, frame, facets))
-                .toList();
+        if (other.equals(sun)) {
+            before.ifPresent(same -> same.figures.forEach(figure -> known.put(figure.figure(), figure)));
+        }
+        SunFrame frame = SunFrame.of(other);
+        List<SunFigure> figures = new ArrayList<>();
+        OrderedStrips.<Object, SunFigure>run(
+                casting.figures().size(),
+                Runtime.getRuntime().availableProcessors(),
+                () -> frame,
+                (same, k) -> {
+                    halt.check();
+                    StandingSolid figure = casting.figures().get(k);
+                    return known.containsKey(figure) ? known.get(figure) : SunFigure.of(figure, frame, facets);
+                },
+                (k, figure) -> figures.add(figure));
         return new Lit(casting, facets, figures);
     }
 

@@ -64,13 +64,14 @@ record FigureShadows(List<Object> content, SunlitFigures lit) implements FigureL
                 List.of(scene.view(), sun, receivers, standing), lit(scene, sun, receivers, castings, run));
     }
 
-    /** Begins with the figures that stood in the same place and sun before: those that stand there still are ready. */
+    /** Begins with the figures that stood in the same place before: those that stand there still, in the same sun, are ready. */
     private static SunlitFigures lit(
-            Scene scene, SunDirection sun, List<Object> receivers, List<Casting> castings, Run run) {
-        List<Object> place = List.of(scene.view(), sun, receivers);
-        SunlitFigures lit = run.find(Part.FIGURE_LIGHT, SunlitFigures.class, place)
-                .map(before -> before.with(castings))
-                .orElseGet(() -> SunlitFigures.of(scene.view(), sun, castings));
+            Scene scene, SunDirection sun, List<Object> receivers, List<Casting> castings, Run run) throws IOException {
+        List<Object> place = List.of(scene.view(), receivers);
+        Optional<SunlitFigures> before = run.find(Part.FIGURE_LIGHT, SunlitFigures.class, place);
+        SunlitFigures lit = before.isPresent()
+                ? before.get().with(sun, castings, run::step)
+                : SunlitFigures.of(scene.view(), sun, castings, run::step);
         run.keep(Part.FIGURE_LIGHT, SunlitFigures.class, place, lit);
         return lit;
     }

@@ -3,6 +3,7 @@ package org.adumbrate.figure.shadow;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +22,7 @@ import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.Tiling;
 import org.adumbrate.perspective.SunDirection;
 import org.adumbrate.perspective.View;
+import org.adumbrate.raster.Halt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -251,13 +253,27 @@ class FigureShadowTest {
     }
 
     @Test
-    void figuresThatAreReadyAlreadyCastAsThoseThatAreMadeReady() {
+    void figuresThatAreReadyAlreadyCastAsThoseThatAreMadeReady() throws IOException {
         SunDirection sun = SunDirection.of(200, 25, 0);
         Canvas whole = Canvas.whole(SHEET, CANVAS);
         List<StandingSolid> fewer = CROWD.subList(1, CROWD.size());
         SunlitFigures before = SunlitFigures.of(VIEW, sun, List.of(new Casting(GROUND, CROWD)));
-        float[] again = all(before.with(List.of(new Casting(GROUND, fewer))).on(whole));
+        float[] again = all(before.with(sun, List.of(new Casting(GROUND, fewer)), Halt.NEVER)
+                .on(whole));
         assertThat(again).isEqualTo(all(shadow(sun, GROUND, fewer)));
         assertThat(again).isNotEqualTo(WHOLE_EVENING);
+    }
+
+    @Test
+    void figuresInAnotherSunCastAsThoseThatStoodInNone() throws IOException {
+        SunDirection noon = SunDirection.of(180, 60, 0);
+        Canvas whole = Canvas.whole(SHEET, CANVAS);
+        List<Casting> castings = List.of(new Casting(GROUND, CROWD));
+        SunlitFigures evening = SunlitFigures.of(VIEW, SunDirection.of(200, 25, 0), castings);
+        assertThat(all(evening.with(noon, castings, Halt.NEVER).on(whole))).isEqualTo(all(shadow(noon, GROUND, CROWD)));
+        assertThat(evening.with(SunDirection.of(180, -5, 0), castings, Halt.NEVER)
+                        .with(noon, castings, Halt.NEVER)
+                        .on(whole))
+                .satisfies(light -> assertThat(all(light)).isEqualTo(all(shadow(noon, GROUND, CROWD))));
     }
 }
