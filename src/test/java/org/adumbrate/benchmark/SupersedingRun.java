@@ -63,8 +63,7 @@ public final class SupersedingRun {
         edits.put(
                 "region's corner",
                 k -> new Edit.Set(
-                        "regions.bed",
-                        "[[" + (350.0 + k / 500.0) + ", 214.5], [430, 214.5], [430, 223], [366, 223]]"));
+                        "regions.bed", "[[" + (350.0 + k / 500.0) + ", 214.5], [430, 214.5], [430, 223], [366, 223]]"));
         edits.put("sun", k -> new Edit.Set("sun.azimuth", String.valueOf(150 + k / 80.0)));
         edits.put("all of it", k -> new Edit.Set("size", (431 + k / 500.0) + " x 279.4 mm"));
         return edits;
@@ -136,7 +135,8 @@ public final class SupersedingRun {
     private static void picture(Edition edition) throws IOException, Refusal {
         edition.make((sheet, run) -> {
             PixelSize whole = sheet.size().pixelsAt(WIDTH * 25.4 / sheet.size().widthMm());
-            return SheetPicture.of(sheet, Canvas.whole(sheet.size(), whole), run).levels(run);
+            return SheetPicture.of(sheet, Canvas.whole(sheet.size(), whole), run)
+                    .levels(run);
         });
     }
 }

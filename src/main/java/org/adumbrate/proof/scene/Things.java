@@ -74,12 +74,23 @@ final class Things {
 
     private void passes() {
         for (PreparedPass pass : prepared.passes().prepared()) {
-            String key = pass.request().key();
-            add(key, "pass", key.substring(key.indexOf('.') + 1), Optional.of(extent(pass.placement())));
+            pass(pass.request().key(), extent(pass.placement()));
         }
         prepared.drawing()
                 .flatMap(drawing -> drawing.scene().depth())
-                .ifPresent(depth -> add("passes.depth", "pass", "depth", Optional.of(extent(depth.placement()))));
+                .ifPresent(depth -> pass("passes.depth", extent(depth.placement())));
+    }
+
+    /** With two corners of its frame, be it stated or found: to move one is to state it. */
+    private void pass(String key, Extent frame) {
+        Map<String, Object> thing = thing(key, "pass", key.substring(key.indexOf('.') + 1), Optional.of(frame));
+        thing.put(
+                "points",
+                List.of(
+                        SheetPoints.json(new SheetPoint(frame.left(), frame.top())),
+                        SheetPoints.json(new SheetPoint(frame.right(), frame.bottom()))));
+        thing.put("pointKeys", List.of(key + ".frame"));
+        things.add(thing);
     }
 
     static Extent extent(Placement placement) {

@@ -72,14 +72,16 @@ export class Sheet extends EventTarget {
     return this.thing(key) !== undefined || this.state.values.some((value) => value.written && within(value.key, key));
   }
 
-  /** All that is drawn for a key: height lines share theirs. */
+  /** All that is drawn for a key: height lines share theirs; of what has but one part that is drawn, as the sun's sample, this. */
   things(key) {
-    return this.scene.things.filter((thing) => thing.key === key);
+    const exact = this.scene.things.filter((thing) => thing.key === key);
+    const parts = exact.length ? exact : this.scene.things.filter((thing) => within(thing.key, key));
+    return exact.length || parts.length === 1 ? parts : [];
   }
 
   /** What is drawn for a key, if it can be pointed at. */
   thing(key) {
-    return this.scene.things.find((thing) => thing.key === key);
+    return this.things(key)[0];
   }
 
   /** Chooses a key, or nothing. */

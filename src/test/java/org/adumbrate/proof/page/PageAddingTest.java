@@ -118,6 +118,51 @@ class PageAddingTest extends ProofPageTest {
     }
 
     @Test
+    void theCutIsChosenByItsLines() {
+        choose("a cut", "#0a64c8");
+        page.await(() -> page.focused().equals("cut.outline"));
+        assertThat(read()).containsPattern("(?s)cut:\\s.*#0a64c8");
+    }
+
+    @Test
+    void aVeilIsChosenByItsLines() {
+        choose("a veil", "#00a03c");
+        page.await(() -> page.focused().startsWith("veils.veil"));
+        page.awaitLine("veil:", "opacity: 40");
+    }
+
+    @Test
+    void birdsFlyInARegionThatIsThere() {
+        offer("birds");
+        page.await(() -> page.has("#lists [role=option]"));
+        page.press(Keys.ENTER);
+        page.await(() -> page.has("#lists [role=option][aria-label='bed']"));
+        page.find("#lists [role=option][aria-label='bed']").click();
+        page.await(() -> page.has("#text [data-item^='birds.']"));
+    }
+
+    @Test
+    void heightLinesAreChosenByTheirColour() {
+        choose("height lines", "#00a03c");
+        page.awaitLine("heights:", "height: 1.65 m");
+    }
+
+    @Test
+    void theCameraIsAskedForWhatOnlyThePersonKnows() throws IOException {
+        page.restore(PageSheet.TEXT.replaceAll("(?m)^camera:.*\\n", ""));
+        offer("the camera");
+        page.await(() -> page.has("#lists .entry input, input.entry, .entry"));
+        page.press("85 mm", Keys.ENTER);
+        page.awaitLine("camera:", "focal: 85 mm");
+    }
+
+    private void choose(String word, String color) {
+        offer(word);
+        page.await(() -> page.has("#lists [role=option][aria-label='" + color + "']"));
+        page.find("#lists [role=option][aria-label='" + color + "']").click();
+    }
+
+    @Test
     void plantsGrowOnTheFloorOfThoseBesideThem() throws IOException {
         page.restore(PageSheet.TEXT.replace("[40, 64], floor: yard", "[40, 64], floor: step"));
         offer("planting");

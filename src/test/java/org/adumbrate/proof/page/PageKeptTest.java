@@ -65,6 +65,34 @@ class PageKeptTest extends ProofPageTest {
         assertThat(page.find("#results a").getDomAttribute("rel")).isEqualTo("noopener");
     }
 
+    @Test
+    void aDeliveryIsStopped() throws IOException {
+        page.restore(PageSheet.TEXT
+                .replace("resolution: 100", "resolution: 1200")
+                .replace("preview: { file: out/preview.png, width: 200 px }", "flat: out/stopped.tif"));
+        page.find("#deeds .deliver").click();
+        page.await(() -> page.has("#results .progress"));
+        page.find("#results .word").click();
+        page.await(() -> page.find("#results").getText().contains("Stopped"));
+        assertThat(page.file().resolveSibling("out/stopped.tif")).doesNotExist();
+        assertThat(page.find("#deeds .deliver").getDomAttribute("aria-disabled"))
+                .isNull();
+    }
+
+    @Test
+    void aChangeMeantForAnotherTextIsToldAndNotForced() throws IOException {
+        page.focus("passes.shadow.opacity");
+        page.run(
+                "window.fetch = ((fetch) => (path, how) => path === '/edit'"
+                        + " ? fetch(path, { ...how, body: how.body.replace(/\"version\":\\d+/, '\"version\":1') }) : fetch(path, how))(window.fetch)");
+        page.press(Keys.ARROW_UP);
+        page.await(() -> page.said().contains("was changed elsewhere"));
+        page.await(() -> page.valueText("passes.shadow.opacity").equals("60"));
+        assertThat(page.text()).isEqualTo(PageSheet.TEXT);
+        page.driver().navigate().refresh();
+        page.awaitShown();
+    }
+
     @ParameterizedTest
     @CsvSource({"1280, 800, 1", "2560, 1440, 1", "1280, 800, 2"})
     void itIsWithinReachOfAll(int width, int height, double density) throws IOException {

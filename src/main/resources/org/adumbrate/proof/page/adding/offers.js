@@ -3,6 +3,7 @@ import { choose } from "../controls/list.js";
 import { typeOver } from "../controls/entry.js";
 import { said, section, steps } from "../keys.js";
 import { addFigure, addScatter } from "./entourage.js";
+import { addHeights } from "./heights.js";
 import { beginning, OUTPUTS } from "./beginnings.js";
 import { freeName } from "./names.js";
 import { addSun } from "./sun.js";
@@ -28,7 +29,7 @@ export function begin(value, page, anchor) {
   };
   if (text !== null) write(text);
   else if (value.words.length && value.type !== "output") choose(anchor, value.words.map((name) => ({ name, does: () => write(name) })), { label: said(value.key) });
-  else typeOver(anchor, "", { label: said(value.key), isFresh: true, hint: value.meaning, done: write });
+  else asked(page, anchor, value);
 }
 
 /**
@@ -51,6 +52,8 @@ const OFFERS = {
     does: () => add(page, "pens", freeName(page.sheet, "pens", `pen-${color.replace("#", "")}`), `{ color: "${color}", width: 0.18 mm }`, "width"),
   })),
   cut: (page) => has(page, "cut") ? [] : [{ text: "a cut", does: (anchor) => choose(anchor, page.sheet.colors().filter((color) => color.startsWith("#")).map((color) => ({ name: color, does: async () => { if (await page.edits.set("cut", `{ color: "${color}", hatch: ${beginning({ key: "cut.hatch" }, page.sheet)} }`)) page.visit("cut.outline"); } })), { label: "lines around the cut" }) }],
+  camera: (page) => has(page, "camera") ? [] : [{ text: "the camera", does: (anchor) => typeOver(anchor, "", { label: "focal length in mm of the sheet", isFresh: true, hint: "focal length in mm of the sheet", done: async (typed) => { if (await page.edits.set("camera.focal", typed)) page.visit("camera.focal"); } }) }],
+  heights: (page) => has(page, "heights") ? [] : [{ text: "height lines", does: (anchor) => addHeights(page, anchor) }],
   sun: (page) => has(page, "sun") ? [] : [{ text: "the sun", does: (anchor) => addSun(page, anchor) }],
   veils: (page) => [{ text: has(page, "veils") ? "another veil" : "a veil", does: (anchor) => choose(anchor, page.sheet.colors().filter((color) => color.startsWith("#")).map((color) => ({ name: color, does: () => add(page, "veils", freeName(page.sheet, "veils", "veil"), `{ color: "${color}", fill: white, opacity: 40 }`, "opacity") })), { label: "lines that the veil fills" }) }],
   figures: (page) => [{ text: has(page, "figures") ? "another person" : "a person", does: (anchor) => addFigure(page, anchor) }],
@@ -61,6 +64,11 @@ const OFFERS = {
 
 function has(page, name) {
   return page.sheet.state.values.some((value) => value.written && section(value.key) === name);
+}
+
+/** Asks for a value that only the person knows. */
+function asked(page, anchor, value) {
+  typeOver(anchor, "", { label: said(value.key), isFresh: true, hint: value.meaning, done: async (typed) => { if (await page.edits.set(value.key, typed)) page.visit(value.key); } });
 }
 
 /** Parts of a section that have their own key and are not written. */

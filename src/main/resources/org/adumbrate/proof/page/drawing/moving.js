@@ -1,6 +1,6 @@
 import { ask } from "../server.js";
 import { hint } from "./pane.js";
-import { spots, spotAt } from "./spots.js";
+import { spots, spotAt, written } from "./spots.js";
 
 /**
  * Moves what is selected: by dragging a handle or the thing itself, and by keys. While a drag goes on the sheet is shown
@@ -27,7 +27,7 @@ export class Moving {
   }
 
   down(event) {
-    if (event.button !== 0) return;
+    if (event.button !== 0 || this.pane.takesPaper) return;
     const handle = event.target.closest("[data-handle]");
     const body = event.target.closest("[data-key]");
     if (body) {
@@ -54,7 +54,7 @@ export class Moving {
     grip.isMoving = true;
     grip.began = event.timeStamp;
     this.put(to);
-    if (!grip.spot.isFoot && !event.altKey) this.snap(to);
+    if (!grip.spot.isFoot && !grip.spot.isWhole && !event.altKey) this.snap(to);
   }
 
   put(place) {
@@ -62,8 +62,8 @@ export class Moving {
     grip.place = place.map((side) => Math.round(side * 10) / 10);
     this.overlay.moved.set(grip.spot.id, grip.place);
     this.overlay.drawSoon();
-    this.sheet.tell("moving", { key: grip.spot.key, place: grip.place });
-    this.edits.try([{ do: "set", key: grip.spot.key, value: grip.spot.written(grip.place) }], grip.spot.key, grip.began);
+    this.sheet.tell("moving", { key: grip.spot.key, numbers: grip.spot.numbers(grip.place) });
+    this.edits.try([{ do: "set", key: grip.spot.key, value: written(grip.spot, grip.place) }], grip.spot.key, grip.began);
   }
 
   /** Onto the nearest end, crossing or line, where one is near. */
@@ -120,7 +120,7 @@ export class Moving {
     const place = [x + dx, y + dy].map((side) => Math.round(side * 100) / 100);
     this.overlay.moved.set(spot.id, place);
     this.overlay.drawSoon();
-    this.sheet.tell("moving", { key: spot.key, place });
+    this.sheet.tell("moving", { key: spot.key, numbers: spot.numbers(place) });
     await this.write(spot, place, began);
     return true;
   }
@@ -128,7 +128,7 @@ export class Moving {
   /** Writes a place; until all that is on its way is written, things are shown where the hand has put them. */
   async write(spot, place, began) {
     this.nudges += 1;
-    const done = await this.edits.set(spot.key, spot.written(place), began);
+    const done = await this.edits.set(spot.key, written(spot, place), began);
     this.nudges -= 1;
     if (!done && this.nudges === 0) this.settle();
   }

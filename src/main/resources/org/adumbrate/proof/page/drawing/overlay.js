@@ -87,8 +87,9 @@ export class Overlay {
 
   box(thing) {
     if (thing.kind !== "pass" || thing.points?.length !== 2) return thing.box;
-    const [one, other] = thing.points.map((place, k) => this.spot(`${thing.pointKeys[k]}#${k}`, place));
-    return [...one, ...other];
+    const [one, other, middle] = spots(thing).map((spot) => spotAt(this, spot));
+    const [dx, dy] = middle.map((side, k) => side - (thing.points[0][k] + thing.points[1][k]) / 2);
+    return [one[0] + dx, one[1] + dy, other[0] + dx, other[1] + dy];
   }
 
   horizon(height) {

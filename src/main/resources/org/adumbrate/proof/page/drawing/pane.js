@@ -24,6 +24,8 @@ export class Pane extends EventTarget {
     this.painted = null;
     this.viewed = null;
     this.fits = true;
+    /** True while the hand takes hold of the paper, not of what is drawn on it. */
+    this.takesPaper = false;
     this.view = new View(sheet.size, this.size()).fitted();
     this.showSoon = eachFrame(() => this.show());
     this.words();

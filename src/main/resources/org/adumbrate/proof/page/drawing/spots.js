@@ -1,15 +1,19 @@
 /**
- * The spots of a thing that can be taken hold of: each with the key that it writes and how a place is written there.
+ * The spots of a thing that can be taken hold of: each with the key that it writes and the numbers that are written there for a place.
  *
- * @typedef {{key: string, id: string, place: [number, number], isFoot: boolean, name: string, written: (place: [number, number]) => string}} Spot
+ * @typedef {{key: string, id: string, place: [number, number], isFoot: boolean, isWhole: boolean, name: string, numbers: (place: [number, number]) => number[]}} Spot
  */
 
 /** @returns {Spot[]} */
 export function spots(thing) {
   if (thing.kind === "pass" && thing.points?.length === 2 && thing.pointKeys) return frame(thing);
-  const corners = (thing.pointKeys ?? []).map((key, k) => ({ key, id: key, place: thing.points[k], isFoot: false, name: `corner ${k + 1}`, written: point }));
+  const corners = (thing.pointKeys ?? []).map((key, k) => spot({ key, place: thing.points[k], name: `corner ${k + 1}` }));
   if (corners.length) return corners;
-  return thing.foot && thing.kind === "figure" ? [{ key: `${thing.key}.foot`, id: `${thing.key}.foot`, place: thing.foot, isFoot: true, name: "foot", written: point }] : [];
+  return thing.foot && thing.kind === "figure" ? [spot({ key: `${thing.key}.foot`, place: thing.foot, isFoot: true, name: "foot" })] : [];
+}
+
+function spot({ key, id = key, place, name, isFoot = false, isWhole = false, numbers = (at) => at }) {
+  return { key, id, place, name, isFoot, isWhole, numbers };
 }
 
 /** Where a spot is now, dragged or not. */
@@ -17,14 +21,22 @@ export function spotAt(overlay, spot) {
   return overlay.spot(spot.id, spot.place);
 }
 
+/** The frame of a pass: two corners, each of which changes its size, and its middle, which takes it along. */
 function frame(thing) {
   const [[left, top], [right, bottom]] = thing.points;
-  const key = thing.pointKeys[0];
-  const row = (l, t, r, b) => `[${[l, t, Math.max(1, r - l), Math.max(1, b - t)].map(short).join(", ")}]`;
+  const [key] = thing.pointKeys;
+  const sides = (l, t, r, b) => [l, t, Math.max(1, r - l), Math.max(1, b - t)];
+  const [width, height] = [right - left, bottom - top];
   return [
-    { key, id: `${key}#0`, place: [left, top], isFoot: false, name: "upper left corner", written: ([x, y]) => row(x, y, right, bottom) },
-    { key, id: `${key}#1`, place: [right, bottom], isFoot: false, name: "lower right corner", written: ([x, y]) => row(left, top, x, y) },
+    spot({ key, id: `${key}#0`, place: [left, top], name: "upper left corner", numbers: ([x, y]) => sides(x, y, right, bottom) }),
+    spot({ key, id: `${key}#1`, place: [right, bottom], name: "lower right corner", numbers: ([x, y]) => sides(left, top, x, y) }),
+    spot({ key, id: `${key}#2`, place: [left + width / 2, top + height / 2], isWhole: true, name: "frame", numbers: ([x, y]) => sides(x - width / 2, y - height / 2, x + width / 2, y + height / 2) }),
   ];
+}
+
+/** The numbers of a place as the sheet file writes them. */
+export function written(spot, place) {
+  return `[${spot.numbers(place).map(short).join(", ")}]`;
 }
 
 /** A point as the sheet file writes it. */

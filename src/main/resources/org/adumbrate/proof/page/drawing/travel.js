@@ -1,7 +1,6 @@
 /** Zooming and panning by wheel, pinch, drag and keys. */
 export function travel(pane, element) {
   const held = new Map();
-  let isSpace = false;
   let pinch = null;
 
   element.addEventListener("wheel", (event) => {
@@ -13,7 +12,7 @@ export function travel(pane, element) {
 
   element.addEventListener("pointerdown", (event) => {
     const onPaper = !event.target.closest("[data-key], [data-handle], button");
-    if (!(onPaper || isSpace || event.button === 1) || pane.isBusy?.()) return;
+    if (!(onPaper || pane.takesPaper || event.button === 1) || pane.isBusy?.()) return;
     if (event.button > 1) return;
     held.set(event.pointerId, { from: pane.place(event), last: pane.place(event) });
     element.setPointerCapture(event.pointerId);
@@ -48,7 +47,7 @@ export function travel(pane, element) {
 
   element.addEventListener("keydown", (event) => {
     if (event.key === " " && event.target === element) {
-      isSpace = true;
+      pane.takesPaper = true;
       event.preventDefault();
     }
     if (event.ctrlKey || event.metaKey || event.altKey) return;
@@ -61,7 +60,7 @@ export function travel(pane, element) {
     else return;
     event.preventDefault();
   });
-  window.addEventListener("keyup", (event) => { if (event.key === " ") isSpace = false; });
+  window.addEventListener("keyup", (event) => { if (event.key === " ") pane.takesPaper = false; });
 }
 
 function spread(held) {

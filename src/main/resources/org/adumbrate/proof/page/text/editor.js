@@ -76,7 +76,7 @@ export class TextPane {
       element.classList.remove("moving");
       if (!moving) element.control.show(element.control.value.value);
     }
-    moving?.place.forEach((side, k) => {
+    moving?.numbers.forEach((side, k) => {
       const element = this.element(`${moving.key}[${k}]`);
       element?.classList.add("moving");
       element?.control.show(String(Number(side.toFixed(2))));

@@ -3,7 +3,8 @@ import { el } from "../dom.js";
 import { isAdjustable } from "../controls/controls.js";
 import { typeOver } from "../controls/entry.js";
 import { itemOf } from "../items.js";
-import { holder, last, section, steps } from "../keys.js";
+import { last, section, steps } from "../keys.js";
+import { canBeNamed, order, place, shift } from "./order.js";
 import { Made } from "./widgets.js";
 
 /**
@@ -36,8 +37,14 @@ function button(item, text, isChosen, isNumber, page) {
   const { sheet, edits } = page;
   const made = el(isNumber ? "span.handle.number" : "span.handle.key", { role: "button", tabindex: 0, "data-item": item, "aria-pressed": String(isChosen), "aria-label": `${isNumber ? `${section(item)} ` : ""}${text}` }, text);
   const choose = () => sheet.select(sheet.selected === item ? null : item, "text");
-  made.addEventListener("pointerdown", (event) => { event.preventDefault(); event.stopPropagation(); made.focus({ preventScroll: true }); });
-  made.addEventListener("click", choose);
+  made.addEventListener("pointerdown", (event) => {
+    event.preventDefault();
+    event.stopPropagation();
+    made.focus({ preventScroll: true });
+    if (event.button === 0) drag(made, item, event, page, choose);
+  });
+  // without a pointer, as by a screen reader
+  made.addEventListener("click", (event) => { if (event.detail === 0) choose(); });
   made.addEventListener("keydown", (event) => {
     if (event.altKey && (event.key === "ArrowUp" || event.key === "ArrowDown")) shift(item, event.key === "ArrowUp" ? -1 : 1, sheet, edits, event.timeStamp);
     else if (event.ctrlKey || event.metaKey || event.altKey) return;
@@ -53,26 +60,48 @@ function button(item, text, isChosen, isNumber, page) {
   return made;
 }
 
+/** Takes an item to another place among its like; a hand that does not move chooses it. */
+function drag(made, item, { clientY, timeStamp }, { sheet, edits }, choose) {
+  const others = order(item, sheet).filter((other) => other !== item).map(named).filter(Boolean);
+  let to = null;
+  const mark = () => others.forEach((other, k) => {
+    other.classList.toggle("before", to === k);
+    other.classList.toggle("after", to === others.length && k === others.length - 1);
+  });
+  const move = (event) => {
+    if (to === null && Math.abs(event.clientY - clientY) < 6) return;
+    to = others.filter((other) => other.getBoundingClientRect().bottom < event.clientY).length;
+    mark();
+  };
+  const end = (event) => {
+    for (const [kind, hear] of hears) window.removeEventListener(kind, hear, true);
+    const wanted = event.type === "pointerup" ? to : -1;
+    to = null;
+    mark();
+    if (wanted === null) choose();
+    else if (wanted >= 0) place(item, wanted, sheet, edits, timeStamp);
+  };
+  const escape = (event) => {
+    if (event.key !== "Escape") return;
+    event.preventDefault();
+    event.stopPropagation();
+    end(event);
+  };
+  const hears = [["pointermove", move], ["pointerup", end], ["pointercancel", end], ["keydown", escape]];
+  for (const [kind, hear] of hears) window.addEventListener(kind, hear, true);
+}
+
+function named(item) {
+  return document.querySelector(`#text [data-item="${CSS.escape(item)}"]`);
+}
+
 function beside(made, ways) {
   const all = [...document.querySelectorAll("#text .handle")];
   return all[all.indexOf(made) + ways];
 }
 
-/** Another place in the order, by so many places. */
-export function shift(item, ways, sheet, edits, began) {
-  const inside = holder(item);
-  const order = last(item).startsWith("[") ? [...new Set(sheet.state.values.filter((value) => value.written && value.key.startsWith(`${inside}[`)).map((value) => itemOf(value.key)))] : sheet.names(inside).map((name) => `${inside}.${name}`);
-  const at = order.indexOf(item);
-  const to = at + ways;
-  if (!inside || at < 0 || to < 0 || to >= order.length) return;
-  edits.make([{ do: "move", key: item, index: to }], item, began).then((done) => {
-    if (done && last(item).startsWith("[")) sheet.select(`${inside}[${to}]`, "text");
-    document.querySelector(`#text [data-item="${CSS.escape(last(item).startsWith("[") ? `${inside}[${to}]` : item)}"]`)?.focus();
-  });
-}
-
 function rename(made, item, edits) {
   const name = last(item);
-  if (!holder(item) || name.startsWith("[")) return;
+  if (!canBeNamed(item)) return;
   typeOver(made, name, { label: `another name for ${name}`, done: (typed) => typed !== name && edits.make([{ do: "rename", key: item, name: typed }], item) });
 }
