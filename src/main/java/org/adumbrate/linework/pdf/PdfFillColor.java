@@ -1,6 +1,7 @@
 package org.adumbrate.linework.pdf;
 
 import java.util.Optional;
+import org.adumbrate.geometry.Srgb;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDResources;
 
@@ -27,6 +28,12 @@ final class PdfFillColor {
     /** The first colour of a space. */
     static PdfFillColor in(COSName space, PDResources resources) {
         return new PdfFillColor(space, new float[0], Optional.empty(), resources);
+    }
+
+    /** A colour as it is. */
+    static PdfFillColor of(Srgb color) {
+        float[] components = {color.red() / 255f, color.green() / 255f, color.blue() / 255f};
+        return new PdfFillColor(COSName.DEVICERGB, components, Optional.empty(), new PDResources());
     }
 
     /** Another colour of the same space. */

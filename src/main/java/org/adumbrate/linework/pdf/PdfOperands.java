@@ -51,6 +51,21 @@ record PdfOperands(List<COSBase> values) {
         return kind.cast(value);
     }
 
+    /** The last value. */
+    COSBase last() throws IOException {
+        if (values.isEmpty()) {
+            throw new IOException("an operator has no operand and needs one");
+        }
+        return values.get(values.size() - 1);
+    }
+
+    /** Requires something that may be a colour: numbers, the name of a pattern, or both. */
+    void requireColor() throws IOException {
+        if (!endWithName() && (values.isEmpty() || !(values.get(0) instanceof COSNumber))) {
+            throw new IOException("a colour is set and none is stated");
+        }
+    }
+
     /** True if the last value is a name. */
     boolean endWithName() {
         return !values.isEmpty() && values.get(values.size() - 1) instanceof COSName;
