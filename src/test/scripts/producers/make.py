@@ -16,6 +16,7 @@ import argparse
 
 import libraries
 import programs
+import raw
 import rewritten
 from scene import Book, Scene
 
@@ -23,7 +24,7 @@ MAKERS = (libraries.with_cairo, libraries.with_reportlab, libraries.with_matplot
           programs.with_r, programs.with_tikz, programs.with_gnuplot, programs.with_browser, programs.with_office,
           programs.with_inkscape, programs.with_librsvg, programs.with_node,
           rewritten.with_ghostscript, rewritten.with_mupdf, rewritten.with_poppler, rewritten.with_qpdf,
-          rewritten.with_mishaps)
+          rewritten.with_mishaps, raw.by_hand)
 
 
 def main():

@@ -100,7 +100,7 @@ def with_gnuplot(book):
     book.path("gnuplot.gp").unlink()
     # it counts in twentieths of a point, and in hundredths of a pixel
     book.add("gnuplot.pdf", 1, 5)
-    book.add("gnuplot.svg", 1 / 0.75 * 0.75, 5)
+    book.add("gnuplot.svg", 0.75, 5)
 
 
 def with_browser(book):
@@ -124,11 +124,7 @@ def with_browser(book):
     printed("browser-paper", drawing(scene, paper='<rect width="100%" height="100%" fill="white"/>'))
     (folder / "lines.svg").write_text(drawing(scene))
     printed("browser-image", f'<img src="lines.svg" style="display:block;width:{scene.width}pt">')
-    script = "".join(
-        f"c.strokeStyle='{hexadecimal(rgb)}';c.beginPath();c.moveTo({a[0]:.3f},{scene.height - a[1]:.3f});"
-        f"c.lineTo({b[0]:.3f},{scene.height - b[1]:.3f});c.stroke();" for rgb, a, b in scene.strokes)
     shutil.rmtree(folder)
-    del script
 
 
 def with_office(book):
@@ -142,13 +138,10 @@ def with_office(book):
     shutil.copy(work / "office.pdf", book.path("office-drawing.pdf"))
     run("soffice", home, "--headless", "--convert-to", "svg", "--outdir", work / "out", work / "office.odg")
     shutil.copy(work / "out/office.svg", book.path("office-drawing.svg"))
-    run("soffice", home, "--headless", "--convert-to", "eps", "--outdir", work, work / "office.odg")
-    run("ps2pdf", "-dEPSCrop", work / "office.eps", book.path("office-ghostscript.pdf"))
     shutil.rmtree(work)
     # ends are whole hundredths of a millimetre, and most lines are as short as a millimetre or two
     book.add("office-drawing.pdf", 1, 5)
     book.add("office-drawing.svg", 1, 5)
-    book.add("office-ghostscript.pdf", 1, 5)
 
 
 def with_inkscape(book):
@@ -174,7 +167,7 @@ def with_librsvg(book):
     scene = book.scene
     source = book.path("librsvg-source.svg")
     source.write_text(drawing(scene, around=('<g opacity="0.6"><g transform="rotate(0)">', "</g></g>")))
-    for kind in ("pdf", "svg", "eps"):
+    for kind in ("pdf", "svg"):
         run("rsvg-convert", "-f", kind, "-o", book.path("librsvg." + kind), source)
     book.add("librsvg.pdf")
     book.add("librsvg.svg", 1, 0.2)

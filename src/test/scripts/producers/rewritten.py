@@ -25,9 +25,6 @@ def with_ghostscript(book):
     book.attempt("matplotlib.eps", lambda: run(
         "ps2pdf", "-dEPSCrop", book.path("matplotlib.eps"), book.path("ghostscript-matplotlib.pdf")))
     book.add("ghostscript-matplotlib.pdf", 1, 0.3)
-    book.attempt("librsvg.eps", lambda: run(
-        "ps2pdf", "-dEPSCrop", book.path("librsvg.eps"), book.path("ghostscript-librsvg.pdf")))
-    book.add("ghostscript-librsvg.pdf", 1, 0.3)
 
 
 def with_mupdf(book):
@@ -37,8 +34,8 @@ def with_mupdf(book):
                           ("mupdf-ascii.pdf", ("-a", "-d")), ("mupdf-linear.pdf", ("-l",))):
         book.attempt(name, lambda name=name, options=options: run("mutool", "clean", *options, source, book.path(name)))
         book.add(name)
-    run("mutool", "draw", "-q", "-F", "svg", "-o", book.path("mupdf.svg"), source)
-    book.add("mupdf.svg", 1, 0.2)
+    run("mutool", "draw", "-q", "-F", "svg", "-o", book.path("mupdf-page%d.svg"), source)
+    book.add("mupdf-page1.svg", 1, 0.2)
     run("mutool", "convert", "-F", "pdf", "-o", book.path("mupdf-convert.pdf"), source)
     book.add("mupdf-convert.pdf", 1, 0.2)
 

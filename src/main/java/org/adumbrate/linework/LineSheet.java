@@ -2,7 +2,9 @@ package org.adumbrate.linework;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.geometry.Srgb;
 
 /**
  * A vector line sheet as read from its file: what is seen of its strokes.
@@ -38,6 +40,14 @@ public record LineSheet(
     /** The same under another name. */
     public LineSheet named(Path name) {
         return new LineSheet(name, page, strokes, leftOut, hidden, pages, remarks);
+    }
+
+    /** The same with strokes of some colours in others. */
+    public LineSheet recolored(Map<Srgb, Srgb> colors) {
+        List<Stroke> recolored = strokes.stream()
+                .map(stroke -> stroke.in(colors.getOrDefault(stroke.color(), stroke.color())))
+                .toList();
+        return new LineSheet(file, page, recolored, leftOut, hidden, pages, remarks);
     }
 
     /** The same, with what there is to say of how it was read. */

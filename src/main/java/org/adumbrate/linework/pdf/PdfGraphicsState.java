@@ -23,6 +23,9 @@ final class PdfGraphicsState {
 
     private Clip<PagePoint> clip;
     private PdfMask mask = PdfMask.NONE;
+    /** Whether a group that this lies in is masked so that it may show in part only. */
+    private boolean halfShown;
+
     /** What the mask leaves of the clip; worked out when it is asked for. */
     private Optional<Clip<PagePoint>> seen = Optional.empty();
 
@@ -70,6 +73,7 @@ final class PdfGraphicsState {
         fillAlpha = other.fillAlpha;
         laidOver = other.laidOver;
         mask = other.mask;
+        halfShown = other.halfShown;
         seen = other.seen;
         uncolored = other.uncolored;
         text = other.text;
@@ -119,6 +123,7 @@ final class PdfGraphicsState {
         fillAlpha = strokeAlpha = 1;
         laidOver = true;
         clip = seen();
+        halfShown |= mask.half();
         mask = PdfMask.NONE;
         seen = Optional.empty();
     }
@@ -137,6 +142,11 @@ final class PdfGraphicsState {
 
     PdfMask mask() {
         return mask;
+    }
+
+    /** Whether what is painted now may show in part only. */
+    boolean isHalfShown() {
+        return halfShown || mask.half();
     }
 
     /** Where marks can be seen, masks left aside. */

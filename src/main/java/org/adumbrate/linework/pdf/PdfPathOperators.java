@@ -115,16 +115,16 @@ final class PdfPathOperators {
 
     /** Whether a mask lets anything of it show; counts what it hides, and what it lets show in part. */
     private boolean isSeen(VectorPath<PagePoint> ended, PdfGraphicsState state) {
-        if (state.mask() == PdfMask.NONE || ended.isEmpty()) {
+        if (ended.isEmpty()) {
             return true;
         }
-        if (state.seen().visible(ended).isEmpty()) {
+        if (state.mask() != PdfMask.NONE && state.seen().visible(ended).isEmpty()) {
             if (!state.clip().visible(ended).isEmpty()) {
                 found.leftOut(LeftOut.Kind.MASKED_STROKE);
             }
             return false;
         }
-        if (state.mask().half()) {
+        if (state.isHalfShown()) {
             found.halfShown();
         }
         return true;

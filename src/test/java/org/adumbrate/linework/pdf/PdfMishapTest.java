@@ -64,6 +64,15 @@ class PdfMishapTest {
     }
 
     @Test
+    void ofTooManyComponentsTheLastAreTheColour() throws IOException {
+        try (PdfSketch sketch = new PdfSketch(72, 72)) {
+            LineSheet sheet = sketch.draws("[1 2 0 0 1 RG" + LINE + "7 8 1 0 0 rg 0 0 m 9 9 l S")
+                    .read(folder);
+            assertThat(sheet.strokes().get(0).color()).hasToString("#0000ff");
+        }
+    }
+
+    @Test
     void whatIsNewToUsIsNoMistakeWhereTheFileSaysSo() throws IOException {
         try (PdfSketch sketch = new PdfSketch(72, 72)) {
             LineSheet sheet = sketch.draws("BX 1 2 frobnicate EX 0 i /a MP /Perceptual ri" + LINE)

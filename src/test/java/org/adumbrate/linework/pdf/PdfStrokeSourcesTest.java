@@ -177,7 +177,7 @@ class PdfStrokeSourcesTest {
 
     @Test
     void aSoftMaskOverAGroupLiesWhereItWasSet() throws IOException {
-        mask("Luminosity", "1 g 0 0 18 36 re f");
+        mask("Luminosity", "0.9 g 0 0 18 36 re f");
         COSStream form = sketch.form("/N gs 0 9 m 72 9 l S", PAGE, new double[] {2, 0, 0, 2, 0, 0});
         form.setItem(COSName.GROUP, new COSDictionary());
         form.setItem(COSName.RESOURCES, sketch.resources().getCOSObject());
@@ -185,6 +185,8 @@ class PdfStrokeSourcesTest {
         LineSheet sheet = sketch.draws("q 2 0 0 2 0 0 cm /M gs 0.5 0 0 0.5 0 0 cm /F Do Q").read(folder);
         // the mask lets the left half of the page be seen; what it holds for is the group, which cannot lift it
         assertStroke(sheet.strokes().get(0), "#000000", 0, 18, 36, 18);
+        assertThat(sheet.remarks()).singleElement().satisfies(remark -> assertThat(remark.kind())
+                .isEqualTo(Remark.Kind.HALF_SHOWN));
     }
 
     private void mask(String kind, String content) throws IOException {
