@@ -37,7 +37,8 @@ public final class ProducedFiles {
                 LineSheet sheet = LineSheets.read(folder.resolve(fields[0]));
                 difference = difference(sheet, fields[3], Double.parseDouble(fields[1]));
                 told = Stream.concat(
-                                sheet.remarks().stream().map(Remark::told), sheet.leftOut().stream().map(LeftOut::told))
+                                sheet.remarks().stream().map(Remark::told),
+                                sheet.leftOut().stream().map(LeftOut::told))
                         .collect(Collectors.joining("; "));
             } catch (IOException e) {
                 difference = Optional.of(e.getMessage());
@@ -68,7 +69,8 @@ public final class ProducedFiles {
                 .distinct()
                 .filter(color -> {
                     double length = wanted.getOrDefault(color, 0.0);
-                    return Math.abs(found.getOrDefault(color, 0.0) - length) > Math.max(0.005, perMetre * length / 1000);
+                    return Math.abs(found.getOrDefault(color, 0.0) - length)
+                            > Math.max(0.005, perMetre * length / 1000);
                 })
                 .map(color -> String.format(
                         Locale.ROOT,

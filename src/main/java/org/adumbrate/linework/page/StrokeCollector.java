@@ -115,8 +115,7 @@ public final class StrokeCollector {
         HiddenLines lines = HiddenLines.taken(strokes, covers);
         return lines.seen().isEmpty()
                 ? Optional.empty()
-                : Optional.of(new LineSheet(
-                        file, page, lines.seen(), leftOut.all(), lines.hidden(), pages, List.of()));
+                : Optional.of(new LineSheet(file, page, lines.seen(), leftOut.all(), lines.hidden(), pages, List.of()));
     }
 
     /**

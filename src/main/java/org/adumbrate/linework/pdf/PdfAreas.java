@@ -98,12 +98,7 @@ final class PdfAreas {
         ClipShape<PagePoint> painted = reach.get().get(0);
         Clip<PagePoint> clip =
                 within(state.seen(), reach.get().subList(1, reach.get().size()));
-        found.area(
-                painted.outline(),
-                painted.rule(),
-                clip,
-                paint(LeftOut.Kind.SHADING, state.hides()),
-                many(state));
+        found.area(painted.outline(), painted.rule(), clip, paint(LeftOut.Kind.SHADING, state.hides()), many(state));
     }
 
     private static PdfInk many(PdfGraphicsState state) {

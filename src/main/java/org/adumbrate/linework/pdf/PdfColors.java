@@ -97,7 +97,8 @@ final class PdfColors {
     /** The colour that is stated beside an uncoloured pattern (8.7.3.3), in the space that lies under that of patterns. */
     Optional<Srgb> ofUncolored(PdfFillColor fill) {
         return spaceOf(fill)
-                .flatMap(space -> Optional.ofNullable(space instanceof PDPattern p ? p.getUnderlyingColorSpace() : null))
+                .flatMap(
+                        space -> Optional.ofNullable(space instanceof PDPattern p ? p.getUnderlyingColorSpace() : null))
                 .flatMap(space -> color(space, fill));
     }
 

@@ -49,7 +49,11 @@ final class PdfFillColor {
                 ? Optional.of((COSName) operands.values().get(operands.values().size() - 1))
                 : Optional.empty();
         // a name is looked up where the colour is set, a space where the space was
-        return new PdfFillColor(space, operands.components(MOST.getOrDefault(space, MOST_INKS)), name, name.isPresent() ? at : resources);
+        return new PdfFillColor(
+                space,
+                operands.components(MOST.getOrDefault(space, MOST_INKS)),
+                name,
+                name.isPresent() ? at : resources);
     }
 
     /** The name of its colour space. */

@@ -55,8 +55,8 @@ final class PdfInterpreter {
                 Clip.rectangle(0, 0, scene.size().widthMm(), scene.size().heightMm()),
                 scene.layers());
         PdfColors colors = scene.colors();
-        this.areas = new PdfAreas(
-                context, colors, found, new PdfTiles(context, colors, scene.contents(), this::runInPlace));
+        this.areas =
+                new PdfAreas(context, colors, found, new PdfTiles(context, colors, scene.contents(), this::runInPlace));
         new PdfPathOperators(context, found, areas).addTo(operators);
         new PdfStateOperators(context, colors, new PdfSoftMasks(scene)).addTo(operators);
         new PdfText(context, colors, found, scene.contents(), this::runInPlace).addTo(operators);
@@ -176,8 +176,7 @@ final class PdfInterpreter {
         scene.layers().closeTo(layerDepth);
     }
 
-    private void runInPlace(
-            COSStream stream, Optional<COSDictionary> resources, Consumer<PdfGraphicsState> enter)
+    private void runInPlace(COSStream stream, Optional<COSDictionary> resources, Consumer<PdfGraphicsState> enter)
             throws IOException {
         PDResources outerResources = context.resources();
         int outerFloor = stateFloor;

@@ -116,8 +116,8 @@ final class PdfMaskMarks implements PdfMarks {
     private Region<PagePoint> region(VisibleArea area) {
         Region<PagePoint> region = region(area.outline()).within(everything);
         for (List<FlatOutline> through : area.through()) {
-            region = region.within(
-                    Region.union(Space.PAGE, through.stream().map(PdfMaskMarks::region).toList()));
+            region = region.within(Region.union(
+                    Space.PAGE, through.stream().map(PdfMaskMarks::region).toList()));
         }
         return region;
     }
@@ -140,8 +140,7 @@ final class PdfMaskMarks implements PdfMarks {
     }
 
     @Override
-    public void stroke(
-            VectorPath<PagePoint> path, Clip<PagePoint> clip, StrokeStyle style, Optional<String> layer) {
+    public void stroke(VectorPath<PagePoint> path, Clip<PagePoint> clip, StrokeStyle style, Optional<String> layer) {
         unknown = true;
     }
 

@@ -142,9 +142,8 @@ final class PdfNotes {
         if (box.length != 4 || rect.length != 4) {
             throw new IllegalArgumentException("a note has no place");
         }
-        Rectangle2D turned = PdfShadings.matrix(look)
-                .createTransformedShape(rectangle(box))
-                .getBounds2D();
+        Rectangle2D turned =
+                PdfShadings.matrix(look).createTransformedShape(rectangle(box)).getBounds2D();
         Rectangle2D place = rectangle(rect);
         AffineTransform placing = AffineTransform.getTranslateInstance(place.getX(), place.getY());
         if (turned.getWidth() > 0 && turned.getHeight() > 0) {

@@ -81,8 +81,8 @@ final class PdfPages {
         }
         StrokeCollector found = new StrokeCollector(file, frame.size());
         PdfSheetMarks marks = new PdfSheetMarks(found);
-        PdfScene scene = new PdfScene(
-                frame.size(), layers, new PdfColors(), new PdfForms(), new PdfBudget(), new PdfSkips());
+        PdfScene scene =
+                new PdfScene(frame.size(), layers, new PdfColors(), new PdfForms(), new PdfBudget(), new PdfSkips());
         PdfInterpreter interpreter = new PdfInterpreter(scene, frame.toPage(), marks);
         PDResources resources = page.getResources();
         interpreter.runPage(

@@ -45,7 +45,7 @@ final class PdfSkips {
     Optional<Remark> remark() {
         return first.map(what -> new Remark(
                 Remark.Kind.SKIPPED,
-                (count == 1 ? "1 drawing instruction makes" : count + " drawing instructions make")
-                        + " no sense and " + (count == 1 ? "was" : "were") + " passed over (" + what + ")"));
+                (count == 1 ? "1 drawing instruction makes" : count + " drawing instructions make") + " no sense and "
+                        + (count == 1 ? "was" : "were") + " passed over (" + what + ")"));
     }
 }

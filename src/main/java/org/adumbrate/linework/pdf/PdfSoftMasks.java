@@ -56,10 +56,13 @@ final class PdfSoftMasks {
         boolean byAlpha = COSName.ALPHA.equals(mask.getCOSName(COSName.S));
         ToDoubleFunction<PdfInk> value = byAlpha
                 ? PdfInk::alpha
-                : ink -> ink.color().map(color -> luminosity(color) * ink.alpha()).orElse(Double.NaN);
+                : ink -> ink.color()
+                        .map(color -> luminosity(color) * ink.alpha())
+                        .orElse(Double.NaN);
         Region<PagePoint> page = Region.rectangle(
                 Space.PAGE, 0, 0, scene.size().widthMm(), scene.size().heightMm());
-        PdfMaskMarks marks = new PdfMaskMarks(byAlpha ? 0 : backdrop(mask, group, resources), value, transfer(mask), page);
+        PdfMaskMarks marks =
+                new PdfMaskMarks(byAlpha ? 0 : backdrop(mask, group, resources), value, transfer(mask), page);
         new PdfInterpreter(scene, toPage, marks).runForm(group, resources);
         return marks.mask();
     }

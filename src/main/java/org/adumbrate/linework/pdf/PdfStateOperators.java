@@ -97,7 +97,10 @@ final class PdfStateOperators {
         PdfGraphicsState state = context.state();
         state.strokeColor = operands.endWithName() || state.strokeSpace instanceof PDPattern
                 ? Optional.empty()
-                : Optional.of(colors.srgb(state.strokeSpace, operands.components(state.strokeSpace.getNumberOfComponents()), context.resources()));
+                : Optional.of(colors.srgb(
+                        state.strokeSpace,
+                        operands.components(state.strokeSpace.getNumberOfComponents()),
+                        context.resources()));
     }
 
     private void deviceColor(COSName name, PdfOperands operands) throws IOException {

@@ -153,8 +153,8 @@ final class PdfText {
         PdfTextState text = text();
         inPlace.run(glyph.content(), font.resources(), state -> {
             state.toPage.concatenate(matrix);
-            state.toPage.concatenate(new AffineTransform(
-                    text.size() * text.stretch(), 0, 0, text.size(), 0, text.rise()));
+            state.toPage.concatenate(
+                    new AffineTransform(text.size() * text.stretch(), 0, 0, text.size(), 0, text.rise()));
             state.toPage.concatenate(font.matrix());
             state.enterForm();
             if (glyph.isUncolored()) {

@@ -40,14 +40,14 @@ final class PdfTiles {
     }
 
     /** A pattern's cell and where it is repeated, in its own coordinates. */
-    private record Cell(COSStream content, AffineTransform toPage, double[] box, double xStep, double yStep) {
+    private record Cell(COSStream content, AffineTransform toPage, Rectangle2D box, double xStep, double yStep) {
         /** The first and the last tile across and down that reach into a rectangle. */
         int[] reach(Rectangle2D area) {
             return new int[] {
-                (int) Math.ceil((area.getMinX() - Math.max(box[0], box[2])) / xStep - 1e-9),
-                (int) Math.floor((area.getMaxX() - Math.min(box[0], box[2])) / xStep + 1e-9),
-                (int) Math.ceil((area.getMinY() - Math.max(box[1], box[3])) / yStep - 1e-9),
-                (int) Math.floor((area.getMaxY() - Math.min(box[1], box[3])) / yStep + 1e-9)
+                (int) Math.ceil((area.getMinX() - box.getMaxX()) / xStep - 1e-9),
+                (int) Math.floor((area.getMaxX() - box.getMinX()) / xStep + 1e-9),
+                (int) Math.ceil((area.getMinY() - box.getMaxY()) / yStep - 1e-9),
+                (int) Math.floor((area.getMaxY() - box.getMinY()) / yStep + 1e-9)
             };
         }
     }
@@ -99,24 +99,27 @@ final class PdfTiles {
     }
 
     /** A cell begins as a page does, but for what it is seen through. */
-    private static void enter(PdfGraphicsState state, AffineTransform toPage, double[] box, Optional<Srgb> color) {
+    private static void enter(PdfGraphicsState state, AffineTransform toPage, Rectangle2D box, Optional<Srgb> color) {
         state.beginAnew(toPage);
         color.ifPresent(state::settleColor);
         PathTracer outline = new PathTracer();
         outline.drawThrough(toPage);
-        outline.rectangle(box[0], box[1], box[2] - box[0], box[3] - box[1]);
+        outline.rectangle(box.getX(), box.getY(), box.getWidth(), box.getHeight());
         state.clipTo(outline.take(), FillRule.NON_ZERO);
     }
 
     private Optional<Cell> cell(COSDictionary pattern) {
-        double[] box = PdfShadings.numbers(pattern, COSName.BBOX);
+        double[] corners = PdfShadings.numbers(pattern, COSName.BBOX);
         double xStep = Math.abs(pattern.getFloat(X_STEP, 0));
         double yStep = Math.abs(pattern.getFloat(Y_STEP, 0));
         AffineTransform toPage = new AffineTransform(context.state().patternsToPage);
         toPage.concatenate(PdfShadings.matrix(pattern));
-        return pattern instanceof COSStream content && box.length == 4 && xStep > 0 && yStep > 0
-                ? Optional.of(new Cell(content, toPage, box, xStep, yStep))
-                : Optional.empty();
+        if (!(pattern instanceof COSStream content) || corners.length != 4 || xStep == 0 || yStep == 0) {
+            return Optional.empty();
+        }
+        Rectangle2D box = new Rectangle2D.Double();
+        box.setFrameFromDiagonal(corners[0], corners[1], corners[2], corners[3]);
+        return Optional.of(new Cell(content, toPage, box, xStep, yStep));
     }
 
     /** What of an area may be seen, as a rectangle in a pattern's coordinates. */
@@ -124,8 +127,8 @@ final class PdfTiles {
         try {
             Optional<Extent> extent = context.state().seen().reach(path);
             AffineTransform fromPage = toPage.createInverse();
-            return extent.map(page -> fromPage.createTransformedShape(new Rectangle2D.Double(
-                            page.left(), page.top(), page.width(), page.height()))
+            return extent.map(page -> fromPage.createTransformedShape(
+                            new Rectangle2D.Double(page.left(), page.top(), page.width(), page.height()))
                     .getBounds2D());
         } catch (NoninvertibleTransformException e) {
             return Optional.empty();

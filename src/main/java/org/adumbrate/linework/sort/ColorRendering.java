@@ -25,11 +25,13 @@ public enum ColorRendering {
         List<Srgb> of(double r, double g, double b) {
             double light = Math.max(r, Math.max(g, b));
             double k = 1 - light;
-            // ISO 32000-1, 10.3.4 takes black off the inks; back by the share that each leaves of what black lets through
+            // ISO 32000-1, 10.3.4 takes black off the inks; back by the share that each leaves of what black lets
+            // through
             Srgb taken = color((r + k) * light, (g + k) * light, (b + k) * light);
             // CSS Color Module Level 5 divides by what black lets through; back by adding black (ISO 32000-1, 10.3.5)
             Srgb added = light == 0 ? Srgb.BLACK : color(r / light - k, g / light - k, b / light - k);
-            // presses print black with the other inks beneath, and profiles state it so: 1 or 2 in 100 of the light is left
+            // presses print black with the other inks beneath, and profiles state it so: 1 or 2 in 100 of the light is
+            // left
             return light == 0 ? List.of(Srgb.BLACK, new Srgb(8, 8, 8), new Srgb(6, 8, 12)) : List.of(taken, added);
         }
     };

@@ -120,7 +120,8 @@ record TakenColors(Map<Srgb, Srgb> colors, List<Finding> findings) {
                     .map(one -> one.getKey() + " (" + one.getValue().word() + ")")
                     .collect(Collectors.joining(" and "));
             if (candidates.size() > 1) {
-                return none + all + " may each be another rendering of it, and neither is taken; state the one that is meant";
+                return none + all
+                        + " may each be another rendering of it, and neither is taken; state the one that is meant";
             }
             Srgb head = candidates.keySet().iterator().next();
             List<String> rivals = missing.keySet().stream()

@@ -52,8 +52,7 @@ class PdfMishapTest {
             })
     void whatMakesNoSenseIsPassedOverCountedAndTold(String nonsense) throws IOException {
         try (PdfSketch sketch = new PdfSketch(72, 72)) {
-            LineSheet sheet =
-                    sketch.draws(LINE + nonsense + "\n" + LINE + LINE).read(folder);
+            LineSheet sheet = sketch.draws(LINE + nonsense + "\n" + LINE + LINE).read(folder);
             assertThat(sheet.strokes()).hasSize(3);
             assertPath(sheet.strokes().get(2).path(), "M 0 0 L 25.4 0", 1e-3);
             assertThat(sheet.remarks()).singleElement().satisfies(remark -> {
@@ -139,8 +138,7 @@ class PdfMishapTest {
             assertThat(sheet.page().widthMm()).isEqualTo(50.8);
             assertThat(sheet.pages()).isEqualTo(4);
             assertThat(sheet.remarks())
-                    .containsExactly(new Remark(
-                            Remark.Kind.PAGE, "pages 1 to 2 show no line, so page 3 of 4 is read"));
+                    .containsExactly(new Remark(Remark.Kind.PAGE, "pages 1 to 2 show no line, so page 3 of 4 is read"));
         }
     }
 
@@ -171,9 +169,8 @@ class PdfMishapTest {
     void anObjectThatIsCutIsDispensableOnlyIfNoPageNamesIt() throws IOException {
         String whole = written();
         String notes = whole.substring(0, whole.indexOf("(A note")) + "(A no";
-        assertThat(LineSheets.read(
-                        Files.writeString(folder.resolve("notes.pdf"), notes, StandardCharsets.ISO_8859_1))
-                .strokes())
+        assertThat(LineSheets.read(Files.writeString(folder.resolve("notes.pdf"), notes, StandardCharsets.ISO_8859_1))
+                        .strokes())
                 .hasSize(1);
         String lines = whole.substring(0, whole.indexOf("0 72 m")) + "0 7";
         Path file = Files.writeString(folder.resolve("lines.pdf"), lines, StandardCharsets.ISO_8859_1);
@@ -198,7 +195,8 @@ class PdfMishapTest {
             text.append(k + 1).append(" 0 obj\n").append(objects[k]).append("\nendobj\n");
         }
         int at = text.length();
-        return text + table.toString() + "trailer\n<< /Size 6 /Root 1 0 R /Info 5 0 R >>\nstartxref\n" + at + "\n%%EOF\n";
+        return text + table.toString() + "trailer\n<< /Size 6 /Root 1 0 R /Info 5 0 R >>\nstartxref\n" + at
+                + "\n%%EOF\n";
     }
 
     private static void addPage(PdfSketch sketch, float width, String content) throws IOException {

@@ -78,7 +78,12 @@ class PdfStrokeSourcesTest {
 
     @Test
     void glyphsThatAreDrawnByStrokes() throws IOException {
-        sketch.with(COSName.FONT, "F", type3("500 0 0 0 1000 1000 d1 0 1 0 RG 0 0 m 0 1000 l S", "1000 0 d0 0 0 1 RG 0 0 m 1000 0 l S"))
+        sketch.with(
+                        COSName.FONT,
+                        "F",
+                        type3(
+                                "500 0 0 0 1000 1000 d1 0 1 0 RG 0 0 m 0 1000 l S",
+                                "1000 0 d0 0 0 1 RG 0 0 m 1000 0 l S"))
                 .draws("1 0 0 rg BT /F 12 Tf 1 0 0 1 6 24 Tm [(a) -500 (b)] TJ 0 -12 Td (a) ' ET");
         LineSheet sheet = sketch.read(folder);
         assertThat(sheet.strokes()).hasSize(3);
@@ -117,9 +122,10 @@ class PdfStrokeSourcesTest {
         assertThat(sheet.strokes().get(0).path().length()).isCloseTo(50 * MM, within(1e-3));
         assertThat(sheet.strokes().get(1).path().length()).isCloseTo(40 * MM, within(1e-3));
         assertThat(sheet.remarks())
-                .containsExactly(new Remark(
-                        Remark.Kind.ANNOTATIONS,
-                        "2 strokes are taken from annotations (1 Ink, 1 Line); 1 of them viewers show and do not print"));
+                .containsExactly(
+                        new Remark(
+                                Remark.Kind.ANNOTATIONS,
+                                "2 strokes are taken from annotations (1 Ink, 1 Line); 1 of them viewers show and do not print"));
     }
 
     @Test
@@ -128,7 +134,9 @@ class PdfStrokeSourcesTest {
         line.setItem(COSName.RECT, PdfSketch.numbers(20, 30, 40, 50));
         COSDictionary looks = new COSDictionary();
         // turned by a quarter: what goes right in it goes up on the page
-        looks.setItem(COSName.N, sketch.form("0 2 m 10 2 l S", new double[] {0, 0, 10, 10}, new double[] {0, 1, -1, 0, 0, 0}));
+        looks.setItem(
+                COSName.N,
+                sketch.form("0 2 m 10 2 l S", new double[] {0, 0, 10, 10}, new double[] {0, 1, -1, 0, 0, 0}));
         line.setItem(COSName.AP, looks);
         notes(line);
         assertStroke(sketch.draws("").read(folder).strokes().get(0), "#000000", 36, 30, 36, 50);
@@ -149,7 +157,8 @@ class PdfStrokeSourcesTest {
     @Test
     void aSoftMaskHidesWhatIsBlackInIt() throws IOException {
         mask("Luminosity", "1 g 0 0 36 72 re f 0 g 0 0 18 72 re f");
-        LineSheet sheet = sketch.draws("/M gs 0 36 m 72 36 l S 40 0 m 72 0 l S /N gs 0 9 m 72 9 l S").read(folder);
+        LineSheet sheet = sketch.draws("/M gs 0 36 m 72 36 l S 40 0 m 72 0 l S /N gs 0 9 m 72 9 l S")
+                .read(folder);
         assertThat(sheet.strokes()).hasSize(2);
         assertStroke(sheet.strokes().get(0), "#000000", 18, 36, 36, 36);
         assertStroke(sheet.strokes().get(1), "#000000", 0, 9, 72, 9);
@@ -182,7 +191,8 @@ class PdfStrokeSourcesTest {
         form.setItem(COSName.GROUP, new COSDictionary());
         form.setItem(COSName.RESOURCES, sketch.resources().getCOSObject());
         sketch.with(COSName.XOBJECT, "F", form);
-        LineSheet sheet = sketch.draws("q 2 0 0 2 0 0 cm /M gs 0.5 0 0 0.5 0 0 cm /F Do Q").read(folder);
+        LineSheet sheet = sketch.draws("q 2 0 0 2 0 0 cm /M gs 0.5 0 0 0.5 0 0 cm /F Do Q")
+                .read(folder);
         // the mask lets the left half of the page be seen; what it holds for is the group, which cannot lift it
         assertStroke(sheet.strokes().get(0), "#000000", 0, 18, 36, 18);
         assertThat(sheet.remarks()).singleElement().satisfies(remark -> assertThat(remark.kind())
@@ -262,9 +272,6 @@ class PdfStrokeSourcesTest {
     /** Ends in units of the page, y up. */
     private static void assertStroke(Stroke stroke, String color, double x0, double y0, double x1, double y1) {
         assertThat(stroke.color()).hasToString(color);
-        assertPath(
-                stroke.path(),
-                "M " + MM * x0 + " " + MM * (72 - y0) + " L " + MM * x1 + " " + MM * (72 - y1),
-                1e-3);
+        assertPath(stroke.path(), "M " + MM * x0 + " " + MM * (72 - y0) + " L " + MM * x1 + " " + MM * (72 - y1), 1e-3);
     }
 }

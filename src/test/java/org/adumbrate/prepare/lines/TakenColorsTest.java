@@ -47,8 +47,9 @@ class TakenColorsTest {
         sort("ground: { color: '#0060a8' }", "#4b4b4b", "#3979a8");
         assertThat(sorted.byName()).doesNotContainKey("ground");
         assertThat(told())
-                .containsExactly("pens.ground: no stroke has the colour #0060a8; #4b4b4b (grey) and #3979a8 (CMYK) may each be"
-                        + " another rendering of it, and neither is taken; state the one that is meant");
+                .containsExactly(
+                        "pens.ground: no stroke has the colour #0060a8; #4b4b4b (grey) and #3979a8 (CMYK) may each be"
+                                + " another rendering of it, and neither is taken; state the one that is meant");
     }
 
     @Test
@@ -71,7 +72,8 @@ class TakenColorsTest {
     }
 
     private void sort(String pens, String... colors) throws IOException, Refusal {
-        StringBuilder svg = new StringBuilder("<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 99 99' width='99mm'>");
+        StringBuilder svg =
+                new StringBuilder("<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 99 99' width='99mm'>");
         for (int k = 0; k < colors.length; k++) {
             svg.append("<path d='M0 " + (k + 1) + "H" + (90 - k) + "' stroke='" + colors[k] + "'/>");
         }
