@@ -11,7 +11,7 @@ import org.adumbrate.geometry.Srgb;
 import org.adumbrate.json.Json;
 import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.LineSheet;
-import org.adumbrate.linework.Remark;
+import org.adumbrate.linework.ReadingNote;
 import org.adumbrate.linework.pens.PenSuggestion;
 import org.adumbrate.linework.pens.PenSuggestions;
 import org.adumbrate.linework.read.LineSheets;
@@ -70,7 +70,7 @@ final class LinesCommand implements Callable<Integer> {
                                 sheet.leftOut().stream().map(LeftOut::told).collect(Collectors.joining(", ")));
             }
             sheet.remarks().forEach(remark -> common.out().printf("  %s%n", remark.told()));
-            boolean otherPage = sheet.remarks().stream().anyMatch(remark -> remark.kind() == Remark.Kind.PAGE);
+            boolean otherPage = sheet.remarks().stream().anyMatch(remark -> remark.kind() == ReadingNote.Kind.PAGE);
             if (sheet.pages() > 1 && !otherPage) {
                 common.out().printf("  only the first of its %d pages was read%n", sheet.pages());
             }

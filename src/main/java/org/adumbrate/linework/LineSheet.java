@@ -24,7 +24,7 @@ public record LineSheet(
         List<LeftOut> leftOut,
         Hidden hidden,
         int pages,
-        List<Remark> remarks) {
+        List<ReadingNote> remarks) {
     /** Copies the lists. */
     public LineSheet {
         strokes = List.copyOf(strokes);
@@ -51,7 +51,7 @@ public record LineSheet(
     }
 
     /** The same, with what there is to say of how it was read. */
-    public LineSheet with(List<Remark> told) {
+    public LineSheet with(List<ReadingNote> told) {
         return new LineSheet(file, page, strokes, leftOut, hidden, pages, told);
     }
 

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import org.adumbrate.geometry.Srgb;
 import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.LineSheet;
-import org.adumbrate.linework.Remark;
+import org.adumbrate.linework.ReadingNote;
 import org.adumbrate.linework.read.LineSheets;
 import org.adumbrate.linework.sort.ColorSort;
 import org.adumbrate.linework.sort.ColorTally;
@@ -37,7 +37,7 @@ public final class ProducedFiles {
                 LineSheet sheet = LineSheets.read(folder.resolve(fields[0]));
                 difference = difference(sheet, fields[3], Double.parseDouble(fields[1]));
                 told = Stream.concat(
-                                sheet.remarks().stream().map(Remark::told),
+                                sheet.remarks().stream().map(ReadingNote::told),
                                 sheet.leftOut().stream().map(LeftOut::told))
                         .collect(Collectors.joining("; "));
             } catch (IOException e) {

@@ -59,7 +59,7 @@ final class PdfInterpreter {
                 new PdfAreas(context, colors, found, new PdfTiles(context, colors, scene.contents(), this::runInPlace));
         new PdfPathOperators(context, found, areas).addTo(operators);
         new PdfStateOperators(context, colors, new PdfSoftMasks(scene)).addTo(operators);
-        new PdfText(context, colors, found, scene.contents(), this::runInPlace).addTo(operators);
+        new PdfTextOperators(context, colors, found, scene.contents(), this::runInPlace).addTo(operators);
         operators.put("Q", operands -> context.restoreTo(Math.max(stateFloor, context.depth() - 1)));
         operators.put("Do", operands -> draw(operands.get(0, COSName.class)));
         operators.put("BMC", operands -> scene.layers().open());

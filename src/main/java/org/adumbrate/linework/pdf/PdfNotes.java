@@ -10,7 +10,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.linework.LeftOut;
-import org.adumbrate.linework.Remark;
+import org.adumbrate.linework.ReadingNote;
 import org.adumbrate.linework.clip.TooIntricateException;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
@@ -160,7 +160,7 @@ final class PdfNotes {
     }
 
     /** What there is to say of those that were taken. */
-    Optional<Remark> remark() {
+    Optional<ReadingNote> remark() {
         if (taken.isEmpty()) {
             return Optional.empty();
         }
@@ -168,8 +168,8 @@ final class PdfNotes {
                 .map(kind -> kind.getValue() + " " + kind.getKey())
                 .collect(Collectors.joining(", "));
         String offPaper = unprinted == 0 ? "" : "; " + unprinted + " of them viewers show and do not print";
-        return Optional.of(new Remark(
-                Remark.Kind.ANNOTATIONS,
+        return Optional.of(new ReadingNote(
+                ReadingNote.Kind.ANNOTATIONS,
                 strokes + (strokes == 1 ? " stroke is" : " strokes are") + " taken from annotations (" + kinds + ")"
                         + offPaper));
     }

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.linework.LineSheet;
-import org.adumbrate.linework.Remark;
+import org.adumbrate.linework.ReadingNote;
 import org.adumbrate.linework.page.LibraryWords;
 import org.adumbrate.linework.page.StrokeCollector;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -65,8 +65,8 @@ final class PdfPages {
 
     private LineSheet later(LineSheet sheet, int number) {
         String empty = number == 2 ? "page 1 shows no line" : "pages 1 to " + (number - 1) + " show no line";
-        List<Remark> remarks = new ArrayList<>(sheet.remarks());
-        remarks.add(0, new Remark(Remark.Kind.PAGE, empty + ", so page " + number + " of " + pages + " is read"));
+        List<ReadingNote> remarks = new ArrayList<>(sheet.remarks());
+        remarks.add(0, new ReadingNote(ReadingNote.Kind.PAGE, empty + ", so page " + number + " of " + pages + " is read"));
         return sheet.with(remarks);
     }
 
@@ -89,11 +89,11 @@ final class PdfPages {
                 PdfContent.of(page.getCOSObject(), scene.skips()), resources == null ? new PDResources() : resources);
         PdfNotes notes = new PdfNotes(document, interpreter, scene, marks);
         notes.draw(page.getCOSObject());
-        List<Remark> remarks = Stream.of(scene.skips().remark(), notes.remark(), marks.halfShownRemark())
+        List<ReadingNote> remarks = Stream.of(scene.skips().remark(), notes.remark(), marks.halfShownRemark())
                 .flatMap(Optional::stream)
                 .toList();
         Optional<LineSheet> sheet = found.ifAny(pages).map(lines -> lines.with(remarks));
-        String besides = scene.skips().remark().map(Remark::told).orElse("");
+        String besides = scene.skips().remark().map(ReadingNote::told).orElse("");
         return new Reading(sheet, sheet.isPresent() ? null : found.noLine(besides));
     }
 }

@@ -5,7 +5,7 @@ import org.adumbrate.fault.InputFault;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.LeftOut;
-import org.adumbrate.linework.Remark;
+import org.adumbrate.linework.ReadingNote;
 import org.adumbrate.linework.clip.Clip;
 import org.adumbrate.linework.clip.FillRule;
 import org.adumbrate.linework.page.AreaPaint;
@@ -48,11 +48,11 @@ final class PdfSheetMarks implements PdfMarks {
     }
 
     /** What there is to say of strokes that masks let show in part. */
-    Optional<Remark> halfShownRemark() {
+    Optional<ReadingNote> halfShownRemark() {
         return halfShown == 0
                 ? Optional.empty()
-                : Optional.of(new Remark(
-                        Remark.Kind.HALF_SHOWN,
+                : Optional.of(new ReadingNote(
+                        ReadingNote.Kind.HALF_SHOWN,
                         (halfShown == 1 ? "1 stroke lies" : halfShown + " strokes lie")
                                 + " under a soft mask that lets a part show, and "
                                 + (halfShown == 1 ? "is" : "are") + " drawn in full"));

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.linework.LineSheet;
-import org.adumbrate.linework.Remark;
+import org.adumbrate.linework.ReadingNote;
 import org.adumbrate.linework.clip.TooIntricateException;
 import org.adumbrate.linework.page.LibraryWords;
 import org.apache.pdfbox.Loader;
@@ -79,9 +79,9 @@ public final class PdfSheetReader {
     }
 
     private static LineSheet mended(LineSheet sheet) {
-        List<Remark> remarks = new ArrayList<>(sheet.remarks());
+        List<ReadingNote> remarks = new ArrayList<>(sheet.remarks());
         remarks.add(
-                new Remark(Remark.Kind.MENDED, "the end of the file is missing, but nothing that its pages name is"));
+                new ReadingNote(ReadingNote.Kind.MENDED, "the end of the file is missing, but nothing that its pages name is"));
         return sheet.with(remarks);
     }
 }

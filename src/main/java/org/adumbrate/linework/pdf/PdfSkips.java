@@ -2,7 +2,7 @@ package org.adumbrate.linework.pdf;
 
 import java.io.IOException;
 import java.util.Optional;
-import org.adumbrate.linework.Remark;
+import org.adumbrate.linework.ReadingNote;
 
 /** Counts what makes no sense in the content of a page and is passed over, as viewers do. */
 final class PdfSkips {
@@ -42,9 +42,9 @@ final class PdfSkips {
     }
 
     /** What there is to say of them. */
-    Optional<Remark> remark() {
-        return first.map(what -> new Remark(
-                Remark.Kind.SKIPPED,
+    Optional<ReadingNote> remark() {
+        return first.map(what -> new ReadingNote(
+                ReadingNote.Kind.SKIPPED,
                 (count == 1 ? "1 drawing instruction makes" : count + " drawing instructions make") + " no sense and "
                         + (count == 1 ? "was" : "were") + " passed over (" + what + ")"));
     }

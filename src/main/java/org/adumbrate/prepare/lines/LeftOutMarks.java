@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 import org.adumbrate.linework.Hidden;
 import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.LineSheet;
-import org.adumbrate.linework.Remark;
+import org.adumbrate.linework.ReadingNote;
 import org.adumbrate.prepare.finding.Finding;
 
 /** What there is to say of line sheets whose files show more than lines. */
@@ -23,7 +23,7 @@ final class LeftOutMarks {
     static List<Finding> of(String key, LaidLines laid) {
         List<Finding> findings = new ArrayList<>();
         LineSheet lines = laid.lines();
-        for (Remark remark : lines.remarks()) {
+        for (ReadingNote remark : lines.remarks()) {
             findings.add(new Finding(
                     remark.kind().isDoubtful() ? Finding.Severity.WARNING : Finding.Severity.NOTE,
                     key,
@@ -61,7 +61,7 @@ final class LeftOutMarks {
         return findings;
     }
 
-    private static String remedy(Remark.Kind kind) {
+    private static String remedy(ReadingNote.Kind kind) {
         return switch (kind) {
             case PAGE -> "if another page is meant, export it alone";
             case MENDED -> "copy it again from where it came, to be safe";

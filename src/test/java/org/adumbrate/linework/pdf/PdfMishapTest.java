@@ -12,7 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.linework.LineSheet;
-import org.adumbrate.linework.Remark;
+import org.adumbrate.linework.ReadingNote;
 import org.adumbrate.linework.read.LineSheets;
 import org.adumbrate.linework.read.PdfSketch;
 import org.apache.pdfbox.cos.COSArray;
@@ -56,7 +56,7 @@ class PdfMishapTest {
             assertThat(sheet.strokes()).hasSize(3);
             assertPath(sheet.strokes().get(2).path(), "M 0 0 L 25.4 0", 1e-3);
             assertThat(sheet.remarks()).singleElement().satisfies(remark -> {
-                assertThat(remark.kind()).isEqualTo(Remark.Kind.SKIPPED);
+                assertThat(remark.kind()).isEqualTo(ReadingNote.Kind.SKIPPED);
                 assertThat(remark.told()).contains("no sense");
             });
         }
@@ -138,7 +138,7 @@ class PdfMishapTest {
             assertThat(sheet.page().widthMm()).isEqualTo(50.8);
             assertThat(sheet.pages()).isEqualTo(4);
             assertThat(sheet.remarks())
-                    .containsExactly(new Remark(Remark.Kind.PAGE, "pages 1 to 2 show no line, so page 3 of 4 is read"));
+                    .containsExactly(new ReadingNote(ReadingNote.Kind.PAGE, "pages 1 to 2 show no line, so page 3 of 4 is read"));
         }
     }
 

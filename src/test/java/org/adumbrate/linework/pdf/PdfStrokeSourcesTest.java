@@ -8,7 +8,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.LineSheet;
-import org.adumbrate.linework.Remark;
+import org.adumbrate.linework.ReadingNote;
 import org.adumbrate.linework.Stroke;
 import org.adumbrate.linework.read.PdfSketch;
 import org.apache.pdfbox.cos.COSArray;
@@ -123,8 +123,8 @@ class PdfStrokeSourcesTest {
         assertThat(sheet.strokes().get(1).path().length()).isCloseTo(40 * MM, within(1e-3));
         assertThat(sheet.remarks())
                 .containsExactly(
-                        new Remark(
-                                Remark.Kind.ANNOTATIONS,
+                        new ReadingNote(
+                                ReadingNote.Kind.ANNOTATIONS,
                                 "2 strokes are taken from annotations (1 Ink, 1 Line); 1 of them viewers show and do not print"));
     }
 
@@ -179,7 +179,7 @@ class PdfStrokeSourcesTest {
         LineSheet sheet = sketch.draws("/M gs 0 36 m 72 36 l S").read(folder);
         assertStroke(sheet.strokes().get(0), "#000000", 0, 36, 36, 36);
         assertThat(sheet.remarks()).singleElement().satisfies(remark -> {
-            assertThat(remark.kind()).isEqualTo(Remark.Kind.HALF_SHOWN);
+            assertThat(remark.kind()).isEqualTo(ReadingNote.Kind.HALF_SHOWN);
             assertThat(remark.told()).startsWith("1 stroke lies under a soft mask that lets a part show");
         });
     }
@@ -196,7 +196,7 @@ class PdfStrokeSourcesTest {
         // the mask lets the left half of the page be seen; what it holds for is the group, which cannot lift it
         assertStroke(sheet.strokes().get(0), "#000000", 0, 18, 36, 18);
         assertThat(sheet.remarks()).singleElement().satisfies(remark -> assertThat(remark.kind())
-                .isEqualTo(Remark.Kind.HALF_SHOWN));
+                .isEqualTo(ReadingNote.Kind.HALF_SHOWN));
     }
 
     private void mask(String kind, String content) throws IOException {

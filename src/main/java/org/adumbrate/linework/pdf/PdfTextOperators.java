@@ -14,7 +14,7 @@ import org.apache.pdfbox.cos.COSNumber;
 import org.apache.pdfbox.cos.COSString;
 
 /** Text (ISO 32000-1, 9.4). It is counted, but for glyphs that are drawn by strokes (9.6.5): these are run. */
-final class PdfText {
+final class PdfTextOperators {
     private static final int SPACE = 32;
 
     private final PdfContext context;
@@ -26,7 +26,7 @@ final class PdfText {
     private AffineTransform matrix = new AffineTransform();
     private AffineTransform lineMatrix = new AffineTransform();
 
-    PdfText(PdfContext context, PdfColors colors, PdfMarks found, PdfForms contents, PdfInPlace inPlace) {
+    PdfTextOperators(PdfContext context, PdfColors colors, PdfMarks found, PdfForms contents, PdfInPlace inPlace) {
         this.context = context;
         this.colors = colors;
         this.found = found;

@@ -8,7 +8,7 @@ import java.util.Locale;
  * @param kind what it is about
  * @param told for people, a clause without a full stop
  */
-public record Remark(Kind kind, String told) {
+public record ReadingNote(Kind kind, String told) {
     /** What a remark is about. */
     public enum Kind {
         /** Another page than the first was taken. */
