@@ -66,7 +66,8 @@ final class PdfPages {
     private LineSheet later(LineSheet sheet, int number) {
         String empty = number == 2 ? "page 1 shows no line" : "pages 1 to " + (number - 1) + " show no line";
         List<ReadingNote> remarks = new ArrayList<>(sheet.remarks());
-        remarks.add(0, new ReadingNote(ReadingNote.Kind.PAGE, empty + ", so page " + number + " of " + pages + " is read"));
+        remarks.add(
+                0, new ReadingNote(ReadingNote.Kind.PAGE, empty + ", so page " + number + " of " + pages + " is read"));
         return sheet.with(remarks);
     }
 

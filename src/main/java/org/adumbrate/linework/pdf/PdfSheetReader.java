@@ -80,8 +80,8 @@ public final class PdfSheetReader {
 
     private static LineSheet mended(LineSheet sheet) {
         List<ReadingNote> remarks = new ArrayList<>(sheet.remarks());
-        remarks.add(
-                new ReadingNote(ReadingNote.Kind.MENDED, "the end of the file is missing, but nothing that its pages name is"));
+        remarks.add(new ReadingNote(
+                ReadingNote.Kind.MENDED, "the end of the file is missing, but nothing that its pages name is"));
         return sheet.with(remarks);
     }
 }

@@ -138,7 +138,8 @@ class PdfMishapTest {
             assertThat(sheet.page().widthMm()).isEqualTo(50.8);
             assertThat(sheet.pages()).isEqualTo(4);
             assertThat(sheet.remarks())
-                    .containsExactly(new ReadingNote(ReadingNote.Kind.PAGE, "pages 1 to 2 show no line, so page 3 of 4 is read"));
+                    .containsExactly(new ReadingNote(
+                            ReadingNote.Kind.PAGE, "pages 1 to 2 show no line, so page 3 of 4 is read"));
         }
     }
 
