@@ -11,6 +11,7 @@ import org.adumbrate.geometry.Srgb;
 import org.adumbrate.json.Json;
 import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.LineSheet;
+import org.adumbrate.linework.ReadingNote;
 import org.adumbrate.linework.pens.PenSuggestion;
 import org.adumbrate.linework.pens.PenSuggestions;
 import org.adumbrate.linework.read.LineSheets;
@@ -68,7 +69,9 @@ final class LinesCommand implements Callable<Integer> {
                                 "  not taken as lines: %s%n",
                                 sheet.leftOut().stream().map(LeftOut::told).collect(Collectors.joining(", ")));
             }
-            if (sheet.pages() > 1) {
+            sheet.remarks().forEach(remark -> common.out().printf("  %s%n", remark.told()));
+            boolean otherPage = sheet.remarks().stream().anyMatch(remark -> remark.kind() == ReadingNote.Kind.PAGE);
+            if (sheet.pages() > 1 && !otherPage) {
                 common.out().printf("  only the first of its %d pages was read%n", sheet.pages());
             }
         }
@@ -96,7 +99,11 @@ final class LinesCommand implements Callable<Integer> {
                         "cut", sheet.hidden().cut(),
                         "lengthMm", sheet.hidden().lengthMm()),
                 "pages",
-                sheet.pages()));
+                sheet.pages(),
+                "remarks",
+                sheet.remarks().stream()
+                        .map(remark -> Json.object("kind", remark.kind().word(), "text", remark.told()))
+                        .toList()));
         return ExitCode.DONE;
     }
 

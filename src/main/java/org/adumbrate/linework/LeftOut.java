@@ -28,6 +28,10 @@ public record LeftOut(Kind kind, int count, double areaMm2) {
         TEXT("text", "texts"),
         /** A stroke without one colour. */
         UNCOLORED_STROKE("stroke in a gradient or pattern", "strokes in a gradient or pattern"),
+        /** A stroke of which a soft mask lets nothing show. */
+        MASKED_STROKE("stroke that a mask hides", "strokes that a mask hides"),
+        /** A note on the page that is no drawn line. */
+        ANNOTATION("annotation", "annotations"),
         /** Anything else. */
         OTHER("other mark", "other marks");
 
@@ -51,7 +55,7 @@ public record LeftOut(Kind kind, int count, double areaMm2) {
 
         /** Whether it shows on white paper. */
         public boolean shows() {
-            return this != WHITE_AREA && this != OUTLINED_WHITE_AREA;
+            return this != WHITE_AREA && this != OUTLINED_WHITE_AREA && this != MASKED_STROKE;
         }
     }
 

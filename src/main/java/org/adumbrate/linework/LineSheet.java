@@ -2,7 +2,9 @@ package org.adumbrate.linework;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.geometry.Srgb;
 
 /**
  * A vector line sheet as read from its file: what is seen of its strokes.
@@ -12,24 +14,45 @@ import org.adumbrate.geometry.SheetSize;
  * @param strokes its strokes in drawing order, less what areas hide that are painted over them
  * @param leftOut what it paints besides, which is not taken as lines, each kind once
  * @param hidden how much of its strokes is hidden
- * @param pages how many pages the file has, at least 1; only the first is read, so more than one is worth telling
+ * @param pages how many pages the file has, at least 1; only one is read, so more than one is worth telling
+ * @param remarks what there is to say of how it was read
  */
 public record LineSheet(
-        Path file, SheetSize page, List<Stroke> strokes, List<LeftOut> leftOut, Hidden hidden, int pages) {
+        Path file,
+        SheetSize page,
+        List<Stroke> strokes,
+        List<LeftOut> leftOut,
+        Hidden hidden,
+        int pages,
+        List<ReadingNote> remarks) {
     /** Copies the lists. */
     public LineSheet {
         strokes = List.copyOf(strokes);
         leftOut = List.copyOf(leftOut);
+        remarks = List.copyOf(remarks);
     }
 
     /** A sheet of nothing but strokes that are all seen, from a file of a single page. */
     public LineSheet(Path file, SheetSize page, List<Stroke> strokes) {
-        this(file, page, strokes, List.of(), Hidden.NOTHING, 1);
+        this(file, page, strokes, List.of(), Hidden.NOTHING, 1, List.of());
     }
 
     /** The same under another name. */
     public LineSheet named(Path name) {
-        return new LineSheet(name, page, strokes, leftOut, hidden, pages);
+        return new LineSheet(name, page, strokes, leftOut, hidden, pages, remarks);
+    }
+
+    /** The same with strokes of some colours in others. */
+    public LineSheet recolored(Map<Srgb, Srgb> colors) {
+        List<Stroke> recolored = strokes.stream()
+                .map(stroke -> stroke.in(colors.getOrDefault(stroke.color(), stroke.color())))
+                .toList();
+        return new LineSheet(file, page, recolored, leftOut, hidden, pages, remarks);
+    }
+
+    /** The same, with what there is to say of how it was read. */
+    public LineSheet with(List<ReadingNote> told) {
+        return new LineSheet(file, page, strokes, leftOut, hidden, pages, told);
     }
 
     /** How many marks it shows of which nothing is taken as a line: areas without an outline, texts, images and the like. */

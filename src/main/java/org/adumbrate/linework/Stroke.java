@@ -31,4 +31,9 @@ public record Stroke(
     public Stroke along(VectorPath<PagePoint> other) {
         return new Stroke(other, color, widthMm, dash, cap, join, layer);
     }
+
+    /** The same in another colour. */
+    public Stroke in(Srgb other) {
+        return new Stroke(path, other, widthMm, dash, cap, join, layer);
+    }
 }

@@ -86,6 +86,20 @@ public final class Clip<P extends PlanePoint> {
         return cutting.get().isEmpty() ? path : PathCutter.cut(path, new ThroughApertures(cutting.get()));
     }
 
+    /** A rectangle that holds what is visible of what lies within a path; nothing if nothing is. */
+    public Optional<Extent> reach(VectorPath<P> path) {
+        return path.extent()
+                .filter(box -> box.left() <= window.right()
+                        && box.right() >= window.left()
+                        && box.top() <= window.bottom()
+                        && box.bottom() >= window.top())
+                .map(box -> new Extent(
+                        Math.max(box.left(), window.left()),
+                        Math.max(box.top(), window.top()),
+                        Math.min(box.right(), window.right()),
+                        Math.min(box.bottom(), window.bottom())));
+    }
+
     /**
      * The area within a path, as far as this clip lets it be seen.
      *

@@ -107,11 +107,27 @@ public final class StrokeCollector {
 
     /** The sheet, unless it shows no line at all. */
     public LineSheet sheet(int pages) throws InputFault {
+        return ifAny(pages).orElseThrow(() -> noLine(""));
+    }
+
+    /** The sheet; nothing if it shows no line at all. */
+    public Optional<LineSheet> ifAny(int pages) {
         HiddenLines lines = HiddenLines.taken(strokes, covers);
-        if (lines.seen().isEmpty()) {
-            throw new InputFault(file, emptiness(), "export it again as lines, not as an image or as filled shapes");
-        }
-        return new LineSheet(file, page, lines.seen(), leftOut.all(), lines.hidden(), pages);
+        return lines.seen().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new LineSheet(file, page, lines.seen(), leftOut.all(), lines.hidden(), pages, List.of()));
+    }
+
+    /**
+     * What to say of a page that shows no line.
+     *
+     * @param besides what else is wrong with it, a clause, or nothing
+     */
+    public InputFault noLine(String besides) {
+        return new InputFault(
+                file,
+                emptiness() + (besides.isEmpty() ? "" : "; " + besides),
+                "export it again as lines, not as an image or as filled shapes");
     }
 
     private String emptiness() {

@@ -13,7 +13,6 @@ import org.adumbrate.linework.clip.ClipShape;
 import org.adumbrate.linework.clip.FillRule;
 import org.adumbrate.linework.page.AreaPaint;
 import org.adumbrate.linework.page.PathTracer;
-import org.adumbrate.linework.page.StrokeCollector;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -27,28 +26,32 @@ final class PdfAreas {
 
     private final PdfContext context;
     private final PdfColors colors;
-    private final StrokeCollector found;
+    private final PdfMarks found;
+    private final PdfTiles tiles;
 
-    PdfAreas(PdfContext context, PdfColors colors, StrokeCollector found) {
+    PdfAreas(PdfContext context, PdfColors colors, PdfMarks found, PdfTiles tiles) {
         this.context = context;
         this.colors = colors;
         this.found = found;
+        this.tiles = tiles;
     }
 
     /** Fills a path with the colour or the pattern that is set; outlined, if its stroke is taken as a line. */
-    void fill(VectorPath<PagePoint> path, FillRule rule, boolean outlined) {
+    void fill(VectorPath<PagePoint> path, FillRule rule, boolean outlined) throws IOException {
         PdfGraphicsState state = context.state();
         if (state.fillAlpha <= 0 || path.isEmpty()) {
             return;
         }
         PdfFillColor fill = state.fill;
-        Optional<PDColorSpace> space = space(fill);
+        Optional<PDColorSpace> space = colors.spaceOf(fill);
         if (fill.pattern().isPresent() || space.orElse(null) instanceof PDPattern) {
             fillWithPattern(path, rule, fill);
         } else if (!(space.orElse(null) instanceof PDSeparation ink
                 && ink.getColorantName().equals("None"))) {
-            boolean white = space.flatMap(known -> color(known, fill)).stream().anyMatch(AreaPaint::isWhite);
-            found.area(path, rule, state.clip, paint(AreaPaint.kind(white, outlined), state.hides()));
+            Optional<Srgb> color = colors.of(fill);
+            boolean white = color.stream().anyMatch(AreaPaint::isWhite);
+            AreaPaint paint = paint(AreaPaint.kind(white, outlined), state.hides());
+            found.area(path, rule, state.seen(), paint, new PdfInk(color, state.fillAlpha));
         }
     }
 
@@ -56,30 +59,11 @@ final class PdfAreas {
         return new AreaPaint(kind, hides, context.state().since);
     }
 
-    /** Areas in colours that cannot be worked out are areas none the less. */
-    private Optional<PDColorSpace> space(PdfFillColor fill) {
-        try {
-            return Optional.ofNullable(colors.space(fill.space(), fill.resources()));
-        } catch (IOException | RuntimeException e) {
-            return Optional.empty();
-        }
-    }
-
-    private Optional<Srgb> color(PDColorSpace space, PdfFillColor fill) {
-        try {
-            float[] components =
-                    fill.components().length == 0 ? space.getInitialColor().getComponents() : fill.components();
-            return Optional.of(colors.srgb(space, components, fill.resources()));
-        } catch (IOException | RuntimeException e) {
-            return Optional.empty();
-        }
-    }
-
-    /** A gradient hides where it reaches to; the gaps of a tiling pattern are not known. */
-    private void fillWithPattern(VectorPath<PagePoint> path, FillRule rule, PdfFillColor fill) {
+    /** A gradient hides where it reaches to; of a tiling pattern that draws no strokes the gaps are not known. */
+    private void fillWithPattern(VectorPath<PagePoint> path, FillRule rule, PdfFillColor fill) throws IOException {
         PdfGraphicsState state = context.state();
         Optional<COSDictionary> pattern = fill.pattern().flatMap(name -> named(fill, name));
-        Clip<PagePoint> seen = state.clip;
+        Clip<PagePoint> seen = state.seen();
         boolean hides = false;
         if (pattern.isPresent() && pattern.get().getInt(COSName.PATTERN_TYPE) == SHADING_PATTERN) {
             AffineTransform toPage = new AffineTransform(state.patternsToPage);
@@ -87,9 +71,11 @@ final class PdfAreas {
             COSDictionary shading = pattern.get().getCOSDictionary(COSName.SHADING);
             Optional<List<ClipShape<PagePoint>>> reach = PdfShadings.reach(shading, toPage);
             hides = reach.isPresent() && state.hides();
-            seen = reach.map(shapes -> within(state.clip, shapes)).orElse(seen);
+            seen = reach.map(shapes -> within(state.seen(), shapes)).orElse(seen);
+        } else if (pattern.isPresent() && tiles.fill(path, rule, pattern.get(), fill)) {
+            return;
         }
-        found.area(path, rule, seen, paint(LeftOut.Kind.SHADING, hides));
+        found.area(path, rule, seen, paint(LeftOut.Kind.SHADING, hides), many(state));
     }
 
     private static Optional<COSDictionary> named(PdfFillColor fill, COSName name) {
@@ -111,8 +97,12 @@ final class PdfAreas {
         }
         ClipShape<PagePoint> painted = reach.get().get(0);
         Clip<PagePoint> clip =
-                within(state.clip, reach.get().subList(1, reach.get().size()));
-        found.area(painted.outline(), painted.rule(), clip, paint(LeftOut.Kind.SHADING, state.hides()));
+                within(state.seen(), reach.get().subList(1, reach.get().size()));
+        found.area(painted.outline(), painted.rule(), clip, paint(LeftOut.Kind.SHADING, state.hides()), many(state));
+    }
+
+    private static PdfInk many(PdfGraphicsState state) {
+        return new PdfInk(Optional.empty(), state.fillAlpha);
     }
 
     private static Clip<PagePoint> within(Clip<PagePoint> clip, List<ClipShape<PagePoint>> shapes) {
@@ -139,8 +129,9 @@ final class PdfAreas {
             found.area(
                     pen.take(),
                     FillRule.NON_ZERO,
-                    state.clip,
-                    paint(LeftOut.Kind.IMAGE, state.hides() && !isSeenThrough(image)));
+                    state.seen(),
+                    paint(LeftOut.Kind.IMAGE, state.hides() && !isSeenThrough(image)),
+                    many(state));
         }
         layers.closeTo(depth);
     }

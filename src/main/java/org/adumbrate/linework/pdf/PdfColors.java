@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.adumbrate.geometry.Srgb;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -16,14 +17,17 @@ import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceCMYK;
 import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceGray;
 import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceN;
 import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceRGB;
+import org.apache.pdfbox.pdmodel.graphics.color.PDPattern;
 import org.apache.pdfbox.pdmodel.graphics.color.PDSeparation;
 
 /**
  * Colours of any colour space as sRGB; remembers what it has worked out.
  *
- * <p>Device colours are taken as ISO 32000-1, 10.3 converts them when nothing is known of the device, so that a stroke
- * colour, which is here the name of a layer, comes out as round as it went in: full black ink is #000000, and not the
- * dark grey of one particular press.
+ * <p>Device colours are taken plainly, as nothing is known of the device, so that a stroke colour, which is here the name of a
+ * layer, comes out as round as it went in: full black ink is #000000, and not the dark grey of one particular press. CMYK is
+ * converted as CSS Color Module Level 5 does without a profile: each ink takes its share of what black lets through, so red is
+ * (1 - c) (1 - k). ISO 32000-1, 10.3.5 adds the inks up, red being 1 - min(1, c + k), by which dark grey with a little
+ * colour in it is black.
  */
 final class PdfColors {
     private static final int MOST_REMEMBERED = 4096;
@@ -60,7 +64,8 @@ final class PdfColors {
             return encoded(c[0], c[0], c[0]);
         }
         if (space instanceof PDDeviceCMYK) {
-            return encoded(1 - c[0] - c[3], 1 - c[1] - c[3], 1 - c[2] - c[3]);
+            float light = 1 - within(c[3]);
+            return encoded(light * (1 - within(c[0])), light * (1 - within(c[1])), light * (1 - within(c[2])));
         }
         ColorKey key = new ColorKey(space, asList(c));
         Srgb known = colors.get(key);
@@ -71,6 +76,40 @@ final class PdfColors {
             }
         }
         return known;
+    }
+
+    /** The space of a colour; nothing if it cannot be worked out. */
+    Optional<PDColorSpace> spaceOf(PdfFillColor fill) {
+        try {
+            return Optional.ofNullable(space(fill.space(), fill.resources()));
+        } catch (IOException | RuntimeException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** A colour that areas are filled with; nothing if it is a pattern or cannot be worked out. */
+    Optional<Srgb> of(PdfFillColor fill) {
+        return spaceOf(fill)
+                .filter(space -> fill.pattern().isEmpty() && !(space instanceof PDPattern))
+                .flatMap(space -> color(space, fill));
+    }
+
+    /** The colour that is stated beside an uncoloured pattern (8.7.3.3), in the space that lies under that of patterns. */
+    Optional<Srgb> ofUncolored(PdfFillColor fill) {
+        return spaceOf(fill)
+                .flatMap(
+                        space -> Optional.ofNullable(space instanceof PDPattern p ? p.getUnderlyingColorSpace() : null))
+                .flatMap(space -> color(space, fill));
+    }
+
+    private Optional<Srgb> color(PDColorSpace space, PdfFillColor fill) {
+        try {
+            float[] components =
+                    fill.components().length == 0 ? space.getInitialColor().getComponents() : fill.components();
+            return Optional.of(srgb(space, components, fill.resources()));
+        } catch (IOException | RuntimeException e) {
+            return Optional.empty();
+        }
     }
 
     private Srgb workedOut(PDColorSpace space, float[] components, PDResources resources) throws IOException {
@@ -92,7 +131,11 @@ final class PdfColors {
     }
 
     private static int level(float component) {
-        return Math.round(Math.max(0, Math.min(1, component)) * 255);
+        return Math.round(within(component) * 255);
+    }
+
+    private static float within(float component) {
+        return Math.max(0, Math.min(1, component));
     }
 
     private static List<Double> asList(float[] components) {

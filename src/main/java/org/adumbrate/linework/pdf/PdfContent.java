@@ -5,10 +5,11 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import org.adumbrate.linework.clip.TooIntricateException;
+import org.adumbrate.linework.page.LibraryWords;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -16,7 +17,6 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.filter.Filter;
 import org.apache.pdfbox.filter.FilterFactory;
-import org.apache.pdfbox.pdmodel.common.PDStream;
 
 /**
  * The data of streams, unpacked within a limit: the library itself unpacks whatever it is given, and a kilobyte may stand for
@@ -29,19 +29,39 @@ final class PdfContent {
     /** As many ways of packing as no writer lays over each other. */
     private static final int MOST_FILTERS = 4;
 
+    /** Line ends around data of no bytes. */
+    private static final int MOST_BLANKS = 4;
+
     /** No row of a picture, and of no table, has more bytes. */
     private static final long LONGEST_ROW = 1 << 20;
 
     private PdfContent() {}
 
-    /** The data of several streams, one after the other, with a blank between them. */
-    static byte[] of(Iterator<PDStream> streams) throws IOException {
+    /**
+     * The content of a page, which may be spread over several streams; a blank stands between them.
+     *
+     * @param skips counts what stands among them and is no stream
+     * @throws IOException if it is damaged, or far too much
+     */
+    static byte[] of(COSDictionary page, PdfSkips skips) throws IOException {
+        COSBase contents = page.getDictionaryObject(COSName.CONTENTS);
+        List<COSBase> streams = new ArrayList<>();
+        if (contents instanceof COSArray array) {
+            for (int k = 0; k < array.size(); k++) {
+                streams.add(array.getObject(k));
+            }
+        } else if (contents != null || page.containsKey(COSName.CONTENTS)) {
+            streams.add(contents);
+        }
         Limited all = new Limited(MOST_BYTES);
-        while (streams.hasNext()) {
-            COSStream stream = streams.next().getCOSObject();
-            PdfIntegrity.check(stream);
-            unpack(stream, all);
-            all.write('\n');
+        for (COSBase each : streams) {
+            if (each instanceof COSStream stream) {
+                PdfIntegrity.check(stream);
+                unpack(stream, all);
+                all.write('\n');
+            } else {
+                skips.add("a part of the page's content is missing");
+            }
         }
         return all.bytes.toByteArray();
     }
@@ -58,6 +78,9 @@ final class PdfContent {
     }
 
     private static void unpack(COSStream stream, Limited to) throws IOException {
+        if (isNothing(stream)) {
+            return;
+        }
         List<Filter> filters = filters(stream);
         try (InputStream raw = stream.createRawInputStream()) {
             InputStream in = raw;
@@ -71,6 +94,21 @@ final class PdfContent {
             } else {
                 filters.get(filters.size() - 1).decode(in, to, stream, filters.size() - 1);
             }
+        } catch (TooIntricateException | DamagedContentException e) {
+            throw e;
+        } catch (IOException | RuntimeException e) {
+            throw new DamagedContentException("a stream cannot be unpacked (" + LibraryWords.of(e) + ")", e);
+        }
+    }
+
+    /** Whether a stream holds nothing but blanks: some programs pack nothing into nothing. */
+    static boolean isNothing(COSStream stream) throws IOException {
+        if (!stream.hasData()) {
+            return true;
+        }
+        try (InputStream raw = stream.createRawInputStream()) {
+            byte[] head = raw.readNBytes(MOST_BLANKS + 1);
+            return head.length <= MOST_BLANKS && new String(head, StandardCharsets.ISO_8859_1).isBlank();
         }
     }
 

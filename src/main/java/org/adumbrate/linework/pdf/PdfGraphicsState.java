@@ -9,7 +9,9 @@ import org.adumbrate.geometry.LineCap;
 import org.adumbrate.geometry.LineJoin;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.Srgb;
+import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.clip.Clip;
+import org.adumbrate.linework.clip.FillRule;
 import org.adumbrate.linework.page.StrokeStyle;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColorSpace;
 import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceGray;
@@ -19,7 +21,14 @@ final class PdfGraphicsState {
     /** User space to mm of the page. */
     final AffineTransform toPage;
 
-    Clip<PagePoint> clip;
+    private Clip<PagePoint> clip;
+    private PdfMask mask = PdfMask.NONE;
+    /** Whether a group that this lies in is masked so that it may show in part only. */
+    private boolean halfShown;
+
+    /** What the mask leaves of the clip; worked out when it is asked for. */
+    private Optional<Clip<PagePoint>> seen = Optional.empty();
+
     PDColorSpace strokeSpace = PDDeviceGray.INSTANCE;
     /** Empty for a pattern, which has no colour of its own. */
     Optional<Srgb> strokeColor = Optional.of(Srgb.BLACK);
@@ -30,9 +39,11 @@ final class PdfGraphicsState {
     /** Whether what is painted is laid over what is there, and not mixed with it (11.3.5). */
     boolean laidOver = true;
 
-    boolean masked;
     /** In a group that is itself seen through, the number of its first stroke: what is painted in it hides nothing before. */
     int since;
+
+    /** Whether colours are settled by what draws this, and those that the content states are passed over. */
+    boolean uncolored;
 
     /** Whether a group is seen through so far that nothing of it is seen. */
     boolean unseen;
@@ -40,6 +51,7 @@ final class PdfGraphicsState {
     /** The space of patterns to mm of the page: that of the page, or of the form that is being drawn (8.7.3.1). */
     AffineTransform patternsToPage;
 
+    PdfTextState text = PdfTextState.INITIAL;
     double lineWidth = 1;
     double[] dashLengths = {};
     double dashPhase;
@@ -60,7 +72,11 @@ final class PdfGraphicsState {
         fill = other.fill;
         fillAlpha = other.fillAlpha;
         laidOver = other.laidOver;
-        masked = other.masked;
+        mask = other.mask;
+        halfShown = other.halfShown;
+        seen = other.seen;
+        uncolored = other.uncolored;
+        text = other.text;
         since = other.since;
         unseen = other.unseen;
         patternsToPage = other.patternsToPage;
@@ -76,6 +92,28 @@ final class PdfGraphicsState {
         patternsToPage = new AffineTransform(toPage);
     }
 
+    /** Takes the parameters that hold at the beginning of a page; what it is seen through stays. */
+    void beginAnew(AffineTransform map) {
+        toPage.setTransform(map);
+        strokeSpace = PDDeviceGray.INSTANCE;
+        strokeColor = Optional.of(Srgb.BLACK);
+        fill = PdfFillColor.BLACK;
+        text = PdfTextState.INITIAL;
+        lineWidth = 1;
+        dashLengths = new double[0];
+        dashPhase = 0;
+        cap = LineCap.BUTT;
+        join = LineJoin.MITER;
+        enterForm();
+    }
+
+    /** Everything is drawn in one colour from now on, whatever the content states. */
+    void settleColor(Srgb color) {
+        strokeColor = Optional.of(color);
+        fill = PdfFillColor.of(color);
+        uncolored = true;
+    }
+
     /** Enters a group, which is painted as a whole and in which everything begins anew (11.6.6). */
     void enterGroup(int strokesSoFar) {
         if (!hides()) {
@@ -84,7 +122,47 @@ final class PdfGraphicsState {
         unseen |= fillAlpha == 0;
         fillAlpha = strokeAlpha = 1;
         laidOver = true;
-        masked = false;
+        clip = seen();
+        halfShown |= mask.half();
+        mask = PdfMask.NONE;
+        seen = Optional.empty();
+    }
+
+    /** Narrows the clip to what lies within an outline too. */
+    void clipTo(VectorPath<PagePoint> outline, FillRule rule) {
+        clip = clip.within(outline, rule);
+        seen = Optional.empty();
+    }
+
+    /** Puts a mask in the place of the one that was there. */
+    void maskBy(PdfMask other) {
+        mask = other;
+        seen = Optional.empty();
+    }
+
+    PdfMask mask() {
+        return mask;
+    }
+
+    /** Whether what is painted now may show in part only. */
+    boolean isHalfShown() {
+        return halfShown || mask.half();
+    }
+
+    /** Where marks can be seen, masks left aside. */
+    Clip<PagePoint> clip() {
+        return clip;
+    }
+
+    /** Where marks can be seen. */
+    Clip<PagePoint> seen() {
+        if (mask == PdfMask.NONE) {
+            return clip;
+        }
+        if (seen.isEmpty()) {
+            seen = Optional.of(mask.of(clip));
+        }
+        return seen.get();
     }
 
     /** Whether what is stroked now is seen, in a colour of its own. */
@@ -94,7 +172,7 @@ final class PdfGraphicsState {
 
     /** Whether an area painted now hides what lies behind it. */
     boolean hides() {
-        return fillAlpha >= 1 && laidOver && !masked;
+        return fillAlpha >= 1 && laidOver && mask == PdfMask.NONE;
     }
 
     /** How a stroke in a colour looks now; its width and dashes grow as areas do, by the root. */

@@ -30,17 +30,17 @@ final class PdfIntegrity {
                 || (filters instanceof COSArray list
                         && list.size() == 1
                         && COSName.FLATE_DECODE.equals(list.getObject(0)));
-        if (!justDeflated) {
+        if (!justDeflated || PdfContent.isNothing(stream)) {
             return;
         }
         Inflater inflater = new Inflater(/* nowrap= */ true);
         try (InputStream data = stream.createRawInputStream()) {
-            int head = data.readNBytes(2).length;
-            if (head > 0) { // some programs pack nothing into nothing
-                checkInflated(inflater, data);
-            }
+            data.skipNBytes(2);
+            checkInflated(inflater, data);
+        } catch (EOFException e) {
+            throw new DamagedContentException("compressed content ends early", e);
         } catch (DataFormatException e) {
-            throw new IOException("compressed content is damaged", e);
+            throw new DamagedContentException("compressed content is damaged", e);
         } finally {
             inflater.end();
         }
@@ -55,7 +55,7 @@ final class PdfIntegrity {
             if (inflater.needsInput()) {
                 length = data.read(packed);
                 if (length < 0) {
-                    throw new EOFException("compressed content ends early");
+                    throw new DamagedContentException("compressed content ends early");
                 }
                 inflater.setInput(packed, 0, length);
             }
@@ -79,7 +79,7 @@ final class PdfIntegrity {
             expected = expected << 8 | (b & 0xff);
         }
         if (held == 4 && expected != sum.getValue()) {
-            throw new IOException("compressed content does not match its check sum");
+            throw new DamagedContentException("compressed content does not match its check sum");
         }
     }
 }

@@ -9,17 +9,16 @@ import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.clip.FillRule;
 import org.adumbrate.linework.page.PathTracer;
-import org.adumbrate.linework.page.StrokeCollector;
 
 /** Path construction, painting and clipping (ISO 32000-1, 8.5). */
 final class PdfPathOperators {
     private final PdfContext context;
-    private final StrokeCollector found;
+    private final PdfMarks found;
     private final PdfAreas areas;
     private final PathTracer path = new PathTracer();
     private Optional<FillRule> pendingClip = Optional.empty();
 
-    PdfPathOperators(PdfContext context, StrokeCollector found, PdfAreas areas) {
+    PdfPathOperators(PdfContext context, PdfMarks found, PdfAreas areas) {
         this.context = context;
         this.found = found;
         this.areas = areas;
@@ -95,7 +94,7 @@ final class PdfPathOperators {
             }
         }
         if (pendingClip.isPresent() && !ended.isEmpty()) {
-            state.clip = state.clip.within(ended, pendingClip.get());
+            state.clipTo(ended, pendingClip.get());
         }
         pendingClip = Optional.empty();
     }
@@ -105,12 +104,29 @@ final class PdfPathOperators {
         PdfGraphicsState state = context.state();
         if (state.strokeColor.isEmpty()) {
             found.leftOut(LeftOut.Kind.UNCOLORED_STROKE);
-        } else if (state.strokeAlpha > 0) {
+        } else if (state.strokeAlpha > 0 && isSeen(ended, state)) {
             found.stroke(
                     ended,
-                    state.clip,
+                    state.seen(),
                     state.style(state.strokeColor.get()),
                     context.layers().name());
         }
+    }
+
+    /** Whether a mask lets anything of it show; counts what it hides, and what it lets show in part. */
+    private boolean isSeen(VectorPath<PagePoint> ended, PdfGraphicsState state) {
+        if (ended.isEmpty()) {
+            return true;
+        }
+        if (state.mask() != PdfMask.NONE && state.seen().visible(ended).isEmpty()) {
+            if (!state.clip().visible(ended).isEmpty()) {
+                found.leftOut(LeftOut.Kind.MASKED_STROKE);
+            }
+            return false;
+        }
+        if (state.isHalfShown()) {
+            found.halfShown();
+        }
+        return true;
     }
 }

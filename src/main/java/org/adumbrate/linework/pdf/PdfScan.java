@@ -11,11 +11,14 @@ import java.util.Set;
  */
 final class PdfScan {
     private static final Set<String> STROKING = Set.of("S", "s", "B", "B*", "b", "b*");
+    private static final Set<String> PAINTING = Set.of("f", "F", "f*", "sh", "BI", "Tj", "TJ", "'", "\"");
     private static final int LONGEST_OPERATOR = 2;
 
     private final byte[] content;
     private final Map<String, Integer> drawn = new HashMap<>();
     private int strokes;
+    private boolean painting;
+    private boolean uncolored;
 
     private PdfScan(byte[] content) {
         this.content = content;
@@ -30,6 +33,16 @@ final class PdfScan {
     /** How many operators stroke. */
     int strokes() {
         return strokes;
+    }
+
+    /** Whether areas, pictures or texts are painted. */
+    boolean isPainting() {
+        return painting;
+    }
+
+    /** Whether the content is a glyph that takes its colour from the text (d1, ISO 32000-1, 9.6.5). */
+    boolean isUncolored() {
+        return uncolored;
     }
 
     /** How often each object is drawn, by its name among the resources. */
@@ -58,6 +71,8 @@ final class PdfScan {
         } else if (STROKING.contains(operator)) {
             strokes++;
         }
+        painting |= PAINTING.contains(operator);
+        uncolored |= operator.equals("d1");
     }
 
     private int endOfToken(int from) {

@@ -2,38 +2,40 @@ package org.adumbrate.linework.pdf;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.linework.LineSheet;
+import org.adumbrate.linework.ReadingNote;
 import org.adumbrate.linework.clip.TooIntricateException;
 import org.adumbrate.linework.page.LibraryWords;
-import org.adumbrate.linework.page.StrokeCollector;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSObjectKey;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
 
-/** Reads the first page of a PDF. */
+/** Reads the first page of a PDF that shows lines. */
 public final class PdfSheetReader {
     private static final String AGAIN = "export it again, or copy it again from where it came";
+    private static final String CUT_SHORT = "is cut short: the end mark of a PDF is missing";
 
     private PdfSheetReader() {}
 
     /**
      * Reads a line sheet.
      *
-     * @throws InputFault if the file is not a whole, open PDF with lines on its first page
+     * @throws InputFault if the file is not a whole, open PDF with lines on a page
      */
     public static LineSheet read(Path file) throws InputFault {
         try {
             PdfLogging.silence();
-            long end = PdfEnd.of(file)
-                    .orElseThrow(() -> new InputFault(file, "is cut short: the end mark of a PDF is missing", AGAIN));
+            PdfEnd.End end = PdfEnd.of(file).orElseThrow(() -> new InputFault(file, CUT_SHORT, AGAIN));
             PdfPacking.check(file);
-            try (PdfBytes data = new PdfBytes(file, end);
-                    PDDocument document = Loader.loadPDF(data)) {
-                return read(file, document);
+            try (PdfBytes data = new PdfBytes(file, end.bytes());
+                    PDDocument document = opened(file, data, end)) {
+                LineSheet sheet = PdfPages.read(file, document);
+                return end.isMarked() ? sheet : mended(sheet);
             }
         } catch (InputFault e) {
             throw e;
@@ -54,18 +56,32 @@ public final class PdfSheetReader {
         }
     }
 
-    private static LineSheet read(Path file, PDDocument document) throws IOException {
-        if (document.getNumberOfPages() == 0) {
-            throw new InputFault(file, "has no page", AGAIN);
+    /** Opens a file; one that has lost its end must hold everything that its pages name. */
+    private static PDDocument opened(Path file, PdfBytes data, PdfEnd.End end) throws IOException {
+        if (end.isMarked()) {
+            return Loader.loadPDF(data);
         }
-        PDPage page = document.getPage(0);
-        PdfPageFrame frame = PdfPageFrame.of(page);
-        StrokeCollector found = new StrokeCollector(file, frame.size());
-        PdfVisibility layers = new PdfVisibility(
-                Optional.ofNullable(document.getDocumentCatalog().getOCProperties()));
-        PDResources resources = page.getResources();
-        new PdfInterpreter(frame, layers, found)
-                .runPage(PdfContent.of(page.getContentStreams()), resources == null ? new PDResources() : resources);
-        return found.sheet(document.getNumberOfPages());
+        PDDocument document;
+        try {
+            document = Loader.loadPDF(data);
+        } catch (InvalidPasswordException e) {
+            throw e;
+        } catch (IOException e) {
+            throw new InputFault(file, CUT_SHORT, AGAIN, e);
+        }
+        Optional<COSObjectKey> missing = PdfCompleteness.missing(document);
+        if (missing.isPresent()) {
+            document.close();
+            throw new InputFault(
+                    file, CUT_SHORT + ", and object " + missing.get().getNumber() + " with it", AGAIN);
+        }
+        return document;
+    }
+
+    private static LineSheet mended(LineSheet sheet) {
+        List<ReadingNote> remarks = new ArrayList<>(sheet.remarks());
+        remarks.add(new ReadingNote(
+                ReadingNote.Kind.MENDED, "the end of the file is missing, but nothing that its pages name is"));
+        return sheet.with(remarks);
     }
 }

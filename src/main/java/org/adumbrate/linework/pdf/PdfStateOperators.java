@@ -17,10 +17,12 @@ import org.apache.pdfbox.pdmodel.graphics.color.PDPattern;
 final class PdfStateOperators {
     private final PdfContext context;
     private final PdfColors colors;
+    private final PdfSoftMasks masks;
 
-    PdfStateOperators(PdfContext context, PdfColors colors) {
+    PdfStateOperators(PdfContext context, PdfColors colors, PdfSoftMasks masks) {
         this.context = context;
         this.colors = colors;
+        this.masks = masks;
     }
 
     void addTo(Map<String, PdfOperator> operators) {
@@ -30,9 +32,18 @@ final class PdfStateOperators {
         operators.put("J", operands -> context.state().cap = PdfGraphicsState.cap(operands.number()));
         operators.put("j", operands -> context.state().join = PdfGraphicsState.join(operands.number()));
         operators.put("d", operands -> dash(operands.get(0, COSArray.class), operands.number()));
-        operators.put("gs", operands -> context.resource(COSName.EXT_G_STATE, operands.get(0, COSName.class))
-                .ifPresent(this::parameters));
-        operators.put("CS", operands -> {
+        operators.put("gs", operands -> {
+            Optional<COSDictionary> stated = context.resource(COSName.EXT_G_STATE, operands.get(0, COSName.class));
+            if (stated.isPresent()) {
+                parameters(stated.get());
+            }
+        });
+        addStroking(operators);
+        addFilling(operators);
+    }
+
+    private void addStroking(Map<String, PdfOperator> operators) {
+        put(operators, "CS", operands -> {
             PDColorSpace space = colors.space(operands.get(0, COSName.class), context.resources());
             PdfGraphicsState state = context.state();
             state.strokeSpace = space;
@@ -40,44 +51,60 @@ final class PdfStateOperators {
                     ? Optional.empty()
                     : Optional.of(colors.srgb(space, space.getInitialColor().getComponents(), context.resources()));
         });
-        operators.put("SC", this::color);
-        operators.put("SCN", this::color);
-        operators.put("G", operands -> deviceColor(COSName.DEVICEGRAY, operands));
-        operators.put("RG", operands -> deviceColor(COSName.DEVICERGB, operands));
-        operators.put("K", operands -> deviceColor(COSName.DEVICECMYK, operands));
-        addFilling(operators);
+        put(operators, "SC", this::color);
+        put(operators, "SCN", this::color);
+        put(operators, "G", operands -> deviceColor(COSName.DEVICEGRAY, operands));
+        put(operators, "RG", operands -> deviceColor(COSName.DEVICERGB, operands));
+        put(operators, "K", operands -> deviceColor(COSName.DEVICECMYK, operands));
+    }
+
+    /** An operator that sets a colour, unless what draws the content has settled it (8.7.3.3 and 9.6.5). */
+    private void put(Map<String, PdfOperator> operators, String name, PdfOperator operator) {
+        operators.put(name, operands -> {
+            if (!context.state().uncolored) {
+                operator.run(operands);
+            }
+        });
     }
 
     private void addFilling(Map<String, PdfOperator> operators) {
-        operators.put(
+        put(
+                operators,
                 "cs",
                 operands ->
                         context.state().fill = PdfFillColor.in(operands.get(0, COSName.class), context.resources()));
-        operators.put("sc", this::fill);
-        operators.put("scn", this::fill);
-        operators.put("g", operands -> fill(COSName.DEVICEGRAY, operands));
-        operators.put("rg", operands -> fill(COSName.DEVICERGB, operands));
-        operators.put("k", operands -> fill(COSName.DEVICECMYK, operands));
+        put(operators, "sc", this::fill);
+        put(operators, "scn", this::fill);
+        put(operators, "g", operands -> fill(COSName.DEVICEGRAY, operands));
+        put(operators, "rg", operands -> fill(COSName.DEVICERGB, operands));
+        put(operators, "k", operands -> fill(COSName.DEVICECMYK, operands));
     }
 
-    private void fill(PdfOperands operands) {
+    private void fill(PdfOperands operands) throws IOException {
+        operands.requireColor();
         PdfGraphicsState state = context.state();
         state.fill = state.fill.with(operands, context.resources());
     }
 
-    private void fill(COSName space, PdfOperands operands) {
+    private void fill(COSName space, PdfOperands operands) throws IOException {
+        operands.requireColor();
         context.state().fill = PdfFillColor.in(space, context.resources());
         fill(operands);
     }
 
     private void color(PdfOperands operands) throws IOException {
+        operands.requireColor();
         PdfGraphicsState state = context.state();
         state.strokeColor = operands.endWithName() || state.strokeSpace instanceof PDPattern
                 ? Optional.empty()
-                : Optional.of(colors.srgb(state.strokeSpace, operands.components(), context.resources()));
+                : Optional.of(colors.srgb(
+                        state.strokeSpace,
+                        operands.components(state.strokeSpace.getNumberOfComponents()),
+                        context.resources()));
     }
 
     private void deviceColor(COSName name, PdfOperands operands) throws IOException {
+        operands.requireColor();
         context.state().strokeSpace = colors.space(name, context.resources());
         color(operands);
     }
@@ -93,7 +120,7 @@ final class PdfStateOperators {
     }
 
     /** A parameter dictionary (8.4.5). */
-    private void parameters(COSDictionary parameters) {
+    private void parameters(COSDictionary parameters) throws IOException {
         PdfGraphicsState state = context.state();
         state.lineWidth = Math.abs(parameters.getFloat(COSName.LW, (float) state.lineWidth));
         state.strokeAlpha = parameters.getFloat(COSName.CA, (float) state.strokeAlpha);
@@ -102,7 +129,10 @@ final class PdfStateOperators {
             state.laidOver = isNormal(parameters.getDictionaryObject(COSName.BM));
         }
         if (parameters.containsKey(COSName.SMASK)) {
-            state.masked = parameters.getDictionaryObject(COSName.SMASK) instanceof COSDictionary;
+            state.maskBy(
+                    parameters.getDictionaryObject(COSName.SMASK) instanceof COSDictionary mask
+                            ? masks.of(mask, state.toPage, context.resources())
+                            : PdfMask.NONE);
         }
         if (parameters.containsKey(COSName.LC)) {
             state.cap = PdfGraphicsState.cap(parameters.getInt(COSName.LC));

@@ -23,8 +23,8 @@ public final class LineSheets {
     private LineSheets() {}
 
     /**
-     * Reads a line sheet. What kind it is, is told by its content and not by its name. Of a PDF the first page is read;
-     * layers that are switched off, annotations and pattern cells are left out. Nothing that the file refers to outside
+     * Reads a line sheet. What kind it is, is told by its content and not by its name. Of a PDF the first page that
+     * shows lines is read; layers that are switched off are left out. Nothing that the file refers to outside
      * itself is opened.
      *
      * @param file a PDF or SVG

@@ -30,7 +30,8 @@ public record ColorTally(Srgb color, int strokes, double lengthMm) {
         return tallies.values().stream().sorted(LONGEST_FIRST).toList();
     }
 
-    private ColorTally plus(ColorTally other) {
+    /** Both together, under this one's colour. */
+    public ColorTally plus(ColorTally other) {
         return new ColorTally(color, strokes + other.strokes, lengthMm + other.lengthMm);
     }
 }

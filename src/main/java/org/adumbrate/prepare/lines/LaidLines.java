@@ -1,12 +1,14 @@
 package org.adumbrate.prepare.lines;
 
 import java.util.List;
+import java.util.Map;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.Length;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.geometry.Srgb;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.LineSheet;
 import org.adumbrate.linework.PageFit;
@@ -40,6 +42,11 @@ public record LaidLines(LineSheet lines, SheetSize sheet, Affine<PagePoint, Shee
         } catch (Refusal reason) {
             throw new Refusal(lines.file() + ": " + reason.getMessage());
         }
+    }
+
+    /** The same with strokes of some colours taken for those of others. */
+    LaidLines recolored(Map<Srgb, Srgb> colors) {
+        return colors.isEmpty() ? this : new LaidLines(lines.recolored(colors), sheet, toSheet);
     }
 
     /** The strokes' paths on the sheet. */

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.adumbrate.linework.Hidden;
 import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.LineSheet;
+import org.adumbrate.linework.ReadingNote;
 import org.adumbrate.prepare.finding.Finding;
 
 /** What there is to say of line sheets whose files show more than lines. */
@@ -22,6 +23,12 @@ final class LeftOutMarks {
     static List<Finding> of(String key, LaidLines laid) {
         List<Finding> findings = new ArrayList<>();
         LineSheet lines = laid.lines();
+        for (ReadingNote remark : lines.remarks()) {
+            findings.add(new Finding(
+                    remark.kind().isDoubtful() ? Finding.Severity.WARNING : Finding.Severity.NOTE,
+                    key,
+                    lines.file() + ": " + remark.told() + "; " + remedy(remark.kind())));
+        }
         Hidden hidden = lines.hidden();
         if (!hidden.isNothing()) {
             findings.add(new Finding(
@@ -52,6 +59,16 @@ final class LeftOutMarks {
                             + "; if something is missed, export it as lines or as a pass"));
         }
         return findings;
+    }
+
+    private static String remedy(ReadingNote.Kind kind) {
+        return switch (kind) {
+            case PAGE -> "if another page is meant, export it alone";
+            case MENDED -> "copy it again from where it came, to be safe";
+            case SKIPPED -> "if lines are missed, export it again";
+            case ANNOTATIONS -> "if they are no part of the drawing, take them off the page";
+            case HALF_SHOWN -> "if too much is drawn, export without masks";
+        };
     }
 
     private static String told(LineSheet lines, Predicate<LeftOut.Kind> wanted) {

@@ -14,6 +14,7 @@ import java.util.concurrent.Callable;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
+import org.adumbrate.geometry.Srgb;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.LineSheet;
 import org.adumbrate.linework.PageFit;
@@ -35,14 +36,18 @@ import org.adumbrate.sheetfile.Veil;
  * @param base the line sheets, in the order of the sheet file
  * @param veils those that show what veils lie over, by the veil's name, where the sheet file names one
  * @param heights that which shows the height lines
- * @param content by what the line sheets on their sheet are known
+ * @param content by what the line sheets on their sheet are known, whatever their colours are taken for
+ * @param taken colours of the files that are taken for others that the sheet file states
+ * @param colorFindings what there is to say of these
  */
 public record LineFiles(
         SheetSize sheet,
         List<LaidLines> base,
         Map<String, LaidLines> veils,
         Optional<LaidLines> heights,
-        List<Object> content) {
+        List<Object> content,
+        Map<Srgb, Srgb> taken,
+        List<Finding> colorFindings) {
     /**
      * Reads them, each file once, all side by side.
      *
@@ -69,7 +74,39 @@ public record LineFiles(
         }
         List<Object> content = new ArrayList<>(List.of(size));
         sheet.lines().forEach(file -> content.add(List.of(file, run.digest(file.file()))));
-        return new LineFiles(size, base, veils, heights, content);
+        return recolored(new LineFiles(size, base, veils, heights, content, Map.of(), List.of()), sheet);
+    }
+
+    /** With colours taken for those that the sheet file states; veils and height lines have theirs in their own files. */
+    private static LineFiles recolored(LineFiles files, Sheet sheet) {
+        Map<String, Srgb> stated = TakenColors.stated(sheet);
+        Map<String, Srgb> elsewhere = new LinkedHashMap<>();
+        Map<String, LaidLines> veils = new LinkedHashMap<>();
+        Map<Srgb, Srgb> taken = new LinkedHashMap<>();
+        List<Finding> findings = new ArrayList<>();
+        files.veils.forEach((name, laid) -> {
+            String key = "veils." + name;
+            elsewhere.put(key, stated.get(key));
+            TakenColors own = TakenColors.of(List.of(laid), Map.of(key, stated.get(key)), stated);
+            veils.put(name, laid.recolored(own.colors()));
+            taken.putAll(own.colors());
+            findings.addAll(own.findings());
+        });
+        Optional<LaidLines> heights = files.heights.map(laid -> {
+            elsewhere.put("heights", stated.get("heights"));
+            TakenColors own = TakenColors.of(List.of(laid), Map.of("heights", stated.get("heights")), stated);
+            taken.putAll(own.colors());
+            findings.addAll(own.findings());
+            return laid.recolored(own.colors());
+        });
+        Map<String, Srgb> wanted = new LinkedHashMap<>(stated);
+        wanted.keySet().removeAll(elsewhere.keySet());
+        TakenColors own = TakenColors.of(files.base, wanted, stated);
+        taken.putAll(own.colors());
+        findings.addAll(own.findings());
+        List<LaidLines> base =
+                files.base.stream().map(laid -> laid.recolored(own.colors())).toList();
+        return new LineFiles(files.sheet, base, veils, heights, files.content, taken, findings);
     }
 
     /** What passes are placed by. */
@@ -91,7 +128,7 @@ public record LineFiles(
 
     /** What the files show that is not drawn; of those that show what veils lie over and height lines, nothing need be said. */
     public List<Finding> findings() {
-        List<Finding> findings = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>(colorFindings);
         for (int k = 0; k < base.size(); k++) {
             findings.addAll(LeftOutMarks.of(base.size() == 1 ? "lines" : "lines[" + k + "]", base.get(k)));
         }

@@ -108,7 +108,15 @@ public record VeilDrawing(List<Layer> layers, List<Finding> findings) {
                 seenThrough.add(shown.color());
             }
         });
-        return List.of(files.content(), lines, veil.color(), seenThrough, veil.gap(), stems);
+        return List.of(
+                files.content(),
+                List.copyOf(files.taken().keySet()),
+                List.copyOf(files.taken().values()),
+                lines,
+                veil.color(),
+                seenThrough,
+                veil.gap(),
+                stems);
     }
 
     private static Enclosed enclosed(Sheet sheet, String name, Veil.ByLines shown, LineFiles files, boolean stems) {

@@ -79,6 +79,14 @@ class PdfPageTest {
     }
 
     @Test
+    void coordinatesFarAwayKeepTheirDigits() throws IOException {
+        // 24 bits would leave them whole halves of a point
+        PdfSketch sketch = new PdfSketch(72, 72)
+                .draws("1 0 0 1 -4500000.25 -5700000.75 cm 4500000.35 5700036.75 m 4500036.35 5700036.75 l S");
+        assertPath(read(sketch).strokes().get(0).path(), "M 0.03528 12.7 L 12.73528 12.7", 1e-5);
+    }
+
+    @Test
     void nestedFormsAndTheirMatricesAreFollowed() throws IOException {
         try (PdfSketch sketch = new PdfSketch(720, 360)) {
             // outermost first: shift by (100, 50), double, turn by a quarter anticlockwise

@@ -41,8 +41,19 @@ class PdfStrokeTest {
                                 + "1 G" + LINE
                                 + "0 0 0 1 K" + LINE
                                 + "1 0.5 0 0.25 K" + LINE)))
-                // cyan takes all the red; magenta and black leave a quarter of the green (ISO 32000-1, 10.3.5)
-                .containsExactly("#000000", "#404048", "#ffffff", "#000000", "#0040bf");
+                // cyan takes all the red; magenta takes half of the three quarters of the green that black leaves
+                .containsExactly("#000000", "#404048", "#ffffff", "#000000", "#0060bf");
+    }
+
+    @Test
+    void darkGreysOfSeveralInksStayApartFromBlack() throws IOException {
+        assertThat(colors(new PdfSketch(72, 72)
+                        .draws("0 0 0 0.8 K" + LINE
+                                + "0.3 0.2 0.2 0.8 K" + LINE
+                                + "0.5 0.4 0.4 0.9 K" + LINE
+                                + "0.7 0.6 0.6 1 K" + LINE
+                                + "-1 2 0 0 K" + LINE)))
+                .containsExactly("#333333", "#242929", "#0d0f0f", "#000000", "#ff00ff");
     }
 
     @Test
