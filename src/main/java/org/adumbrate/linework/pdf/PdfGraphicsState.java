@@ -156,7 +156,7 @@ final class PdfGraphicsState {
 
     /** Where marks can be seen. */
     Clip<PagePoint> seen() {
-        if (mask == PdfMask.NONE) {
+        if (mask.isNone()) {
             return clip;
         }
         if (seen.isEmpty()) {
@@ -172,7 +172,7 @@ final class PdfGraphicsState {
 
     /** Whether an area painted now hides what lies behind it. */
     boolean hides() {
-        return fillAlpha >= 1 && laidOver && mask == PdfMask.NONE;
+        return fillAlpha >= 1 && laidOver && mask.isNone();
     }
 
     /** How a stroke in a colour looks now; its width and dashes grow as areas do, by the root. */

@@ -19,6 +19,11 @@ record PdfMask(Optional<List<ClipShape<PagePoint>>> shown, boolean half) {
     /** As much may show as anybody's guess: everything is taken. */
     static final PdfMask UNKNOWN = new PdfMask(Optional.empty(), true);
 
+    /** Whether it hides nothing, and surely. */
+    boolean isNone() {
+        return shown.isEmpty() && !half;
+    }
+
     /** What is left of a clip. */
     Clip<PagePoint> of(Clip<PagePoint> clip) {
         if (shown.isEmpty()) {
