@@ -34,12 +34,14 @@ public record LeftOut(Kind kind, int count, double areaMm2) {
         ANNOTATION("annotation", "annotations"),
         /** A stroke in a gradient, which is taken in the first of its colours. */
         GRADIENT_STROKE("stroke in a gradient, taken in its first colour", "strokes in gradients, taken in their first colours"),
+        /** A stroke that is seen through, which is taken as if it were not. */
+        FAINT_STROKE("stroke that is seen through, taken as solid", "strokes that are seen through, taken as solid"),
         /** A reference to another file. */
         OUTSIDE("reference to another file", "references to other files"),
         /** A mask or clip that shows in part, or that cannot be followed. */
         MASK("mask that is not followed to the letter", "masks that are not followed to the letter"),
-        /** A filter, or a way of blending that changes lines. */
-        EFFECT("filter or blend mode that is not followed", "filters or blend modes that are not followed"),
+        /** A filter, or a way of blending or an order of painting that changes lines. */
+        EFFECT("filter, blend mode or order of painting that is not followed", "filters, blend modes or orders of painting that are not followed"),
         /** A rule of a style sheet that is not understood. */
         STYLE("style rule that is not understood", "style rules that are not understood"),
         /** A rule of a style sheet that holds on a screen or in print alone; the file is read as on a screen. */
@@ -68,7 +70,7 @@ public record LeftOut(Kind kind, int count, double areaMm2) {
         /** Whether it is no mark, but says that lines may look otherwise in the file. */
         public boolean isTakenOtherwise() {
             return switch (this) {
-                case GRADIENT_STROKE, MASK, EFFECT, STYLE, MEDIUM -> true;
+                case GRADIENT_STROKE, FAINT_STROKE, MASK, EFFECT, STYLE, MEDIUM -> true;
                 default -> false;
             };
         }

@@ -48,7 +48,9 @@ final class SuiteRun {
         try (PrintStream table = new PrintStream(work.resolve("files.tsv").toFile(), StandardCharsets.UTF_8)) {
             SuiteRun run = new SuiteRun(work, table);
             for (SuiteVariant variant : SuiteVariant.values()) {
-                run.compare(suite, variant);
+                if (arguments.length < 3 || variant.word().equals(arguments[2])) {
+                    run.compare(suite, variant);
+                }
             }
         }
     }
@@ -94,13 +96,10 @@ final class SuiteRun {
             words = e.getMessage().substring(e.getMessage().lastIndexOf(".svg: ") + 6);
         }
         List<Verdict> verdicts = new ArrayList<>();
-        verdicts.add(verdict(SuiteRenderers.chromium(sample.bare), SuiteRenderers.chromium(sample.full), sheet));
-        Optional<BufferedImage> bare = SuiteRenderers.rsvg(sample.bare);
-        Optional<BufferedImage> full = SuiteRenderers.rsvg(sample.full);
-        if (bare.isPresent() && full.isPresent()) {
-            verdicts.add(verdict(bare.get(), full.get(), sheet));
-        }
-        String kind = kind(verdicts, sheet);
+        add(verdicts, SuiteRenderers.chromium(sample.bare), SuiteRenderers.chromium(sample.full), sheet);
+        boolean byChromium = !verdicts.isEmpty();
+        add(verdicts, SuiteRenderers.rsvg(sample.bare), SuiteRenderers.rsvg(sample.full), sheet);
+        String kind = kind(verdicts, byChromium, sheet);
         classes.merge(kind, 1, Integer::sum);
         table.println(String.join(
                 "\t",
@@ -111,7 +110,17 @@ final class SuiteRun {
                 words));
     }
 
-    private static String kind(List<Verdict> verdicts, Optional<LineSheet> sheet) {
+    private static void add(
+            List<Verdict> verdicts,
+            Optional<BufferedImage> bare,
+            Optional<BufferedImage> full,
+            Optional<LineSheet> sheet) {
+        if (bare.isPresent() && full.isPresent()) {
+            verdicts.add(verdict(bare.get(), full.get(), sheet));
+        }
+    }
+
+    private static String kind(List<Verdict> verdicts, boolean byChromium, Optional<LineSheet> sheet) {
         boolean ink = verdicts.stream().anyMatch(Verdict::ink);
         if (sheet.isEmpty()) {
             return ink ? "refused, with ink" : "refused, without ink";
@@ -121,7 +130,7 @@ final class SuiteRun {
             return ink ? "agrees with both" : "agrees, empty";
         }
         if (agreeing > 0) {
-            return "agrees with " + (verdicts.get(0).agrees ? "Chromium" : "librsvg") + " alone";
+            return "agrees with " + (byChromium && verdicts.get(0).agrees ? "Chromium" : "librsvg") + " alone";
         }
         return isTold(sheet.get()) ? "differs, told" : "differs silently";
     }

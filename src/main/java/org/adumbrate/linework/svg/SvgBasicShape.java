@@ -42,7 +42,12 @@ final class SvgBasicShape {
         if (open < 0 || end < open) {
             return Optional.empty();
         }
-        boolean ofView = text.substring(end + 1).strip().equals("view-box");
+        String reference = text.substring(end + 1).strip();
+        boolean ofView = reference.equals("view-box");
+        boolean known = ofView || reference.isEmpty() || reference.equals("fill-box") || reference.equals("border-box");
+        if (!known) {
+            return Optional.empty();
+        }
         Extent box = ofView
                 ? new Extent(0, 0, scene.width(), scene.height())
                 : bounds.of(scene).orElse(new Extent(0, 0, 0, 0));

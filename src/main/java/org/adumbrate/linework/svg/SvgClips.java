@@ -10,7 +10,6 @@ import java.util.Set;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.Region;
-import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.clip.Clip;
@@ -74,10 +73,10 @@ final class SvgClips {
                 .filter(target -> target.getLocalName().equals("clipPath"));
     }
 
-    /** The clip of a scene narrowed by a clip path; all of it is hidden by one that goes round in circles. */
+    /** The clip of a scene narrowed by a clip path; one that goes round in circles does not narrow itself again. */
     private Clip<PagePoint> within(Element clipPath, Element element, SvgScene scene) throws InputFault {
         if (!open.add(clipPath)) {
-            return scene.clip().withinAny(List.of());
+            return scene.clip();
         }
         try {
             Optional<SvgScene> inner = inside(clipPath, element, scene);
@@ -130,8 +129,8 @@ final class SvgClips {
                 return Optional.empty();
             }
             Optional<VectorPath<PagePoint>> outline = SvgShapes.outline(shown, target);
-            if (outline.isPresent()) {
-                shapes.add(clipped(child, shown, inner, target, outline.get()));
+            if (outline.isPresent() && !outline.get().isEmpty()) {
+                clipped(child, shown, inner, target, outline.get()).ifPresent(shapes::add);
             }
         }
         return Optional.of(shapes);
@@ -147,20 +146,22 @@ final class SvgClips {
         return SvgPlacing.placed(scene, box -> SvgBounds.of(element, scene, file, document));
     }
 
-    /** A shape less what clip paths of its own, and of whatever uses it, hide of it. */
-    private ClipShape<PagePoint> clipped(
+    /** A shape less what clip paths of its own, and of whatever uses it, hide of it; empty if that is all. */
+    private Optional<ClipShape<PagePoint>> clipped(
             Element child, Element shown, SvgScene inner, SvgScene target, VectorPath<PagePoint> outline)
             throws InputFault {
         ClipShape<PagePoint> whole = new ClipShape<>(outline, target.style().clipRule());
         Optional<Region<PagePoint>> byChild = region(child, inner);
         Optional<Region<PagePoint>> byShown = shown == child ? Optional.empty() : region(shown, target);
         if (byChild.isEmpty() && byShown.isEmpty()) {
-            return whole;
+            return Optional.of(whole);
         }
         Region<PagePoint> region = SvgRegions.of(outline, target.style().clipRule());
         region = byChild.isPresent() ? region.within(byChild.get()) : region;
         region = byShown.isPresent() ? region.within(byShown.get()) : region;
-        return new ClipShape<>(region.outline(), FillRule.EVEN_ODD);
+        return region.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new ClipShape<>(region.outline(), FillRule.EVEN_ODD));
     }
 
     /** The region of the clip path that an element in a clip path names; empty if it names none. */
@@ -170,7 +171,7 @@ final class SvgClips {
             return Optional.empty();
         }
         if (!open.add(path.get())) {
-            return Optional.of(Region.empty(Space.PAGE));
+            return Optional.empty();
         }
         try {
             Optional<SvgScene> inner = inside(path.get(), element, scene);

@@ -8,6 +8,7 @@ import java.util.Set;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.geometry.Extent;
 import org.adumbrate.geometry.PagePoint;
+import org.adumbrate.geometry.Region;
 import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.clip.Clip;
 import org.adumbrate.linework.clip.ClipShape;
@@ -55,7 +56,8 @@ final class SvgMasks {
             return new Masked(scene.clip(), /* whole= */ true);
         }
         if (!open.add(mask.get())) {
-            return new Masked(scene.clip().withinAny(List.of()), /* whole= */ true);
+            // goes round in circles: it does not hide itself
+            return new Masked(scene.clip(), /* whole= */ true);
         }
         try {
             return within(mask.get(), element, scene);
@@ -92,8 +94,10 @@ final class SvgMasks {
         if (!content.isFollowed()) {
             return new Masked(own.clip, whole);
         }
-        return new Masked(
-                own.clip.withinAny(List.of(new ClipShape<>(content.shown().outline(), FillRule.EVEN_ODD))), whole);
+        Region<PagePoint> shown = content.shown();
+        List<ClipShape<PagePoint>> shapes =
+                shown.isEmpty() ? List.of() : List.of(new ClipShape<>(shown.outline(), FillRule.EVEN_ODD));
+        return new Masked(own.clip.withinAny(shapes), whole);
     }
 
     private static ClipShape<PagePoint> rectangle(Element mask, SvgScene scene) {

@@ -17,6 +17,7 @@ import org.adumbrate.linework.clip.Clip;
  * @param depth how many elements enclose it
  * @param since in a group that is itself seen through, the number of its first stroke: what is painted in it hides nothing before
  * @param apart whether it is in such a group
+ * @param faint whether it is in a group with an opacity below 1
  */
 record SvgScene(
         AffineTransform toPage,
@@ -27,12 +28,13 @@ record SvgScene(
         Optional<String> layer,
         int depth,
         int since,
-        boolean apart) {
+        boolean apart,
+        boolean faint) {
     /** What a document finds around it, before anything is drawn. */
     static SvgScene outermost(
             AffineTransform toPage, Clip<PagePoint> clip, SvgStyle style, double width, double height) {
         return new SvgScene(
-                toPage, clip, style, width, height, Optional.empty(), /* depth= */ 0, /* since= */ 0, /* apart= */ false);
+                toPage, clip, style, width, height, Optional.empty(), /* depth= */ 0, /* since= */ 0, /* apart= */ false, /* faint= */ false);
     }
 
     /** What 100 % of a length stands for that goes neither across nor down (SVG 2, 8.9). */
@@ -49,12 +51,12 @@ record SvgScene(
 
     /** Under another map. */
     SvgScene mapped(AffineTransform map) {
-        return new SvgScene(map, clip, style, width, height, layer, depth, since, apart);
+        return new SvgScene(map, clip, style, width, height, layer, depth, since, apart, faint);
     }
 
     /** Under another clip. */
     SvgScene clipped(Clip<PagePoint> narrower) {
-        return new SvgScene(toPage, narrower, style, width, height, layer, depth, since, apart);
+        return new SvgScene(toPage, narrower, style, width, height, layer, depth, since, apart, faint);
     }
 
     /** One level further in. */
@@ -64,16 +66,17 @@ record SvgScene(
 
     /** In a viewport of another size. */
     SvgScene sized(double innerWidth, double innerHeight) {
-        return new SvgScene(toPage, clip, style, innerWidth, innerHeight, layer, depth, since, apart);
+        return new SvgScene(toPage, clip, style, innerWidth, innerHeight, layer, depth, since, apart, faint);
     }
 
     /** In a group of another name, if it has one. */
     SvgScene named(Optional<String> name) {
-        return new SvgScene(toPage, clip, style, width, height, name.or(() -> layer), depth, since, apart);
+        return new SvgScene(toPage, clip, style, width, height, name.or(() -> layer), depth, since, apart, faint);
     }
 
     /** In a group that is painted as a whole and seen through, so many strokes having been painted before it. */
     SvgScene apart(int painted) {
-        return new SvgScene(toPage, clip, style, width, height, layer, depth, painted, /* apart= */ true);
+        return new SvgScene(
+                toPage, clip, style, width, height, layer, depth, painted, /* apart= */ true, faint || style.isFaint());
     }
 }

@@ -29,6 +29,10 @@ final class SvgStrokes implements SvgCanvas {
         if (style.strokesFirst()) {
             stroke(stroke, outline, scene);
             fill(outline, scene, isTaken(stroke));
+            if (isTaken(stroke) && style.isFilled()) {
+                // it covers the inner half of its own outline, which is taken in its full width
+                found.leftOut(LeftOut.Kind.EFFECT);
+            }
         } else {
             fill(outline, scene, isTaken(stroke));
             stroke(stroke, outline, scene);
@@ -57,11 +61,19 @@ final class SvgStrokes implements SvgCanvas {
                     scene.clip(),
                     SvgLengths.stroke(style, paint.color().srgb(), scale, scene.diagonal()),
                     scene.layer());
-            if (paint.kind() == SvgPaint.Kind.GRADIENT && found.strokes() > before) {
-                found.leftOut(LeftOut.Kind.GRADIENT_STROKE);
+            if (found.strokes() > before) {
+                tell(paint, scene);
             }
         } else if (paint.kind() == SvgPaint.Kind.PATTERN || paint.kind() == SvgPaint.Kind.BROKEN) {
             found.leftOut(LeftOut.Kind.UNCOLORED_STROKE);
+        }
+    }
+
+    private void tell(SvgPaint paint, SvgScene scene) {
+        if (paint.kind() == SvgPaint.Kind.GRADIENT) {
+            found.leftOut(LeftOut.Kind.GRADIENT_STROKE);
+        } else if (!paint.solid() || !scene.style().isStrokeSolid() || scene.faint()) {
+            found.leftOut(LeftOut.Kind.FAINT_STROKE);
         }
     }
 

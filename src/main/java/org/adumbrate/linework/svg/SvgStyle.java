@@ -173,6 +173,16 @@ final class SvgStyle {
         return share(get("fill-opacity", "1")) >= 1;
     }
 
+    /** Whether nothing is seen through the stroke, as far as this style alone tells. */
+    boolean isStrokeSolid() {
+        return share(get("stroke-opacity", "1")) >= 1;
+    }
+
+    /** Whether all of it is faint. */
+    boolean isFaint() {
+        return share(own("opacity", "1")) < 1;
+    }
+
     /** What the stroke is painted with; none if it cannot be seen. */
     PaintValue stroke() {
         boolean unseen = share(get("stroke-opacity", "1")) <= 0 || SvgLengths.strokeWidth(this, 1) <= 0;

@@ -58,13 +58,13 @@ final class SvgWalk {
      * Draws a document.
      *
      * @param outer the page
-     * @param placing how the page's own box is transformed
+     * @param frame how the page lies
      */
     void drawRoot(SvgScene outer, SvgPageFrame frame) throws InputFault {
         Element root = document.root();
         document.read(root);
         SvgStyle style = document.cascade().of(root);
-        if (style.isDisplayed() && SvgConditions.hold(root)) {
+        if (style.isDisplayed()) {
             SvgScene scene = outer.inside(style);
             SvgScene placed = scene.mapped(frame.toPage(SvgPlacing.ofRoot(scene, frame.widthPx(), frame.heightPx())));
             effects.apply(root, placed, shown -> drawChildren(root, shown));

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.BiPredicate;
 import org.adumbrate.linework.clip.TooIntricateException;
 import org.htmlunit.cssparser.dom.CSSStyleDeclarationImpl;
@@ -40,17 +41,21 @@ final class CssReader {
         return rulesPassedOver;
     }
 
-    CSSStyleSheetImpl sheet(String text) {
-        requireShallow(text);
+    /** Empty, and counted as a rule that could not be read, if it has brackets too deep within each other for the library. */
+    Optional<CSSStyleSheetImpl> sheet(String text) {
+        if (!isShallow(text)) {
+            rulesPassedOver++;
+            return Optional.empty();
+        }
         try {
-            return parser.parseStyleSheet(new InputSource(new StringReader(text)), null);
+            return Optional.of(parser.parseStyleSheet(new InputSource(new StringReader(text)), null));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
     MediaQueryList media(String text) {
-        requireShallow(text);
+        require(isShallow(text));
         try {
             return parser.parseMedia(text);
         } catch (IOException e) {
@@ -60,7 +65,7 @@ final class CssReader {
 
     /** The declarations of an attribute (CSS Style Attributes, 3). */
     List<CssDeclaration> declarations(String text) {
-        requireShallow(text);
+        require(isShallow(text));
         try {
             return declarations(parser.parseStyleDeclaration(text));
         } catch (IOException e) {
@@ -83,19 +88,26 @@ final class CssReader {
         return List.copyOf(declarations);
     }
 
-    private static void requireShallow(String text) {
+    private static void require(boolean shallow) {
+        if (!shallow) {
+            throw new TooIntricateException("has a style with brackets within each other deeper than " + DEEPEST
+                    + ", or with a value of more than " + LONGEST_WORDS + " characters");
+        }
+    }
+
+    private static boolean isShallow(String text) {
         int depth = 0;
         int words = 0;
         for (int k = 0; k < text.length(); k++) {
             char c = text.charAt(k);
             depth += c == '(' || c == '[' || c == '{' ? 1 : c == ')' || c == ']' || c == '}' ? -1 : 0;
             depth = Math.max(0, depth);
-            words = c == '{' || c == '}' || c == ';' || c == ',' ? 0 : words + 1;
+            words = c == '{' || c == '}' || c == ';' || c == ',' ? 0 : words + (c > ' ' ? 1 : 0);
             if (depth > DEEPEST || words > LONGEST_WORDS) {
-                throw new TooIntricateException("has styles with brackets within each other deeper than " + DEEPEST
-                        + ", or with a selector or value of more than " + LONGEST_WORDS + " characters");
+                return false;
             }
         }
+        return true;
     }
 
     /** Counts rules that are passed over, and says nothing of declarations, as CSS wants it (CSS Syntax 3, 9). */

@@ -69,8 +69,10 @@ public final class CssStyles {
             where = where(new MediaListImpl(reader().media(media)));
         }
         if (!where.isNowhere() && !text.isBlank()) {
-            CSSStyleSheetImpl sheet = reader().sheet(text);
-            addAll(sheet.getCssRules().getRules(), where);
+            Optional<CSSStyleSheetImpl> sheet = reader().sheet(text);
+            if (sheet.isPresent()) {
+                addAll(sheet.get().getCssRules().getRules(), where);
+            }
         }
     }
 
