@@ -61,7 +61,7 @@ record SvgScene(
 
     /** One level further in. */
     SvgScene inside(SvgStyle innerStyle) {
-        return new SvgScene(toPage, clip, innerStyle, width, height, layer, depth + 1, since, apart);
+        return new SvgScene(toPage, clip, innerStyle, width, height, layer, depth + 1, since, apart, faint);
     }
 
     /** In a viewport of another size. */
