@@ -33,7 +33,9 @@ public record LeftOut(Kind kind, int count, double areaMm2) {
         /** A note on the page that is no drawn line. */
         ANNOTATION("annotation", "annotations"),
         /** A stroke in a gradient, which is taken in the first of its colours. */
-        GRADIENT_STROKE("stroke in a gradient, taken in its first colour", "strokes in gradients, taken in their first colours"),
+        GRADIENT_STROKE(
+                "stroke in a gradient, taken in its first colour",
+                "strokes in gradients, taken in their first colours"),
         /** A stroke that is seen through, which is taken as if it were not. */
         FAINT_STROKE("stroke that is seen through, taken as solid", "strokes that are seen through, taken as solid"),
         /** A reference to another file. */
@@ -41,7 +43,9 @@ public record LeftOut(Kind kind, int count, double areaMm2) {
         /** A mask or clip that shows in part, or that cannot be followed. */
         MASK("mask that is not followed to the letter", "masks that are not followed to the letter"),
         /** A filter, or a way of blending or an order of painting that changes lines. */
-        EFFECT("filter, blend mode or order of painting that is not followed", "filters, blend modes or orders of painting that are not followed"),
+        EFFECT(
+                "filter, blend mode or order of painting that is not followed",
+                "filters, blend modes or orders of painting that are not followed"),
         /** A rule of a style sheet that is not understood. */
         STYLE("style rule that is not understood", "style rules that are not understood"),
         /** A rule of a style sheet that holds on a screen or in print alone; the file is read as on a screen. */

@@ -39,16 +39,18 @@ final class SuitePicture {
     }
 
     private static BasicStroke style(Stroke stroke) {
-        int cap = switch (stroke.cap()) {
-            case ROUND -> BasicStroke.CAP_ROUND;
-            case PROJECTING -> BasicStroke.CAP_SQUARE;
-            case BUTT -> BasicStroke.CAP_BUTT;
-        };
-        int join = switch (stroke.join()) {
-            case ROUND -> BasicStroke.JOIN_ROUND;
-            case BEVEL -> BasicStroke.JOIN_BEVEL;
-            case MITER -> BasicStroke.JOIN_MITER;
-        };
+        int cap =
+                switch (stroke.cap()) {
+                    case ROUND -> BasicStroke.CAP_ROUND;
+                    case PROJECTING -> BasicStroke.CAP_SQUARE;
+                    case BUTT -> BasicStroke.CAP_BUTT;
+                };
+        int join =
+                switch (stroke.join()) {
+                    case ROUND -> BasicStroke.JOIN_ROUND;
+                    case BEVEL -> BasicStroke.JOIN_BEVEL;
+                    case MITER -> BasicStroke.JOIN_MITER;
+                };
         int dashes = stroke.dash().lengthsMm().size();
         float[] dash = new float[dashes * (dashes % 2 + 1)];
         for (int k = 0; k < dash.length; k++) {

@@ -68,8 +68,12 @@ final class SuiteRenderers {
         for (int k = 0; k < files.size(); k++) {
             Optional<BufferedImage> other = rsvg(files.get(k));
             int[] size = {
-                Math.min(CELL * SuitePicture.SCALE, other.map(BufferedImage::getWidth).orElse(400)),
-                Math.min(CELL * SuitePicture.SCALE, other.map(BufferedImage::getHeight).orElse(400))
+                Math.min(
+                        CELL * SuitePicture.SCALE,
+                        other.map(BufferedImage::getWidth).orElse(400)),
+                Math.min(
+                        CELL * SuitePicture.SCALE,
+                        other.map(BufferedImage::getHeight).orElse(400))
             };
             sizes.add(size);
             html.append("<img style='position:absolute;left:" + k % ACROSS * CELL + "px;top:" + k / ACROSS * CELL

@@ -70,7 +70,9 @@ final class SuiteRun {
     private List<Sample> samples(Path suite, SuiteVariant variant) throws IOException {
         List<Path> files;
         try (Stream<Path> all = Files.walk(suite)) {
-            files = all.filter(file -> file.toString().endsWith(".svg")).sorted().toList();
+            files = all.filter(file -> file.toString().endsWith(".svg"))
+                    .sorted()
+                    .toList();
         }
         List<Sample> samples = new ArrayList<>();
         for (Path file : files) {
@@ -158,6 +160,8 @@ final class SuiteRun {
         return new Verdict(
                 ink,
                 agrees,
-                agrees ? "agrees" : "missing " + missing + " more " + more + " colour " + Math.round(100 * color) + "%");
+                agrees
+                        ? "agrees"
+                        : "missing " + missing + " more " + more + " colour " + Math.round(100 * color) + "%");
     }
 }

@@ -30,16 +30,15 @@ enum SuiteVariant {
         }
         int tagEnd = swapped.indexOf('>', root);
         String tag = swapped.substring(root, tagEnd);
-        String initial = (tag.contains("fill=") ? "" : " fill=\"none\"")
-                + (tag.contains("stroke=") ? "" : " stroke=\"black\"");
+        String initial =
+                (tag.contains("fill=") ? "" : " fill=\"none\"") + (tag.contains("stroke=") ? "" : " stroke=\"black\"");
         int nameEnd = root + tag.indexOf("svg") + 3;
         return swapped.substring(0, nameEnd) + initial + swapped.substring(nameEnd);
     }
 
     /** A text without any stroke. */
     static String bare(String text) {
-        return END.matcher(text)
-                .replaceFirst("<$1style>* { stroke: none !important }</$1style></$1svg>");
+        return END.matcher(text).replaceFirst("<$1style>* { stroke: none !important }</$1style></$1svg>");
     }
 
     /** For names of files. */

@@ -30,8 +30,7 @@ final class SvgBounds implements SvgCanvas {
     /** The map from a box's own unit square, if it has an area. */
     static Optional<AffineTransform> unit(Optional<Extent> box) {
         return box.filter(extent -> extent.width() > 0 && extent.height() > 0)
-                .map(extent -> new AffineTransform(
-                        extent.width(), 0, 0, extent.height(), extent.left(), extent.top()));
+                .map(extent -> new AffineTransform(extent.width(), 0, 0, extent.height(), extent.left(), extent.top()));
     }
 
     @Override

@@ -68,9 +68,8 @@ final class SvgClips {
         if (SvgReference.leadsOutside(address)) {
             canvas.told(LeftOut.Kind.OUTSIDE);
         }
-        return SvgReference.id(address)
-                .flatMap(document::element)
-                .filter(target -> target.getLocalName().equals("clipPath"));
+        return SvgReference.id(address).flatMap(document::element).filter(target -> target.getLocalName()
+                .equals("clipPath"));
     }
 
     /** The clip of a scene narrowed by a clip path; one that goes round in circles does not narrow itself again. */
@@ -121,7 +120,9 @@ final class SvgClips {
                             inner.moved(AffineTransform.getTranslateInstance(
                                     SvgShapes.across(child, "x", inner), SvgShapes.down(child, "y", inner))));
             Element shown = used.orElse(child);
-            if (!inner.style().isBoxed() || !target.style().isBoxed() || !target.style().isVisible()) {
+            if (!inner.style().isBoxed()
+                    || !target.style().isBoxed()
+                    || !target.style().isVisible()) {
                 continue;
             }
             if (shown.getLocalName().equals("text")) {
@@ -159,9 +160,7 @@ final class SvgClips {
         Region<PagePoint> region = SvgRegions.of(outline, target.style().clipRule());
         region = byChild.isPresent() ? region.within(byChild.get()) : region;
         region = byShown.isPresent() ? region.within(byShown.get()) : region;
-        return region.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new ClipShape<>(region.outline(), FillRule.EVEN_ODD));
+        return region.isEmpty() ? Optional.empty() : Optional.of(new ClipShape<>(region.outline(), FillRule.EVEN_ODD));
     }
 
     /** The region of the clip path that an element in a clip path names; empty if it names none. */

@@ -15,7 +15,8 @@ final class SvgExtent {
     /** Nothing if the path has no points. */
     static Optional<Extent> of(VectorPath<PagePoint> path) {
         Optional<Extent> rough = path.extent();
-        double size = rough.map(extent -> Math.max(extent.width(), extent.height())).orElse(0.0);
+        double size =
+                rough.map(extent -> Math.max(extent.width(), extent.height())).orElse(0.0);
         return size > 0 ? path.straightened(size * TOLERANCE).extent() : rough;
     }
 }

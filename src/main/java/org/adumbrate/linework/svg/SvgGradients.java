@@ -29,8 +29,7 @@ final class SvgGradients {
             return SvgPaint.NONE;
         }
         List<CssColor> colors = colors(firstStop(stated.get()), document);
-        List<CssColor> seen =
-                colors.stream().filter(color -> !color.isUnseen()).toList();
+        List<CssColor> seen = colors.stream().filter(color -> !color.isUnseen()).toList();
         if (seen.isEmpty()) {
             return SvgPaint.NONE;
         }
@@ -42,8 +41,7 @@ final class SvgGradients {
 
     /** A pattern: it has gaps, and is not solid; nothing if there is nothing in it. */
     static SvgPaint pattern(Element pattern, SvgDocument document) {
-        boolean empty = stating(
-                        pattern, document, element -> SvgDocument.nextElement(element.getFirstChild()) != null)
+        boolean empty = stating(pattern, document, element -> SvgDocument.nextElement(element.getFirstChild()) != null)
                 .isEmpty();
         return empty ? SvgPaint.NONE : new SvgPaint(SvgPaint.Kind.PATTERN, CssColor.BLACK, /* solid= */ false);
     }

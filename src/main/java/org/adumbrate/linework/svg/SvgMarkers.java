@@ -36,7 +36,8 @@ final class SvgMarkers {
     /** Whether an element asks for any. */
     static boolean are(Element element, SvgStyle style) {
         return MARKED.contains(element.getLocalName())
-                && !(style.get("marker-start", "none") + style.get("marker-mid", "none")
+                && !(style.get("marker-start", "none")
+                                + style.get("marker-mid", "none")
                                 + style.get("marker-end", "none"))
                         .equals("nonenonenone");
     }
@@ -84,9 +85,8 @@ final class SvgMarkers {
         if (SvgReference.leadsOutside(address)) {
             canvas.told(LeftOut.Kind.OUTSIDE);
         }
-        return SvgReference.id(address)
-                .flatMap(document::element)
-                .filter(target -> target.getLocalName().equals("marker"));
+        return SvgReference.id(address).flatMap(document::element).filter(target -> target.getLocalName()
+                .equals("marker"));
     }
 
     private void draw(Element marker, boolean start, SvgVertices.Vertex vertex, SvgScene scene) throws InputFault {
@@ -111,8 +111,18 @@ final class SvgMarkers {
                 box.map(SvgViewBox::height).orElse(around.height()));
         Point2D reference = view.transform(
                 new Point2D.Double(
-                        reference(marker, "refX", units, box.map(SvgViewBox::x).orElse(0.0), box.map(SvgViewBox::width).orElse(width)),
-                        reference(marker, "refY", units, box.map(SvgViewBox::y).orElse(0.0), box.map(SvgViewBox::height).orElse(height))),
+                        reference(
+                                marker,
+                                "refX",
+                                units,
+                                box.map(SvgViewBox::x).orElse(0.0),
+                                box.map(SvgViewBox::width).orElse(width)),
+                        reference(
+                                marker,
+                                "refY",
+                                units,
+                                box.map(SvgViewBox::y).orElse(0.0),
+                                box.map(SvgViewBox::height).orElse(height))),
                 null);
         place.translate(-reference.getX(), -reference.getY());
         SvgScene placed = units.moved(place);
@@ -144,8 +154,7 @@ final class SvgMarkers {
         if (text.equals("auto") || text.equals("auto-start-reverse")) {
             return vertex.direction() + (start && text.endsWith("reverse") ? Math.PI : 0);
         }
-        OptionalDouble degrees =
-                CssLength.parse(text).map(CssAngle::degrees).orElse(OptionalDouble.empty());
+        OptionalDouble degrees = CssLength.parse(text).map(CssAngle::degrees).orElse(OptionalDouble.empty());
         return Math.toRadians(degrees.orElse(0));
     }
 }

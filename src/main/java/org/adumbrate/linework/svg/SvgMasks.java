@@ -70,8 +70,7 @@ final class SvgMasks {
         document.read(mask);
         boolean byBox = !mask.getAttribute("maskUnits").equals("userSpaceOnUse");
         boolean contentByBox = mask.getAttribute("maskContentUnits").equals("objectBoundingBox");
-        Optional<Extent> box =
-                byBox || contentByBox ? SvgBounds.of(element, scene, file, document) : Optional.empty();
+        Optional<Extent> box = byBox || contentByBox ? SvgBounds.of(element, scene, file, document) : Optional.empty();
         boolean flat = SvgBounds.unit(box).isEmpty();
         if (flat && (byBox || contentByBox)) {
             // nothing to count shares of: such a mask hides all (SVG 2, 8.11)
@@ -81,11 +80,12 @@ final class SvgMasks {
         SvgScene units = byBox ? scene.moved(SvgBounds.unit(box).orElseThrow()).sized(1, 1) : scene;
         Clip<PagePoint> outer = scene.clip().withinAny(List.of(rectangle(mask, units.inside(style))));
         SvgScene inner = scene.inside(style).clipped(Clip.rectangle(-FAR, -FAR, FAR, FAR));
-        SvgMaskCanvas content =
-                new SvgMaskCanvas(
+        SvgMaskCanvas content = new SvgMaskCanvas(
                 document, style.stated("mask-type").orElse("luminance").equals("alpha"), inner.clip());
         SvgWalk walk = new SvgWalk(file, document, content, this);
-        walk.drawChildren(mask, contentByBox ? inner.moved(SvgBounds.unit(box).orElseThrow()).sized(1, 1) : inner);
+        walk.drawChildren(
+                mask,
+                contentByBox ? inner.moved(SvgBounds.unit(box).orElseThrow()).sized(1, 1) : inner);
         if (!content.isWhole()) {
             canvas.told(LeftOut.Kind.MASK);
         }

@@ -51,7 +51,8 @@ record SvgPageFrame(SheetSize size, AffineTransform toPage, double userWidth, do
     /** A side's length in mm, if it is stated and does not depend on a window; the property outdoes the attribute (SVG 2, 8.1). */
     private static Optional<Double> stated(SvgDocument document, String side) {
         SvgStyle style = document.cascade().of(document.root());
-        return CssLength.parse(style.stated(side).orElseGet(() -> document.root().getAttribute(side)))
+        return CssLength.parse(
+                        style.stated(side).orElseGet(() -> document.root().getAttribute(side)))
                 .filter(length -> !length.isPercentage() && length.value() > 0)
                 .map(CssLength::mm)
                 .filter(mm -> !Double.isNaN(mm));

@@ -40,7 +40,9 @@ final class SvgPaints {
         }
         if (SvgGradients.isByBox(server.get(), document) && isFlat(outline, scene.toPage())) {
             // shares of a box without an area: the paint is as if it were not there (SVG 2, 8.11)
-            return value.fallback().map(fallback -> of(fallback, outline, scene)).orElse(SvgPaint.NONE);
+            return value.fallback()
+                    .map(fallback -> of(fallback, outline, scene))
+                    .orElse(SvgPaint.NONE);
         }
         return server.get().getLocalName().equals("pattern")
                 ? SvgGradients.pattern(server.get(), document)

@@ -74,7 +74,8 @@ final class SvgPlacing {
             Optional<CssLength> length = CssLength.read(scanner);
             if (length.isPresent()) {
                 double whole = k == 0 ? box.width() : box.height();
-                at[k] = (k == 0 ? box.left() : box.top()) + length.get().user(scene.style().basis(whole));
+                at[k] = (k == 0 ? box.left() : box.top())
+                        + length.get().user(scene.style().basis(whole));
             } else {
                 word(scanner.word().toLowerCase(Locale.ROOT), box, at);
             }

@@ -46,8 +46,8 @@ final class SvgProperties {
             "vector-effect");
 
     /** Those that an attribute of the same name does not set, or that it sets in words of its own. */
-    private static final Set<String> OF_CSS_ALONE = Set.of(
-            "cx", "cy", "d", "height", "mix-blend-mode", "r", "rx", "ry", "transform-box", "width", "x", "y");
+    private static final Set<String> OF_CSS_ALONE =
+            Set.of("cx", "cy", "d", "height", "mix-blend-mode", "r", "rx", "ry", "transform-box", "width", "x", "y");
 
     private static final Set<String> ATTRIBUTES = union(INHERITED, OWN);
     private static final Set<String> ALL = union(ATTRIBUTES, OF_CSS_ALONE);
@@ -73,7 +73,10 @@ final class SvgProperties {
             return false;
         }
         String word = value.strip().toLowerCase(Locale.ROOT);
-        return isForAll(word) || CssVariables.isUsedIn(word) || word.contains("calc(") || isSoundFor(property, word, value);
+        return isForAll(word)
+                || CssVariables.isUsedIn(word)
+                || word.contains("calc(")
+                || isSoundFor(property, word, value);
     }
 
     /** Words that every property takes (CSS Cascade 4, 7.3). */

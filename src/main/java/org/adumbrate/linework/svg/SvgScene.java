@@ -34,7 +34,16 @@ record SvgScene(
     static SvgScene outermost(
             AffineTransform toPage, Clip<PagePoint> clip, SvgStyle style, double width, double height) {
         return new SvgScene(
-                toPage, clip, style, width, height, Optional.empty(), /* depth= */ 0, /* since= */ 0, /* apart= */ false, /* faint= */ false);
+                toPage,
+                clip,
+                style,
+                width,
+                height,
+                Optional.empty(),
+                /* depth= */ 0,
+                /* since= */ 0,
+                /* apart= */ false,
+                /* faint= */ false);
     }
 
     /** What 100 % of a length stands for that goes neither across nor down (SVG 2, 8.9). */

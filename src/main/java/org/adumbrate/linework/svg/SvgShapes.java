@@ -44,7 +44,12 @@ final class SvgShapes {
             case "ellipse" -> {
                 Optional<Double> rx = stated(element, "rx", scene, scene.width());
                 Optional<Double> ry = stated(element, "ry", scene, scene.height());
-                ellipse(element, scene, rx.or(() -> ry).orElse(0.0), ry.or(() -> rx).orElse(0.0), pen);
+                ellipse(
+                        element,
+                        scene,
+                        rx.or(() -> ry).orElse(0.0),
+                        ry.or(() -> rx).orElse(0.0),
+                        pen);
             }
             default -> {
                 return Optional.empty();

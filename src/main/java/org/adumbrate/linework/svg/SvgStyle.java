@@ -20,8 +20,7 @@ final class SvgStyle {
     private static final String CONTEXT_STROKE = "-context-stroke";
 
     /** The style of a document before anything is declared. */
-    static final SvgStyle INITIAL =
-            new SvgStyle(Map.of(), Map.of(), CssLength.Basis.MEDIUM, CssLength.Basis.MEDIUM);
+    static final SvgStyle INITIAL = new SvgStyle(Map.of(), Map.of(), CssLength.Basis.MEDIUM, CssLength.Basis.MEDIUM);
 
     private final Map<String, String> inherited;
     private final Map<String, String> own;
@@ -143,10 +142,7 @@ final class SvgStyle {
 
     /** Whether nothing but its own paints says how it looks. */
     boolean isPlain() {
-        return own.isEmpty()
-                || !(isSeenThrough()
-                        || own.containsKey("clip-path")
-                        || own.containsKey("mask"));
+        return own.isEmpty() || !(isSeenThrough() || own.containsKey("clip-path") || own.containsKey("mask"));
     }
 
     /** Whether a filter changes what it looks like. */

@@ -57,7 +57,8 @@ final class SvgTransform {
     private static Optional<AffineTransform> transform(String name, List<CssLength> n, CssLength.Basis basis) {
         return switch (name + n.size()) {
             case "matrix6" -> numbers(n).map(AffineTransform::new);
-            case "translate1", "translatex1" -> lengths(n, basis).map(l -> AffineTransform.getTranslateInstance(l[0], 0));
+            case "translate1", "translatex1" ->
+                lengths(n, basis).map(l -> AffineTransform.getTranslateInstance(l[0], 0));
             case "translatey1" -> lengths(n, basis).map(l -> AffineTransform.getTranslateInstance(0, l[0]));
             case "translate2" -> lengths(n, basis).map(l -> AffineTransform.getTranslateInstance(l[0], l[1]));
             case "scale1" -> shares(n).map(s -> AffineTransform.getScaleInstance(s[0], s[0]));
@@ -97,8 +98,7 @@ final class SvgTransform {
     }
 
     private static Optional<double[]> lengths(List<CssLength> n, CssLength.Basis basis) {
-        double[] lengths =
-                n.stream().mapToDouble(length -> length.user(basis)).toArray();
+        double[] lengths = n.stream().mapToDouble(length -> length.user(basis)).toArray();
         for (double length : lengths) {
             if (Double.isNaN(length)) {
                 return Optional.empty();

@@ -58,9 +58,8 @@ final class LeftOutMarks {
                     lines.file() + ": lines may look otherwise in their file: " + otherwise
                             + "; compare it with the preview, and export plain lines if they differ"));
         }
-        String others = told(
-                lines,
-                kind -> kind.shows() && kind != LeftOut.Kind.UNCOLORED_STROKE && !kind.isTakenOtherwise());
+        String others =
+                told(lines, kind -> kind.shows() && kind != LeftOut.Kind.UNCOLORED_STROKE && !kind.isTakenOtherwise());
         if (!others.isEmpty()) {
             findings.add(new Finding(
                     Finding.Severity.NOTE,

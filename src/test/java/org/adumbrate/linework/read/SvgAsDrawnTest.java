@@ -30,9 +30,7 @@ class SvgAsDrawnTest {
     Path folder;
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             <clipPath id='c' clipPathUnits='objectBoundingBox'><rect x='.25' width='.5' height='1'/></clipPath> | M 30 10 L 60 10
             <clipPath id='c' transform='translate(20)'><rect width='30' height='50'/></clipPath>                | M 20 10 L 50 10
             <clipPath id='c'><rect width='30' height='50' transform='translate(20)'/></clipPath>                | M 20 10 L 50 10
@@ -50,9 +48,7 @@ class SvgAsDrawnTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             circle(20px at 50px 10px) view-box                     | M 30 10 L 70 10
             inset(0 10px 0 20px) view-box                          | M 20 10 L 90 10
             polygon(10px 0, 40px 0, 40px 50px, 10px 50px) view-box | M 10 10 L 40 10
@@ -63,9 +59,7 @@ class SvgAsDrawnTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             clip-path='url(#c)'         | M 20 10 L 40 10
             style='clip-path: url(#c)'  | M 20 10 L 40 10
             mask='url(#m)'              | M 20 10 L 40 10
@@ -81,9 +75,7 @@ class SvgAsDrawnTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             <rect width='100' height='50' fill='white'/><rect x='20' width='20' height='50'/> | M 10 10 L 20 10 M 40 10 L 90 10 | 0
             <rect x='20' width='20' height='50' fill='#808080'/>                              | M 20 10 L 40 10                 | 1
             <rect x='20' width='20' height='50' fill='white' fill-opacity='.5'/>              | M 20 10 L 40 10                 | 1
@@ -132,8 +124,9 @@ class SvgAsDrawnTest {
                 "<marker id='m' markerUnits='userSpaceOnUse' markerWidth='9' markerHeight='9'><path d='M0 0H2' stroke='red'/>"
                         + "</marker><path d='M10 20A10 10 0 0 1 30 20L40 20' style='marker: url(#m)'/>"
                         + "<rect width='9' height='9' style='marker: url(#m)'/>");
-        assertThat(strokes).extracting(s -> s.path().toString()).containsExactly(
-                "M 10 20 L 12 20", "M 30 20 L 32 20", "M 40 20 L 42 20");
+        assertThat(strokes)
+                .extracting(s -> s.path().toString())
+                .containsExactly("M 10.0 20.0 L 12.0 20.0", "M 30.0 20.0 L 32.0 20.0", "M 40.0 20.0 L 42.0 20.0");
     }
 
     @Test
@@ -146,9 +139,7 @@ class SvgAsDrawnTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             transform: translate(10px, 0)                                    | M 10 10 L 20 10
             transform: rotate(90deg); transform-origin: 0 10px               | M 0 10 L 0 20
             transform: rotate(180deg); transform-origin: center              | M 100 40 L 90 40
@@ -157,8 +148,7 @@ class SvgAsDrawnTest {
             transform: translate(10px) nonsense(1)                           | M 0 10 L 10 10
             """)
     void transformsAreStatedInCss(String style, String expected) throws IOException {
-        List<Stroke> strokes =
-                SvgSketch.strokes(folder, "<path d='M0 10H10' stroke='red' style='" + style + "'/>");
+        List<Stroke> strokes = SvgSketch.strokes(folder, "<path d='M0 10H10' stroke='red' style='" + style + "'/>");
         assertPath(strokes.get(0).path(), expected, 1e-9);
     }
 
@@ -180,9 +170,7 @@ class SvgAsDrawnTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             <stop stop-color='lime'/>                                            | #00ff00 | ''
             <stop stop-color='lime'/><stop stop-color='lime' stop-opacity='0'/>  | #00ff00 | faint-stroke
             <stop stop-color='lime' stop-opacity='0'/><stop stop-color='red'/>   | #ff0000 | faint-stroke
@@ -192,8 +180,7 @@ class SvgAsDrawnTest {
         LineSheet sheet = SvgSketch.read(
                 folder,
                 HEAD,
-                "<linearGradient id='g'>" + stops
-                        + "</linearGradient><path d='M0 0 9 9' stroke='url(#g)'/>");
+                "<linearGradient id='g'>" + stops + "</linearGradient><path d='M0 0 9 9' stroke='url(#g)'/>");
         assertThat(sheet.strokes().get(0).color()).hasToString(color);
         assertThat(sheet.leftOut().stream().map(left -> left.kind().word()))
                 .containsExactlyElementsOf(told.isEmpty() ? List.of() : List.of(told));
@@ -256,7 +243,9 @@ class SvgAsDrawnTest {
         assertThat(LineSheets.read(file).strokes()).hasSize(1);
         byte[] whole = Files.readAllBytes(file);
         Path half = Files.write(folder.resolve("half.svgz"), java.util.Arrays.copyOf(whole, whole.length / 2));
-        assertThatThrownBy(() -> LineSheets.read(half)).isInstanceOf(InputFault.class).hasMessageStartingWith(half + ": ");
+        assertThatThrownBy(() -> LineSheets.read(half))
+                .isInstanceOf(InputFault.class)
+                .hasMessageStartingWith(half + ": ");
     }
 
     @Test

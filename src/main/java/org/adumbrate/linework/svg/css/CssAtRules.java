@@ -5,7 +5,8 @@ import java.util.Locale;
 
 /** At-rules that the library hands over as they are written. */
 final class CssAtRules {
-    private static final List<String> STYLING = List.of("@container", "@layer", "@scope", "@starting-style", "@supports");
+    private static final List<String> STYLING =
+            List.of("@container", "@layer", "@scope", "@starting-style", "@supports");
 
     private CssAtRules() {}
 

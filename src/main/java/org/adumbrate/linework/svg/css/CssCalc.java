@@ -30,7 +30,8 @@ public final class CssCalc {
             if (end < 0) {
                 return Optional.empty();
             }
-            CssCalc calc = new CssCalc(rest.substring(open + BEGIN.length(), end).replace(BEGIN, "("), basis);
+            CssCalc calc =
+                    new CssCalc(rest.substring(open + BEGIN.length(), end).replace(BEGIN, "("), basis);
             Optional<Term> term = calc.sum();
             if (term.isEmpty() || calc.scanner.hasMore() || !Double.isFinite(term.get().value)) {
                 return Optional.empty();
@@ -74,8 +75,7 @@ public final class CssCalc {
         }
         return CssLength.read(scanner)
                 .filter(length -> !length.isPercentage())
-                .map(length ->
-                        new Term(length.user(basis), !length.unit().isEmpty()))
+                .map(length -> new Term(length.user(basis), !length.unit().isEmpty()))
                 .filter(term -> !Double.isNaN(term.value));
     }
 

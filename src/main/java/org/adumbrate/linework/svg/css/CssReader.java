@@ -78,7 +78,8 @@ final class CssReader {
         for (Property property : block.getProperties()) {
             String written = property.getName();
             String name = written.startsWith("--") ? written : written.toLowerCase(Locale.ROOT);
-            String value = property.getValue() == null ? "" : property.getValue().getCssText();
+            String value =
+                    property.getValue() == null ? "" : property.getValue().getCssText();
             for (String longhand : CssShorthands.longhands(name)) {
                 if (sound.test(longhand, value)) {
                     declarations.add(new CssDeclaration(longhand, value, property.isImportant()));

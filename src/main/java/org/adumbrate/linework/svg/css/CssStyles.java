@@ -116,7 +116,8 @@ public final class CssStyles {
             }
         }
         for (CssRule rule : declarations.isEmpty() ? List.<CssRule>of() : read) {
-            rules.computeIfAbsent(rule.selector().key(), key -> new ArrayList<>()).add(rule);
+            rules.computeIfAbsent(rule.selector().key(), key -> new ArrayList<>())
+                    .add(rule);
         }
     }
 

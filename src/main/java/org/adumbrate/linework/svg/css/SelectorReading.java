@@ -99,8 +99,7 @@ final class SelectorReading {
                     BEGIN_HYPHEN_ATTRIBUTE_CONDITION,
                     PREFIX_ATTRIBUTE_CONDITION,
                     SUFFIX_ATTRIBUTE_CONDITION,
-                    SUBSTRING_ATTRIBUTE_CONDITION ->
-                attribute((AttributeCondition) condition);
+                    SUBSTRING_ATTRIBUTE_CONDITION -> attribute((AttributeCondition) condition);
             case PSEUDO_CLASS_CONDITION -> pseudoClass(value.toLowerCase(Locale.ROOT));
             case IS_PSEUDO_CLASS_CONDITION -> any(((IsPseudoClassCondition) condition).getSelectors());
             case WHERE_PSEUDO_CLASS_CONDITION -> any(((WherePseudoClassCondition) condition).getSelectors());
