@@ -15,7 +15,11 @@ final class SvgPlacing {
     /** Finds the bounding box of an element in its user space. */
     @FunctionalInterface
     interface Box {
-        /** @param origin where to look from; not used by elements that draw nothing */
+        /**
+         * The box; nothing if the element draws nothing.
+         *
+         * @param origin where to look from
+         */
         Optional<Extent> of(SvgScene origin) throws InputFault;
     }
 

@@ -63,7 +63,7 @@ public record CssColor(Srgb srgb, double alpha) {
         while (scanner.hasMore()) {
             Optional<CssLength> part = CssLength.read(scanner);
             boolean none = part.isEmpty() && scanner.word().equals("none");
-            if (part.isEmpty() && !none || parts.size() == 4) {
+            if ((part.isEmpty() && !none) || parts.size() == 4) {
                 return Optional.empty();
             }
             parts.add(part.orElse(new CssLength(0, "")));

@@ -41,7 +41,7 @@ public record CssPage(double width, double height) {
             case "color-gamut" -> value.isEmpty() || value.equals("srgb");
             case "prefers-color-scheme" -> value.isEmpty() || value.equals("light");
             case "prefers-contrast", "prefers-reduced-motion", "prefers-reduced-data", "forced-colors" ->
-                value.equals("no-preference") || value.equals("none") && name.equals("forced-colors");
+                value.equals(name.equals("forced-colors") ? "none" : "no-preference");
             case "hover", "any-hover", "pointer", "any-pointer", "update", "scripting" -> value.equals("none");
             default -> false;
         };
