@@ -64,18 +64,11 @@ final class LinesCommand implements Callable<Integer> {
                                 "  areas painted over them hide %s, %.1f mm in all%n",
                                 sheet.hidden().told(), sheet.hidden().lengthMm());
             }
-            if (!sheet.leftOut().isEmpty()) {
-                common.out()
-                        .printf(
-                                "  not taken as lines: %s%n",
-                                sheet.leftOut().stream().map(LeftOut::told).collect(Collectors.joining(", ")));
-            }
+            printKinds("not taken as lines", sheet, kind -> !kind.isTakenOtherwise());
+            printKinds("lines may look otherwise in the file", sheet, LeftOut.Kind::isTakenOtherwise);
             sheet.remarks().forEach(remark -> common.out().printf("  %s%n", remark.told()));
             boolean otherPage = sheet.remarks().stream().anyMatch(remark -> remark.kind() == ReadingNote.Kind.PAGE);
             if (sheet.pages() > 1 && !otherPage) {
-            printKinds("not taken as lines", sheet, kind -> !kind.isTakenOtherwise());
-            printKinds("lines may look otherwise in the file", sheet, LeftOut.Kind::isTakenOtherwise);
-            if (sheet.pages() > 1) {
                 common.out().printf("  only the first of its %d pages was read%n", sheet.pages());
             }
         }
