@@ -98,6 +98,15 @@ class HouseRulesTest {
             .because("third parties stay in their room");
 
     @ArchTest
+    static final ArchRule theParserOfCssStaysInItsRoom = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.adumbrate.linework.svg.css..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.htmlunit..")
+            .because("third parties stay in their room");
+
+    @ArchTest
     static final ArchRule theCommandLineStaysInCli = noClasses()
             .that()
             .resideOutsideOfPackage("org.adumbrate.cli..")

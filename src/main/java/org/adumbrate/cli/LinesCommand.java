@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.Srgb;
@@ -63,12 +64,8 @@ final class LinesCommand implements Callable<Integer> {
                                 "  areas painted over them hide %s, %.1f mm in all%n",
                                 sheet.hidden().told(), sheet.hidden().lengthMm());
             }
-            if (!sheet.leftOut().isEmpty()) {
-                common.out()
-                        .printf(
-                                "  not taken as lines: %s%n",
-                                sheet.leftOut().stream().map(LeftOut::told).collect(Collectors.joining(", ")));
-            }
+            printKinds("not taken as lines", sheet, kind -> !kind.isTakenOtherwise());
+            printKinds("lines may look otherwise in the file", sheet, LeftOut.Kind::isTakenOtherwise);
             sheet.remarks().forEach(remark -> common.out().printf("  %s%n", remark.told()));
             boolean otherPage = sheet.remarks().stream().anyMatch(remark -> remark.kind() == ReadingNote.Kind.PAGE);
             if (sheet.pages() > 1 && !otherPage) {
@@ -105,6 +102,16 @@ final class LinesCommand implements Callable<Integer> {
                         .map(remark -> Json.object("kind", remark.kind().word(), "text", remark.told()))
                         .toList()));
         return ExitCode.DONE;
+    }
+
+    private void printKinds(String words, LineSheet sheet, Predicate<LeftOut.Kind> wanted) {
+        String told = sheet.leftOut().stream()
+                .filter(left -> wanted.test(left.kind()))
+                .map(LeftOut::told)
+                .collect(Collectors.joining(", "));
+        if (!told.isEmpty()) {
+            common.out().printf("  %s: %s%n", words, told);
+        }
     }
 
     private static String guess(PenSuggestion pen) {

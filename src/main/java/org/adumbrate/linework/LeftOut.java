@@ -32,6 +32,24 @@ public record LeftOut(Kind kind, int count, double areaMm2) {
         MASKED_STROKE("stroke that a mask hides", "strokes that a mask hides"),
         /** A note on the page that is no drawn line. */
         ANNOTATION("annotation", "annotations"),
+        /** A stroke in a gradient, which is taken in the first of its colours. */
+        GRADIENT_STROKE(
+                "stroke in a gradient, taken in its first colour",
+                "strokes in gradients, taken in their first colours"),
+        /** A stroke that is seen through, which is taken as if it were not. */
+        FAINT_STROKE("stroke that is seen through, taken as solid", "strokes that are seen through, taken as solid"),
+        /** A reference to another file. */
+        OUTSIDE("reference to another file", "references to other files"),
+        /** A mask or clip that shows in part, or that cannot be followed. */
+        MASK("mask that is not followed to the letter", "masks that are not followed to the letter"),
+        /** A filter, or a way of blending or an order of painting that changes lines. */
+        EFFECT(
+                "filter, blend mode or order of painting that is not followed",
+                "filters, blend modes or orders of painting that are not followed"),
+        /** A rule of a style sheet that is not understood. */
+        STYLE("style rule that is not understood", "style rules that are not understood"),
+        /** A rule of a style sheet that holds on a screen or in print alone; the file is read as on a screen. */
+        MEDIUM("style rule for a screen or for print alone", "style rules for a screen or for print alone"),
         /** Anything else. */
         OTHER("other mark", "other marks");
 
@@ -50,7 +68,15 @@ public record LeftOut(Kind kind, int count, double areaMm2) {
 
         /** Whether nothing of it is taken as a line. */
         boolean isWhollyLeftOut() {
-            return this != OUTLINED_AREA && this != OUTLINED_WHITE_AREA;
+            return this != OUTLINED_AREA && this != OUTLINED_WHITE_AREA && !isTakenOtherwise();
+        }
+
+        /** Whether it is no mark, but says that lines may look otherwise in the file. */
+        public boolean isTakenOtherwise() {
+            return switch (this) {
+                case GRADIENT_STROKE, FAINT_STROKE, MASK, EFFECT, STYLE, MEDIUM -> true;
+                default -> false;
+            };
         }
 
         /** Whether it shows on white paper. */

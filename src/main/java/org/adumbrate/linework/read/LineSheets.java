@@ -9,6 +9,7 @@ import org.adumbrate.fault.InputFault;
 import org.adumbrate.linework.LineSheet;
 import org.adumbrate.linework.page.LibraryWords;
 import org.adumbrate.linework.pdf.PdfSheetReader;
+import org.adumbrate.linework.svg.SvgFile;
 import org.adumbrate.linework.svg.SvgSheetReader;
 
 /** Reads vector line sheets of any kind that is known: PDF and SVG. */
@@ -44,6 +45,9 @@ public final class LineSheets {
         byte[] head = head(file);
         if (head.length == 0) {
             throw new InputFault(file, "is empty", EXPORT);
+        }
+        if (SvgFile.isPacked(head)) {
+            return SvgSheetReader.read(file);
         }
         String text = new String(head, StandardCharsets.ISO_8859_1);
         if (text.contains("%PDF-")) {

@@ -2,18 +2,19 @@ package org.adumbrate.linework.svg;
 
 import java.util.Locale;
 import java.util.Optional;
-import org.adumbrate.geometry.Srgb;
+import org.adumbrate.linework.svg.css.CssColor;
 
 /**
- * What an area or a stroke is painted with (SVG 1.1, 11.2).
+ * What an area or a stroke is to be painted with (SVG 2, 13.2).
  *
  * @param kind what kind of paint it is
  * @param color its colour, black if it has none of its own
- * @param solid whether nothing is seen through the colour
+ * @param server where the gradient or pattern stands, as it is written; empty if there is none
+ * @param fallback what takes its place if there is none there
  */
-record PaintValue(Kind kind, Srgb color, boolean solid) {
+record PaintValue(Kind kind, CssColor color, String server, Optional<PaintValue> fallback) {
     /** No paint at all. */
-    static final PaintValue NONE = new PaintValue(Kind.NONE, Srgb.BLACK, /* solid= */ false);
+    static final PaintValue NONE = plain(Kind.NONE);
 
     /** The kinds of paint. */
     enum Kind {
@@ -23,68 +24,41 @@ record PaintValue(Kind kind, Srgb color, boolean solid) {
         COLOR,
         /** The colour that the property {@code color} names. */
         CURRENT,
+        /** What the shape is filled with that a marker or symbol is drawn for (SVG 2, 13.2). */
+        CONTEXT_FILL,
+        /** What that shape is stroked with. */
+        CONTEXT_STROKE,
         /** A gradient or a pattern. */
         SERVER
     }
 
+    private static PaintValue plain(Kind kind) {
+        return new PaintValue(kind, CssColor.BLACK, "", Optional.empty());
+    }
+
+    /** A paint in one colour; none if nothing of it is seen. */
+    static PaintValue of(CssColor color) {
+        return color.isUnseen() ? NONE : new PaintValue(Kind.COLOR, color, "", Optional.empty());
+    }
+
     /** Reads a paint; empty if it is none, and then CSS ignores the whole declaration. */
     static Optional<PaintValue> parse(String text) {
-        String paint = text.strip().toLowerCase(Locale.ROOT);
-        if (paint.equals("none") || paint.equals("transparent")) {
-            return Optional.of(NONE);
+        Optional<SvgReference> reference = SvgReference.parse(text);
+        if (reference.isPresent()) {
+            String rest = reference.get().rest();
+            Optional<PaintValue> fallback = rest.isEmpty() ? Optional.empty() : parse(rest);
+            boolean sound = rest.isEmpty() || fallback.isPresent();
+            return sound
+                    ? Optional.of(new PaintValue(
+                            Kind.SERVER, CssColor.BLACK, reference.get().address(), fallback))
+                    : Optional.empty();
         }
-        if (paint.equals("currentcolor")) {
-            return Optional.of(new PaintValue(Kind.CURRENT, Srgb.BLACK, /* solid= */ true));
-        }
-        if (paint.startsWith("url(") || paint.startsWith("context-")) {
-            return Optional.of(new PaintValue(Kind.SERVER, Srgb.BLACK, /* solid= */ false));
-        }
-        return color(paint).map(color -> new PaintValue(Kind.COLOR, color, isSolid(paint)));
-    }
-
-    /** Reads a colour: {@code #rgb}, {@code #rrggbb}, {@code rgb(...)} or a name. How solid it is, is not told. */
-    static Optional<Srgb> color(String text) {
-        String color = text.strip().toLowerCase(Locale.ROOT);
-        if (color.startsWith("#")) {
-            return switch (color.length()) {
-                case 5 -> Srgb.parse(color.substring(0, 4));
-                case 9 -> Srgb.parse(color.substring(0, 7));
-                default -> Srgb.parse(color);
-            };
-        }
-        if (color.startsWith("rgb")) {
-            return components(color.substring(color.indexOf('(') + 1));
-        }
-        int end = color.indexOf(' ');
-        return SvgColorNames.color(end < 0 ? color : color.substring(0, end));
-    }
-
-    /** Whether a colour says of itself that nothing is seen through it, as most do by saying nothing (CSS Color 4, 4 and 5). */
-    static boolean isSolid(String text) {
-        String color = text.strip().toLowerCase(Locale.ROOT);
-        if (color.startsWith("#")) {
-            return color.length() == 5 ? color.endsWith("f") : color.length() != 9 || color.endsWith("ff");
-        }
-        int values = color.indexOf('(');
-        if (values < 0) {
-            return !color.equals("transparent");
-        }
-        String[] parts = color.substring(values + 1).replace(")", "").split("[,/\\s]+");
-        return parts.length < 4
-                || SvgLength.parse(parts[3]).map(alpha -> alpha.user(1) >= 1).orElse(true);
-    }
-
-    private static Optional<Srgb> components(String text) {
-        SvgScanner scanner = new SvgScanner(text);
-        int[] levels = new int[3];
-        for (int k = 0; k < 3; k++) {
-            double number = scanner.number();
-            if (Double.isNaN(number)) {
-                return Optional.empty();
-            }
-            double level = scanner.word().equals("%") ? number * 255 / 100 : number;
-            levels[k] = (int) Math.round(Math.max(0, Math.min(255, level)));
-        }
-        return Optional.of(new Srgb(levels[0], levels[1], levels[2]));
+        return switch (text.strip().toLowerCase(Locale.ROOT)) {
+            case "none" -> Optional.of(NONE);
+            case "currentcolor" -> Optional.of(plain(Kind.CURRENT));
+            case "context-fill" -> Optional.of(plain(Kind.CONTEXT_FILL));
+            case "context-stroke" -> Optional.of(plain(Kind.CONTEXT_STROKE));
+            default -> CssColor.parse(text).map(PaintValue::of);
+        };
     }
 }

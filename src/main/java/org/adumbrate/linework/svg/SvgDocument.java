@@ -2,7 +2,6 @@ package org.adumbrate.linework.svg;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
@@ -12,6 +11,9 @@ import javax.xml.parsers.ParserConfigurationException;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.linework.clip.TooIntricateException;
 import org.adumbrate.linework.page.LibraryWords;
+import org.adumbrate.linework.svg.css.CssLength;
+import org.adumbrate.linework.svg.css.CssPage;
+import org.adumbrate.linework.svg.css.CssStyles;
 import org.w3c.dom.Document;
 import org.w3c.dom.DocumentType;
 import org.w3c.dom.Element;
@@ -36,12 +38,13 @@ final class SvgDocument {
 
     private final Element root;
     private final Map<String, Element> byId = new HashMap<>();
-    private final SvgStylesheet stylesheet;
+    private final SvgCascade cascade;
+    private final int sheetsOutside;
     private long read;
 
     private SvgDocument(Element root) {
         this.root = root;
-        StringBuilder css = new StringBuilder();
+        CssStyles styles = new CssStyles(page(root), SvgProperties::isSound);
         NodeList all = root.getElementsByTagNameNS("*", "*");
         for (int k = 0; k < all.getLength(); k++) {
             Element element = (Element) all.item(k);
@@ -49,17 +52,50 @@ final class SvgDocument {
             if (!id.isEmpty()) {
                 byId.putIfAbsent(id, element);
             }
-            if (isSvg(element) && element.getLocalName().equals("style")) {
-                css.append(element.getTextContent()).append('\n');
+            if (isSvg(element) && element.getLocalName().equals("style") && isCss(element)) {
+                styles.add(element.getTextContent(), element.getAttribute("media"));
             }
         }
-        stylesheet = new SvgStylesheet(css.toString());
+        cascade = new SvgCascade(styles);
+        sheetsOutside = sheetsOutside(root);
+    }
+
+    private static boolean isCss(Element style) {
+        String type = style.getAttribute("type").strip();
+        return type.isEmpty() || type.equalsIgnoreCase("text/css");
+    }
+
+    /** What media queries are asked of: the page as far as it states its size, and otherwise its viewBox. */
+    private static CssPage page(Element root) {
+        Optional<SvgViewBox> box = SvgViewBox.parse(root.getAttribute("viewBox"));
+        return new CssPage(
+                side(root, "width").or(() -> box.map(SvgViewBox::width)).orElse(0.0),
+                side(root, "height").or(() -> box.map(SvgViewBox::height)).orElse(0.0));
+    }
+
+    private static Optional<Double> side(Element root, String attribute) {
+        return CssLength.parse(root.getAttribute(attribute))
+                .filter(length -> !length.isPercentage())
+                .map(length -> length.user(CssLength.Basis.NONE))
+                .filter(px -> px > 0);
+    }
+
+    /** Style sheets that the file asks for before its first element (xml-stylesheet, 2nd edition). */
+    private static int sheetsOutside(Element root) {
+        int count = 0;
+        for (Node node = root.getPreviousSibling(); node != null; node = node.getPreviousSibling()) {
+            count += node.getNodeType() == Node.PROCESSING_INSTRUCTION_NODE
+                            && node.getNodeName().equals("xml-stylesheet")
+                    ? 1
+                    : 0;
+        }
+        return count;
     }
 
     /** @throws InputFault if the file is not well formed, is not SVG, or refers to entities outside itself */
     static SvgDocument read(Path file) throws InputFault {
         SvgLimits.check(file);
-        try (InputStream in = Files.newInputStream(file)) {
+        try (InputStream in = SvgFile.open(file)) {
             return read(file, in);
         } catch (InputFault e) {
             throw e;
@@ -115,8 +151,13 @@ final class SvgDocument {
         return root;
     }
 
-    SvgStylesheet stylesheet() {
-        return stylesheet;
+    SvgCascade cascade() {
+        return cascade;
+    }
+
+    /** How many style sheets it refers to that lie elsewhere, and are not fetched. */
+    int sheetsOutside() {
+        return sheetsOutside + cascade.styles().imports();
     }
 
     /** The element that an id names. */

@@ -10,6 +10,7 @@ import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.Region;
 import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.VectorPath;
+import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.clip.Clip;
 import org.adumbrate.linework.clip.ClipShape;
 import org.adumbrate.linework.clip.FillRule;
@@ -40,7 +41,7 @@ final class SvgFills implements SvgCanvas {
         return SvgScene.outermost(
                 new AffineTransform(),
                 Clip.rectangle(-FAR, -FAR, FAR, FAR),
-                SvgStyle.INITIAL.with(document.stylesheet().declared(document.root())),
+                document.cascade().of(document.root()),
                 box.map(SvgViewBox::width).orElse(100.0),
                 box.map(SvgViewBox::height).orElse(100.0));
     }
@@ -69,6 +70,11 @@ final class SvgFills implements SvgCanvas {
     @Override
     public void mark(Element element, SvgScene scene) {
         // has no outline to keep
+    }
+
+    @Override
+    public void told(LeftOut.Kind kind) {
+        // an outline has what its file draws, and no more is known of it
     }
 
     @Override

@@ -2,7 +2,6 @@ package org.adumbrate.linework.svg;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.xml.parsers.ParserConfigurationException;
 import org.adumbrate.fault.InputFault;
@@ -38,7 +37,7 @@ final class SvgLimits extends DefaultHandler {
      * @throws InputFault if it is too much to be kept, or ends within its head
      */
     static void check(Path file) throws InputFault {
-        try (InputStream in = Files.newInputStream(file)) {
+        try (InputStream in = SvgFile.open(file)) {
             if (!SvgDoctype.ends(in)) {
                 throw new InputFault(
                         file, "is not well-formed XML (it ends within its DOCTYPE)", "export it again as plain SVG");
@@ -49,7 +48,7 @@ final class SvgLimits extends DefaultHandler {
             throw new InputFault(
                     file, "cannot be read (" + LibraryWords.of(e) + ")", "check the name and the folder", e);
         }
-        try (InputStream in = Files.newInputStream(file)) {
+        try (InputStream in = SvgFile.open(file)) {
             SvgParsers.passing().parse(in, new SvgLimits());
         } catch (TooIntricateException e) {
             throw new InputFault(file, e.getMessage(), "export fewer objects at a time", e);

@@ -1,22 +1,42 @@
 package org.adumbrate.linework.svg;
 
+import java.awt.geom.Point2D;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import org.adumbrate.linework.page.PathTracer;
+import org.adumbrate.linework.svg.css.CssScanner;
 
 /** Draws path data (SVG 1.1, 8.3); in case of an error, as every viewer does, what comes before it. */
 final class SvgPathData {
-    private final SvgScanner scanner;
+    private final CssScanner scanner;
     private final PathTracer pen;
+    private final Optional<List<Point2D>> steps;
     private double controlX;
     private double controlY;
     private char curve;
 
-    private SvgPathData(String data, PathTracer pen) {
-        this.scanner = new SvgScanner(data);
+    private SvgPathData(String data, PathTracer pen, Optional<List<Point2D>> steps) {
+        this.scanner = new CssScanner(data);
         this.pen = pen;
+        this.steps = steps;
     }
 
-    static void draw(String data, PathTracer pen) {
-        new SvgPathData(data, pen).drawAll();
+    /**
+     * Draws path data.
+     *
+     * @param steps where each step ends, in the pen's coordinates, is added here
+     */
+    static void draw(String data, PathTracer pen, Optional<List<Point2D>> steps) {
+        new SvgPathData(data, pen, steps).drawAll();
+    }
+
+    /** Path data as the property {@code d} has it, {@code path("...")} (SVG 2, 9.3.2); any other as it is. */
+    static String ofProperty(String value) {
+        String text = value.strip();
+        int first = text.indexOf('"') + 1;
+        boolean written = text.toLowerCase(Locale.ROOT).startsWith("path(") && first > 0;
+        return written ? text.substring(first, Math.max(first, text.lastIndexOf('"'))) : value;
     }
 
     private void drawAll() {
@@ -54,6 +74,7 @@ final class SvgPathData {
                     default -> false;
                 };
         curve = kind;
+        steps.ifPresent(ends -> ends.add(new Point2D.Double(pen.x(), pen.y())));
         return drawn;
     }
 

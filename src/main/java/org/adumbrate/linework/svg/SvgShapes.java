@@ -1,21 +1,31 @@
 package org.adumbrate.linework.svg;
 
+import java.awt.geom.Point2D;
+import java.util.List;
 import java.util.Optional;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.page.PathTracer;
+import org.adumbrate.linework.svg.css.CssLength;
+import org.adumbrate.linework.svg.css.CssScanner;
 import org.w3c.dom.Element;
 
-/** The outlines of paths and of the basic shapes (SVG 1.1, 8 and 9). */
+/** The outlines of paths and of the basic shapes (SVG 2, 9 and 10). */
 final class SvgShapes {
     private SvgShapes() {}
 
-    /** The outline of an element in mm of the page; empty, and not an empty path, if the element is no shape. */
+    /**
+     * The outline of an element in mm of the page; empty, and not an empty path, if the element is no shape.
+     *
+     * @param scene that of the element itself, its own style included
+     */
     static Optional<VectorPath<PagePoint>> outline(Element element, SvgScene scene) {
         PathTracer pen = new PathTracer();
         pen.drawThrough(scene.toPage());
         switch (element.getLocalName()) {
-            case "path" -> SvgPathData.draw(element.getAttribute("d"), pen);
+            case "path" -> {
+                return Optional.of(path(element, scene, Optional.empty()));
+            }
             case "line" -> {
                 pen.moveTo(across(element, "x1", scene), down(element, "y1", scene));
                 pen.lineTo(across(element, "x2", scene), down(element, "y2", scene));
@@ -26,12 +36,21 @@ final class SvgShapes {
                     pen.close();
                 }
             }
-            case "rect" -> rectangle(element, scene, pen);
+            case "rect" -> SvgRectangle.draw(element, scene, pen);
             case "circle" -> {
-                double r = length(element, "r", scene.diagonal());
+                double r = stated(element, "r", scene, scene.diagonal()).orElse(0.0);
                 ellipse(element, scene, r, r, pen);
             }
-            case "ellipse" -> ellipse(element, scene, across(element, "rx", scene), down(element, "ry", scene), pen);
+            case "ellipse" -> {
+                Optional<Double> rx = stated(element, "rx", scene, scene.width());
+                Optional<Double> ry = stated(element, "ry", scene, scene.height());
+                ellipse(
+                        element,
+                        scene,
+                        rx.or(() -> ry).orElse(0.0),
+                        ry.or(() -> rx).orElse(0.0),
+                        pen);
+            }
             default -> {
                 return Optional.empty();
             }
@@ -39,9 +58,34 @@ final class SvgShapes {
         return Optional.of(pen.take());
     }
 
+    /**
+     * The outline of a path.
+     *
+     * @param steps where each step of its data ends is added here
+     */
+    static VectorPath<PagePoint> path(Element element, SvgScene scene, Optional<List<Point2D>> steps) {
+        PathTracer pen = new PathTracer();
+        pen.drawThrough(scene.toPage());
+        String data = scene.style().stated("d").orElseGet(() -> element.getAttribute("d"));
+        SvgPathData.draw(SvgPathData.ofProperty(data), pen, steps);
+        return pen.take();
+    }
+
+    /** The rectangle that an element states. */
+    static VectorPath<PagePoint> box(Element element, SvgScene scene) {
+        PathTracer pen = new PathTracer();
+        pen.drawThrough(scene.toPage());
+        pen.rectangle(
+                across(element, "x", scene),
+                down(element, "y", scene),
+                across(element, "width", scene),
+                down(element, "height", scene));
+        return pen.take();
+    }
+
     /** Draws through points, as many as there are whole pairs of; false if there is none. */
     private static boolean points(String text, PathTracer pen) {
-        SvgScanner scanner = new SvgScanner(text);
+        CssScanner scanner = new CssScanner(text);
         boolean first = true;
         while (scanner.hasNumber()) {
             double x = scanner.number();
@@ -65,49 +109,23 @@ final class SvgShapes {
         }
     }
 
-    private static void rectangle(Element element, SvgScene scene, PathTracer pen) {
-        double x = across(element, "x", scene);
-        double y = down(element, "y", scene);
-        double w = across(element, "width", scene);
-        double h = down(element, "height", scene);
-        if (w <= 0 || h <= 0) {
-            return;
-        }
-        double rx = across(element, element.hasAttribute("rx") ? "rx" : "ry", scene);
-        double ry = down(element, element.hasAttribute("ry") ? "ry" : "rx", scene);
-        if (rx <= 0 || ry <= 0) {
-            pen.rectangle(x, y, w, h);
-        } else {
-            rounded(pen, x, y, w, h, Math.min(rx, w / 2), Math.min(ry, h / 2));
-        }
-    }
-
-    private static void rounded(PathTracer pen, double x, double y, double w, double h, double rx, double ry) {
-        pen.moveTo(x + rx, y);
-        pen.lineTo(x + w - rx, y);
-        SvgArc.draw(pen, rx, ry, 0, false, true, x + w, y + ry);
-        pen.lineTo(x + w, y + h - ry);
-        SvgArc.draw(pen, rx, ry, 0, false, true, x + w - rx, y + h);
-        pen.lineTo(x + rx, y + h);
-        SvgArc.draw(pen, rx, ry, 0, false, true, x, y + h - ry);
-        pen.lineTo(x, y + ry);
-        SvgArc.draw(pen, rx, ry, 0, false, true, x + rx, y);
-        pen.close();
-    }
-
     /** A length across, in user units; 0 if it is missing or not sound. */
     static double across(Element element, String attribute, SvgScene scene) {
-        return length(element, attribute, scene.width());
+        return stated(element, attribute, scene, scene.width()).orElse(0.0);
     }
 
     /** A length down, in user units; 0 if it is missing or not sound. */
     static double down(Element element, String attribute, SvgScene scene) {
-        return length(element, attribute, scene.height());
+        return stated(element, attribute, scene, scene.height()).orElse(0.0);
     }
 
-    private static double length(Element element, String attribute, double whole) {
-        return SvgLength.parse(element.getAttribute(attribute))
-                .map(length -> length.user(whole))
-                .orElse(0.0);
+    /** A length that an attribute states, or a property of the same name in its place; empty if it is missing or not sound. */
+    static Optional<Double> stated(Element element, String attribute, SvgScene scene, double whole) {
+        String text = scene.style().stated(attribute).orElseGet(() -> element.getAttribute(attribute));
+        return text.isEmpty()
+                ? Optional.empty()
+                : CssLength.parse(text)
+                        .map(length -> length.user(scene.style().basis(whole)))
+                        .filter(length -> !Double.isNaN(length));
     }
 }

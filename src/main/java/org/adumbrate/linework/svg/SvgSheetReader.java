@@ -2,6 +2,7 @@ package org.adumbrate.linework.svg;
 
 import java.nio.file.Path;
 import org.adumbrate.fault.InputFault;
+import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.LineSheet;
 import org.adumbrate.linework.clip.TooIntricateException;
 import org.adumbrate.linework.page.LibraryWords;
@@ -19,18 +20,26 @@ public final class SvgSheetReader {
     public static LineSheet read(Path file) throws InputFault {
         SvgDocument document = SvgDocument.read(file);
         try {
-            SvgPageFrame frame = SvgPageFrame.of(file, document.root());
+            SvgPageFrame frame = SvgPageFrame.of(file, document);
             StrokeCollector found = new StrokeCollector(file, frame.size());
-            SvgStyle style = SvgStyle.INITIAL.with(document.stylesheet().declared(document.root()));
-            SvgScene scene =
-                    SvgScene.outermost(frame.toPage(), found.wholePage(), style, frame.userWidth(), frame.userHeight());
-            new SvgWalk(file, document, new SvgStrokes(document, found)).drawChildren(document.root(), scene);
+            SvgScene scene = SvgScene.outermost(
+                    frame.toPage(), found.wholePage(), SvgStyle.INITIAL, frame.userWidth(), frame.userHeight());
+            new SvgWalk(file, document, new SvgStrokes(document, found)).drawRoot(scene, frame);
+            tell(LeftOut.Kind.OUTSIDE, document.sheetsOutside(), found);
+            tell(LeftOut.Kind.STYLE, document.cascade().styles().rulesNotUnderstood(), found);
+            tell(LeftOut.Kind.MEDIUM, document.cascade().styles().rulesOfOneMedium(), found);
             return found.sheet(1);
         } catch (TooIntricateException e) {
             throw new InputFault(file, e.getMessage(), "export fewer objects at a time", e);
         } catch (RuntimeException e) {
             throw new InputFault(
                     file, "cannot be read as SVG (" + LibraryWords.of(e) + ")", "export it again as plain SVG", e);
+        }
+    }
+
+    private static void tell(LeftOut.Kind kind, int times, StrokeCollector found) {
+        for (int k = 0; k < times; k++) {
+            found.leftOut(kind);
         }
     }
 }

@@ -7,47 +7,89 @@ import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.clip.FillRule;
 import org.adumbrate.linework.page.AreaPaint;
 import org.adumbrate.linework.page.StrokeCollector;
+import org.adumbrate.linework.svg.css.CssLength;
 import org.w3c.dom.Element;
 
 /** Keeps what an SVG strokes, and what it fills as that which hides strokes. */
 final class SvgStrokes implements SvgCanvas {
     private final SvgDocument document;
     private final StrokeCollector found;
+    private final SvgPaints paints;
 
     SvgStrokes(SvgDocument document, StrokeCollector found) {
         this.document = document;
         this.found = found;
+        this.paints = new SvgPaints(document);
     }
 
     @Override
     public void shape(VectorPath<PagePoint> outline, SvgScene scene) throws InputFault {
         SvgStyle style = scene.style();
-        PaintValue stroke = style.stroke();
-        boolean taken = stroke.kind() == PaintValue.Kind.COLOR;
-        if (style.isFilled()) {
-            fill(outline, scene, taken);
+        SvgPaint stroke = paint(style.stroke(), outline, scene);
+        if (style.strokesFirst()) {
+            stroke(stroke, outline, scene);
+            fill(outline, scene, isTaken(stroke));
+            if (isTaken(stroke) && style.isFilled()) {
+                // it covers the inner half of its own outline, which is taken in its full width
+                found.leftOut(LeftOut.Kind.EFFECT);
+            }
+        } else {
+            fill(outline, scene, isTaken(stroke));
+            stroke(stroke, outline, scene);
         }
-        if (taken) {
+    }
+
+    private SvgPaint paint(PaintValue value, VectorPath<PagePoint> outline, SvgScene scene) {
+        if (SvgReference.leadsOutside(value.server())) {
+            found.leftOut(LeftOut.Kind.OUTSIDE);
+        }
+        return paints.of(value, outline, scene);
+    }
+
+    private static boolean isTaken(SvgPaint stroke) {
+        return stroke.kind() == SvgPaint.Kind.COLOR || stroke.kind() == SvgPaint.Kind.GRADIENT;
+    }
+
+    private void stroke(SvgPaint paint, VectorPath<PagePoint> outline, SvgScene scene) throws InputFault {
+        SvgStyle style = scene.style();
+        if (isTaken(paint)) {
             double scale =
-                    style.scalesStroke() ? Math.sqrt(Math.abs(scene.toPage().getDeterminant())) : SvgLength.MM_PER_PX;
+                    style.scalesStroke() ? Math.sqrt(Math.abs(scene.toPage().getDeterminant())) : CssLength.MM_PER_PX;
+            int before = found.strokes();
             found.stroke(
-                    outline, scene.clip(), style.strokeStyle(stroke.color(), scale, scene.diagonal()), scene.layer());
-        } else if (stroke.kind() == PaintValue.Kind.SERVER) {
+                    outline,
+                    scene.clip(),
+                    SvgLengths.stroke(style, paint.color().srgb(), scale, scene.diagonal()),
+                    scene.layer());
+            if (found.strokes() > before) {
+                tell(paint, scene);
+            }
+        } else if (paint.kind() == SvgPaint.Kind.PATTERN || paint.kind() == SvgPaint.Kind.BROKEN) {
             found.leftOut(LeftOut.Kind.UNCOLORED_STROKE);
         }
     }
 
+    private void tell(SvgPaint paint, SvgScene scene) {
+        if (paint.kind() == SvgPaint.Kind.GRADIENT) {
+            found.leftOut(LeftOut.Kind.GRADIENT_STROKE);
+        } else if (!paint.solid() || !scene.style().isStrokeSolid() || scene.faint()) {
+            found.leftOut(LeftOut.Kind.FAINT_STROKE);
+        }
+    }
+
     private void fill(VectorPath<PagePoint> outline, SvgScene scene, boolean outlined) {
-        SvgStyle style = scene.style();
-        PaintValue fill = style.fill();
-        if (fill.kind() == PaintValue.Kind.SERVER) {
-            boolean solid = style.fillServerId()
-                    .flatMap(document::element)
-                    .filter(server -> SvgGradients.isSolid(server, document))
-                    .isPresent();
-            area(outline, scene, LeftOut.Kind.SHADING, solid);
-        } else {
-            area(outline, scene, AreaPaint.kind(AreaPaint.isWhite(fill.color()), outlined), fill.solid());
+        SvgPaint fill = paint(scene.style().fill(), outline, scene);
+        switch (fill.kind()) {
+            case NONE, BROKEN -> {
+                // nothing is painted
+            }
+            case COLOR ->
+                area(
+                        outline,
+                        scene,
+                        AreaPaint.kind(AreaPaint.isWhite(fill.color().srgb()), outlined),
+                        fill.solid());
+            case GRADIENT, PATTERN -> area(outline, scene, LeftOut.Kind.SHADING, fill.solid());
         }
     }
 
@@ -72,6 +114,11 @@ final class SvgStrokes implements SvgCanvas {
                         new AreaPaint(LeftOut.Kind.IMAGE, SvgImages.isSolid(element, document), scene.since()));
             default -> found.leftOut(LeftOut.Kind.OTHER);
         }
+    }
+
+    @Override
+    public void told(LeftOut.Kind kind) {
+        found.leftOut(kind);
     }
 
     @Override

@@ -1,104 +1,158 @@
 package org.adumbrate.linework.svg;
 
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import org.adumbrate.geometry.Dash;
-import org.adumbrate.geometry.LineCap;
-import org.adumbrate.geometry.LineJoin;
-import org.adumbrate.geometry.Srgb;
 import org.adumbrate.linework.clip.FillRule;
-import org.adumbrate.linework.page.StrokeStyle;
+import org.adumbrate.linework.svg.css.CssCalc;
+import org.adumbrate.linework.svg.css.CssColor;
+import org.adumbrate.linework.svg.css.CssLength;
+import org.adumbrate.linework.svg.css.CssVariables;
 
 /** The style of one element: what it inherits, and what is declared for it alone; immutable. */
 final class SvgStyle {
-    private static final Set<String> INHERITED = Set.of(
-            "clip-rule",
-            "color",
-            "fill",
-            "fill-opacity",
-            "fill-rule",
-            "stroke",
-            "stroke-dasharray",
-            "stroke-dashoffset",
-            "stroke-linecap",
-            "stroke-linejoin",
-            "stroke-opacity",
-            "stroke-width",
-            "visibility");
-    private static final Set<String> OWN = Set.of(
-            "clip-path",
-            "display",
-            "filter",
-            "mask",
-            "mix-blend-mode",
-            "opacity",
-            "overflow",
-            "stop-color",
-            "stop-opacity",
-            "vector-effect");
+    private static final String FONT_SIZE = "font-size";
 
-    /** All properties that matter to a line. */
-    static final Set<String> PROPERTIES = union(INHERITED, OWN);
+    /** What shapes are painted with that markers and symbols are drawn for; no document can set such properties. */
+    private static final String CONTEXT_FILL = "-context-fill";
+
+    private static final String CONTEXT_STROKE = "-context-stroke";
 
     /** The style of a document before anything is declared. */
-    static final SvgStyle INITIAL = new SvgStyle(Map.of(), Map.of());
+    static final SvgStyle INITIAL = new SvgStyle(Map.of(), Map.of(), CssLength.Basis.MEDIUM, CssLength.Basis.MEDIUM);
 
     private final Map<String, String> inherited;
     private final Map<String, String> own;
+    private final double font;
+    private final double rootFont;
 
-    private SvgStyle(Map<String, String> inherited, Map<String, String> own) {
+    private SvgStyle(Map<String, String> inherited, Map<String, String> own, double font, double rootFont) {
         this.inherited = inherited;
         this.own = own;
+        this.font = font;
+        this.rootFont = rootFont;
     }
 
     /** The style of an element within one of this style, for which something is declared. */
     SvgStyle with(Map<String, String> declared) {
         if (declared.isEmpty()) {
-            return own.isEmpty() ? this : new SvgStyle(inherited, Map.of());
+            return own.isEmpty() ? this : new SvgStyle(inherited, Map.of(), font, rootFont);
         }
         Map<String, String> passedOn = new HashMap<>(inherited);
         Map<String, String> alone = new HashMap<>();
-        declared.forEach((property, value) -> {
-            if (OWN.contains(property)) {
-                alone.put(property, value);
-            } else if (!value.equals("inherit") && isSound(property, value)) {
-                passedOn.put(property, value);
+        boolean variables = putCustom(declared, passedOn);
+        double size = declared.containsKey(FONT_SIZE)
+                ? fontSize(variables ? replaced(declared.get(FONT_SIZE), passedOn) : declared.get(FONT_SIZE))
+                : font;
+        declared.forEach((property, written) -> {
+            if (!property.startsWith("--")) {
+                String value = CssVariables.isUsedIn(written) ? replaced(written, passedOn) : written;
+                put(property, value.contains("calc(") ? calculated(value, size) : value, passedOn, alone);
             }
         });
-        return new SvgStyle(passedOn, alone);
+        SvgLengths.fix(declared.keySet(), passedOn, new CssLength.Basis(0, size, rootFont));
+        return new SvgStyle(passedOn, alone, size, rootFont);
     }
 
-    /** CSS ignores a declaration that it cannot read. */
-    private static boolean isSound(String property, String value) {
-        return switch (property) {
-            case "fill", "stroke" -> PaintValue.parse(value).isPresent();
-            case "color" -> PaintValue.color(value).isPresent();
-            case "stroke-width", "stroke-dashoffset" -> SvgLength.parse(value).isPresent();
-            default -> true;
+    /** The same for the outermost element, whose font {@code rem} is counted in. */
+    SvgStyle asRoot() {
+        return new SvgStyle(inherited, own, font, font);
+    }
+
+    /** The same for what is drawn in place of a shape, or as its marker. */
+    SvgStyle inContextOf(SvgStyle shape) {
+        Map<String, String> passedOn = new HashMap<>(inherited);
+        passedOn.put(CONTEXT_FILL, shape.contextual("fill", "black"));
+        passedOn.put(CONTEXT_STROKE, shape.contextual("stroke", "none"));
+        return new SvgStyle(passedOn, own, font, rootFont);
+    }
+
+    /** A paint as it stands, with whatever it says of its surroundings put in its place. */
+    private String contextual(String property, String initial) {
+        String written = get(property, initial);
+        return switch (written.strip().toLowerCase(Locale.ROOT)) {
+            case "currentcolor" -> get("color", "black");
+            case "context-fill" -> get(CONTEXT_FILL, "none");
+            case "context-stroke" -> get(CONTEXT_STROKE, "none");
+            default -> written;
         };
     }
 
+    private static boolean putCustom(Map<String, String> declared, Map<String, String> passedOn) {
+        boolean any = false;
+        for (Map.Entry<String, String> entry : declared.entrySet()) {
+            if (entry.getKey().startsWith("--")) {
+                passedOn.put(entry.getKey(), entry.getValue());
+                any = true;
+            } else {
+                any |= CssVariables.isUsedIn(entry.getValue());
+            }
+        }
+        return any;
+    }
+
+    /** A value without variables; {@code unset} if it cannot be had (CSS Variables 1, 3.1). */
+    private static String replaced(String written, Map<String, String> custom) {
+        return CssVariables.replaced(written, custom).orElse("unset");
+    }
+
+    private String calculated(String value, double size) {
+        return CssCalc.reduced(value, new CssLength.Basis(0, size, rootFont)).orElse("unset");
+    }
+
+    private double fontSize(String written) {
+        String word = written.strip().toLowerCase(Locale.ROOT);
+        return word.equals("initial") ? CssLength.Basis.MEDIUM : SvgFontSize.px(word, font, rootFont);
+    }
+
+    private void put(String property, String value, Map<String, String> passedOn, Map<String, String> alone) {
+        boolean inherits = SvgProperties.isInherited(property);
+        String word = value.strip().toLowerCase(Locale.ROOT);
+        if (!SvgProperties.isForAll(word)) {
+            if (SvgProperties.isSound(property, value)) {
+                (inherits ? passedOn : alone).put(property, value);
+            } else if (inherits) {
+                passedOn.remove(property);
+            }
+        } else if (inherits && word.equals("initial")) {
+            passedOn.remove(property);
+        } else if (!inherits && word.equals("inherit") && own.containsKey(property)) {
+            alone.put(property, own.get(property));
+        }
+    }
+
     boolean isDisplayed() {
-        return !own("display", "inline").equals("none") && number(own("opacity", "1")) != 0;
+        return isBoxed() && share(own("opacity", "1")) != 0;
+    }
+
+    /** Whether it takes part in what is drawn, seen or not. */
+    boolean isBoxed() {
+        return !own("display", "inline").equals("none");
     }
 
     boolean isVisible() {
-        return get("visibility", "visible").equals("visible");
+        return word("visibility", "visible").equals("visible");
     }
 
-    /** Whether it is painted apart and what lies behind is seen through it, in part or everywhere. */
+    /** Whether it is painted apart and what lies behind is seen through it, in part or everywhere, masks not counted. */
     boolean isSeenThrough() {
-        return !own.isEmpty()
-                && (number(own("opacity", "1")) < 1
-                        || !own("mask", "none").equals("none")
-                        || !own("filter", "none").equals("none")
-                        || !own("mix-blend-mode", "normal").equals("normal"));
+        return !own.isEmpty() && (share(own("opacity", "1")) < 1 || isFiltered() || !blend().equals("normal"));
+    }
+
+    /** Whether nothing but its own paints says how it looks. */
+    boolean isPlain() {
+        return own.isEmpty() || !(isSeenThrough() || own.containsKey("clip-path") || own.containsKey("mask"));
+    }
+
+    /** Whether a filter changes what it looks like. */
+    boolean isFiltered() {
+        return !own("filter", "none").equals("none");
+    }
+
+    /** How it mixes with what it is painted over (Compositing and Blending 1, 8). */
+    String blend() {
+        return own("mix-blend-mode", "normal");
     }
 
     boolean isFilled() {
@@ -107,56 +161,82 @@ final class SvgStyle {
 
     /** What areas are painted with; none if that cannot be seen. */
     PaintValue fill() {
-        return number(get("fill-opacity", "1")) == 0 ? PaintValue.NONE : resolved(paint("fill", "black"));
+        return share(get("fill-opacity", "1")) <= 0 ? PaintValue.NONE : paint("fill", "black");
     }
 
     /** Whether nothing is seen through what areas are painted with, as far as this style alone tells. */
     boolean isFillSolid() {
-        return number(get("fill-opacity", "1")) >= 1;
+        return share(get("fill-opacity", "1")) >= 1;
     }
 
-    /** The id of the gradient or pattern that areas are painted with. */
-    Optional<String> fillServerId() {
-        return reference(get("fill", "none"));
+    /** Whether nothing is seen through the stroke, as far as this style alone tells. */
+    boolean isStrokeSolid() {
+        return share(get("stroke-opacity", "1")) >= 1;
     }
 
-    /** Whether nothing is seen through a stop of a gradient. */
-    boolean isStopSolid() {
-        return number(own("stop-opacity", "1")) >= 1 && PaintValue.isSolid(own("stop-color", "black"));
+    /** Whether all of it is faint. */
+    boolean isFaint() {
+        return share(own("opacity", "1")) < 1;
+    }
+
+    /** What the stroke is painted with; none if it cannot be seen. */
+    PaintValue stroke() {
+        boolean unseen = share(get("stroke-opacity", "1")) <= 0 || SvgLengths.strokeWidth(this, 1) <= 0;
+        return unseen ? PaintValue.NONE : paint("stroke", "none");
+    }
+
+    private PaintValue paint(String property, String initial) {
+        return PaintValue.parse(contextual(property, initial))
+                .map(this::withCurrentColor)
+                .orElse(PaintValue.NONE);
+    }
+
+    private PaintValue withCurrentColor(PaintValue paint) {
+        if (paint.kind() == PaintValue.Kind.CURRENT) {
+            return PaintValue.of(color());
+        }
+        return paint.fallback()
+                .map(fallback -> new PaintValue(
+                        paint.kind(), paint.color(), paint.server(), Optional.of(withCurrentColor(fallback))))
+                .orElse(paint);
+    }
+
+    private CssColor color() {
+        return CssColor.parse(get("color", "black")).orElse(CssColor.BLACK);
+    }
+
+    /** The colour of a stop of a gradient, with how much of it is seen. */
+    CssColor stopColor() {
+        String written = own("stop-color", "black");
+        CssColor color = written.equals("currentcolor")
+                ? color()
+                : CssColor.parse(written).orElse(CssColor.BLACK);
+        return new CssColor(color.srgb(), color.alpha() * Math.min(1, share(own("stop-opacity", "1"))));
     }
 
     FillRule fillRule() {
         return rule("fill-rule");
     }
 
-    /** What the stroke is painted with; none if it cannot be seen. */
-    PaintValue stroke() {
-        PaintValue paint = paint("stroke", "none");
-        boolean unseen = number(get("stroke-opacity", "1")) == 0 || width(1) <= 0;
-        if (unseen) {
-            return PaintValue.NONE;
-        }
-        return resolved(paint);
+    FillRule clipRule() {
+        return rule("clip-rule");
     }
 
-    private PaintValue resolved(PaintValue paint) {
-        if (paint.kind() != PaintValue.Kind.CURRENT) {
-            return paint;
-        }
-        String color = get("color", "black");
-        return new PaintValue(
-                PaintValue.Kind.COLOR, PaintValue.color(color).orElse(Srgb.BLACK), PaintValue.isSolid(color));
+    private FillRule rule(String property) {
+        return word(property, "nonzero").equals("evenodd") ? FillRule.EVEN_ODD : FillRule.NON_ZERO;
     }
 
-    /**
-     * How a stroke looks.
-     *
-     * @param color its colour
-     * @param mmPerUnit mm of the page in a user unit, or in a pixel if the stroke does not scale
-     * @param diagonal the length that 100 % stands for, in user units
-     */
-    StrokeStyle strokeStyle(Srgb color, double mmPerUnit, double diagonal) {
-        return new StrokeStyle(color, width(diagonal) * mmPerUnit, dash(mmPerUnit, diagonal), cap(), join());
+    /** Whether the stroke is painted before the area, which then covers its inner half (SVG 2, 13.8). */
+    boolean strokesFirst() {
+        String order = word("paint-order", "normal");
+        int stroke = order.indexOf("stroke");
+        int fill = order.indexOf("fill");
+        return stroke >= 0 && (fill < 0 || stroke < fill);
+    }
+
+    /** Whether markers are painted before anything else of a shape. */
+    boolean marksFirst() {
+        return word("paint-order", "normal").startsWith("markers");
     }
 
     boolean scalesStroke() {
@@ -168,89 +248,34 @@ final class SvgStyle {
         return !overflow.equals("visible") && !overflow.equals("auto");
     }
 
-    FillRule clipRule() {
-        return rule("clip-rule");
-    }
-
-    private FillRule rule(String property) {
-        return get(property, "nonzero").equals("evenodd") ? FillRule.EVEN_ODD : FillRule.NON_ZERO;
-    }
-
-    /** The id of the clip path, without its hash sign. */
-    Optional<String> clipPathId() {
-        return reference(own.getOrDefault("clip-path", "none"));
-    }
-
-    /** The id that a value refers to, whatever else it says for the case that there is none of that id. */
-    private static Optional<String> reference(String text) {
-        String value = text.replaceAll("[\"'\\s]", "");
-        int end = value.indexOf(')');
-        return value.startsWith("url(#") && end > 0
-                ? Optional.of(value.substring("url(#".length(), end))
-                : Optional.empty();
-    }
-
-    private double width(double diagonal) {
-        return SvgLength.parse(get("stroke-width", "1"))
-                .map(w -> w.user(diagonal))
-                .orElse(1.0);
-    }
-
-    private Dash dash(double mmPerUnit, double diagonal) {
-        List<Double> lengths = new ArrayList<>();
-        double sum = 0;
-        SvgScanner scanner = new SvgScanner(get("stroke-dasharray", "none"));
-        while (scanner.hasMore()) {
-            Optional<SvgLength> length = SvgLength.read(scanner);
-            if (length.isEmpty() || length.get().value() < 0) {
-                return Dash.NONE;
-            }
-            lengths.add(length.get().user(diagonal) * mmPerUnit);
-            StrokeStyle.requireFewDashes(lengths.size());
-            sum += length.get().value();
-        }
-        double phase = SvgLength.parse(get("stroke-dashoffset", "0"))
-                .map(offset -> offset.user(diagonal))
-                .orElse(0.0);
-        return sum > 0 ? new Dash(lengths, phase * mmPerUnit) : Dash.NONE;
-    }
-
-    private LineCap cap() {
-        return switch (get("stroke-linecap", "butt")) {
-            case "round" -> LineCap.ROUND;
-            case "square" -> LineCap.PROJECTING;
-            default -> LineCap.BUTT;
-        };
-    }
-
-    private LineJoin join() {
-        return switch (get("stroke-linejoin", "miter")) {
-            case "round" -> LineJoin.ROUND;
-            case "bevel" -> LineJoin.BEVEL;
-            default -> LineJoin.MITER;
-        };
-    }
-
-    private PaintValue paint(String property, String initial) {
-        return PaintValue.parse(get(property, initial)).orElse(PaintValue.NONE);
-    }
-
-    private String get(String property, String initial) {
+    /** What an inherited property is set to, or its initial value. */
+    String get(String property, String initial) {
         return inherited.getOrDefault(property, initial);
     }
 
+    /** The same in lower case. */
+    String word(String property, String initial) {
+        return get(property, initial).strip().toLowerCase(Locale.ROOT);
+    }
+
+    /** What a property that is not inherited is set to, as it is written. */
+    Optional<String> stated(String property) {
+        return Optional.ofNullable(own.get(property));
+    }
+
     private String own(String property, String initial) {
-        return own.getOrDefault(property, initial).toLowerCase(Locale.ROOT);
+        return own.getOrDefault(property, initial).strip().toLowerCase(Locale.ROOT);
+    }
+
+    /** What lengths are relative to. */
+    CssLength.Basis basis(double whole) {
+        return new CssLength.Basis(whole, font, rootFont);
     }
 
     /** A number or a percentage; 1 if it is neither. */
-    private static double number(String text) {
-        return SvgLength.parse(text).map(length -> length.user(1)).orElse(1.0);
-    }
-
-    private static Set<String> union(Set<String> a, Set<String> b) {
-        Set<String> all = new HashSet<>(a);
-        all.addAll(b);
-        return Set.copyOf(all);
+    private static double share(String text) {
+        return CssLength.parse(text)
+                .map(length -> length.user(CssLength.Basis.SHARE))
+                .orElse(1.0);
     }
 }

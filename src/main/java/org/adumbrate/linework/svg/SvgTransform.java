@@ -1,52 +1,109 @@
 package org.adumbrate.linework.svg;
 
 import java.awt.geom.AffineTransform;
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.adumbrate.linework.svg.css.CssAngle;
+import org.adumbrate.linework.svg.css.CssLength;
+import org.adumbrate.linework.svg.css.CssScanner;
 
-/** Reads transform lists (SVG 1.1, 7.6). */
+/** Reads transform lists as attributes and properties have them (CSS Transforms 1, 5.1, 8 and 10). */
 final class SvgTransform {
     private SvgTransform() {}
 
-    /** The transforms of a list one after the other, the last nearest to the shape; up to the first that is not sound. */
-    static AffineTransform parse(String text) {
+    /**
+     * The transforms of a list one after the other, the last nearest to the shape.
+     *
+     * @return empty if one is not sound, and then none of them counts
+     */
+    static Optional<AffineTransform> parse(String text, CssLength.Basis basis) {
         AffineTransform all = new AffineTransform();
-        SvgScanner scanner = new SvgScanner(text);
+        CssScanner scanner = new CssScanner(text);
+        if (text.strip().equalsIgnoreCase("none")) {
+            return Optional.of(all);
+        }
         while (scanner.hasMore()) {
-            String name = scanner.word();
-            double[] n = arguments(scanner);
-            AffineTransform one = n == null ? null : transform(name, n);
-            if (one == null) {
-                return all;
+            String name = scanner.word().toLowerCase(Locale.ROOT);
+            Optional<List<CssLength>> arguments = arguments(scanner);
+            Optional<AffineTransform> one =
+                    arguments.isEmpty() ? Optional.empty() : transform(name, arguments.get(), basis);
+            if (one.isEmpty()) {
+                return Optional.empty();
             }
-            all.concatenate(one);
+            all.concatenate(one.get());
         }
-        return all;
+        return Optional.of(all);
     }
 
-    private static double[] arguments(SvgScanner scanner) {
+    private static Optional<List<CssLength>> arguments(CssScanner scanner) {
+        List<CssLength> read = new ArrayList<>();
         if (scanner.symbol() != '(') {
-            return null;
+            return Optional.empty();
         }
-        double[] numbers = new double[6];
-        int count = 0;
-        while (count < numbers.length && scanner.hasNumber()) {
-            numbers[count++] = scanner.number();
+        while (!scanner.isNext(')')) {
+            Optional<CssLength> next = CssLength.read(scanner);
+            if (next.isEmpty() || read.size() == 6) {
+                return Optional.empty();
+            }
+            read.add(next.get());
         }
-        return scanner.symbol() == ')' ? Arrays.copyOf(numbers, count) : null;
+        scanner.symbol();
+        return Optional.of(read);
     }
 
-    private static AffineTransform transform(String name, double[] n) {
-        return switch (name + n.length) {
-            case "matrix6" -> new AffineTransform(n);
-            case "translate1" -> AffineTransform.getTranslateInstance(n[0], 0);
-            case "translate2" -> AffineTransform.getTranslateInstance(n[0], n[1]);
-            case "scale1" -> AffineTransform.getScaleInstance(n[0], n[0]);
-            case "scale2" -> AffineTransform.getScaleInstance(n[0], n[1]);
-            case "rotate1" -> AffineTransform.getRotateInstance(Math.toRadians(n[0]));
-            case "rotate3" -> AffineTransform.getRotateInstance(Math.toRadians(n[0]), n[1], n[2]);
-            case "skewX1" -> AffineTransform.getShearInstance(Math.tan(Math.toRadians(n[0])), 0);
-            case "skewY1" -> AffineTransform.getShearInstance(0, Math.tan(Math.toRadians(n[0])));
-            default -> null;
+    private static Optional<AffineTransform> transform(String name, List<CssLength> n, CssLength.Basis basis) {
+        return switch (name + n.size()) {
+            case "matrix6" -> numbers(n).map(AffineTransform::new);
+            case "translate1", "translatex1" ->
+                lengths(n, basis).map(l -> AffineTransform.getTranslateInstance(l[0], 0));
+            case "translatey1" -> lengths(n, basis).map(l -> AffineTransform.getTranslateInstance(0, l[0]));
+            case "translate2" -> lengths(n, basis).map(l -> AffineTransform.getTranslateInstance(l[0], l[1]));
+            case "scale1" -> shares(n).map(s -> AffineTransform.getScaleInstance(s[0], s[0]));
+            case "scalex1" -> shares(n).map(s -> AffineTransform.getScaleInstance(s[0], 1));
+            case "scaley1" -> shares(n).map(s -> AffineTransform.getScaleInstance(1, s[0]));
+            case "scale2" -> shares(n).map(s -> AffineTransform.getScaleInstance(s[0], s[1]));
+            case "rotate1", "rotatez1" -> angle(n, 0).map(AffineTransform::getRotateInstance);
+            case "rotate3" ->
+                lengths(n.subList(1, 3), basis)
+                        .flatMap(l -> angle(n, 0).map(a -> AffineTransform.getRotateInstance(a, l[0], l[1])));
+            case "skewx1", "skew1" -> angle(n, 0).map(a -> AffineTransform.getShearInstance(Math.tan(a), 0));
+            case "skewy1" -> angle(n, 0).map(a -> AffineTransform.getShearInstance(0, Math.tan(a)));
+            case "skew2" ->
+                angle(n, 0)
+                        .flatMap(a -> angle(n, 1).map(b -> AffineTransform.getShearInstance(Math.tan(a), Math.tan(b))));
+            default -> Optional.empty();
         };
+    }
+
+    private static Optional<Double> angle(List<CssLength> n, int place) {
+        OptionalDouble degrees = CssAngle.degrees(n.get(place));
+        return degrees.isPresent() ? Optional.of(Math.toRadians(degrees.getAsDouble())) : Optional.empty();
+    }
+
+    private static Optional<double[]> numbers(List<CssLength> n) {
+        return n.stream().allMatch(length -> length.unit().isEmpty())
+                ? Optional.of(n.stream().mapToDouble(CssLength::value).toArray())
+                : Optional.empty();
+    }
+
+    private static Optional<double[]> shares(List<CssLength> n) {
+        return n.stream().allMatch(length -> length.unit().isEmpty() || length.isPercentage())
+                ? Optional.of(n.stream()
+                        .mapToDouble(length -> length.user(CssLength.Basis.SHARE))
+                        .toArray())
+                : Optional.empty();
+    }
+
+    private static Optional<double[]> lengths(List<CssLength> n, CssLength.Basis basis) {
+        double[] lengths = n.stream().mapToDouble(length -> length.user(basis)).toArray();
+        for (double length : lengths) {
+            if (Double.isNaN(length)) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(lengths);
     }
 }

@@ -3,12 +3,13 @@ package org.adumbrate.linework.svg;
 import java.awt.geom.AffineTransform;
 import java.util.Locale;
 import java.util.Optional;
+import org.adumbrate.linework.svg.css.CssScanner;
 
 /** The rectangle of user space that is shown in a viewport (SVG 1.1, 7.7 and 7.8). */
 record SvgViewBox(double x, double y, double width, double height) {
     /** Reads a viewBox; empty if it is not sound or has no area. */
     static Optional<SvgViewBox> parse(String text) {
-        SvgScanner scanner = new SvgScanner(text);
+        CssScanner scanner = new CssScanner(text);
         SvgViewBox box = new SvgViewBox(scanner.number(), scanner.number(), scanner.number(), scanner.number());
         boolean sound = Double.isFinite(box.x) && Double.isFinite(box.y) && box.width > 0 && box.height > 0;
         return sound ? Optional.of(box) : Optional.empty();

@@ -7,7 +7,9 @@ import java.util.Optional;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.VectorPath;
+import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.clip.Clip;
+import org.adumbrate.linework.clip.TooIntricateException;
 import org.w3c.dom.Element;
 
 /** Goes through the elements that are drawn, in order, and tells a canvas of each. */
@@ -20,50 +22,127 @@ final class SvgWalk {
 
     private final Path file;
     private final SvgDocument document;
-    private final SvgClips clips;
     private final SvgCanvas canvas;
+    private final SvgEffects effects;
+    private final SvgMarkers markers;
+    private final boolean measuring;
     private final IdentityHashMap<Element, Optional<String>> names = new IdentityHashMap<>();
     private int drawn;
+    private int marked;
+    private int inMarkers;
 
     SvgWalk(Path file, SvgDocument document, SvgCanvas canvas) {
+        this(file, document, canvas, new SvgMasks(file, document, canvas));
+    }
+
+    /** A walk within a mask, which knows the masks that are being made. */
+    SvgWalk(Path file, SvgDocument document, SvgCanvas canvas, SvgMasks masks) {
+        this(file, document, canvas, masks, /* measuring= */ false);
+    }
+
+    private SvgWalk(Path file, SvgDocument document, SvgCanvas canvas, SvgMasks masks, boolean measuring) {
         this.file = file;
         this.document = document;
-        this.clips = new SvgClips(document);
         this.canvas = canvas;
+        this.effects = new SvgEffects(new SvgClips(file, document, canvas), masks, canvas);
+        this.markers = new SvgMarkers(document, this, canvas);
+        this.measuring = measuring;
+    }
+
+    /** A walk past everything that has a shape, seen or not, without clips, masks and markers. */
+    static SvgWalk measuring(Path file, SvgDocument document, SvgCanvas canvas) {
+        return new SvgWalk(file, document, canvas, new SvgMasks(file, document, canvas), /* measuring= */ true);
+    }
+
+    /**
+     * Draws a document.
+     *
+     * @param outer the page
+     * @param frame how the page lies
+     */
+    void drawRoot(SvgScene outer, SvgPageFrame frame) throws InputFault {
+        Element root = document.root();
+        document.read(root);
+        SvgStyle style = document.cascade().of(root);
+        if (style.isDisplayed()) {
+            SvgScene scene = outer.inside(style);
+            SvgScene placed = scene.mapped(frame.toPage(SvgPlacing.ofRoot(scene, frame.widthPx(), frame.heightPx())));
+            effects.apply(root, placed, shown -> drawChildren(root, shown));
+        }
     }
 
     /** Draws an element and what is in it. */
     void draw(Element element, SvgScene outer) throws InputFault {
-        if (++drawn > MOST_ELEMENTS || outer.depth() > DEEPEST) {
-            throw new InputFault(file, TOO_DEEP, "export it with its symbols resolved, or fewer objects at a time");
-        }
+        count(outer);
         document.read(element);
-        SvgStyle style = outer.style().with(document.stylesheet().declared(element));
-        if (style.isDisplayed()) {
-            SvgScene level = style.isSeenThrough() ? outer.apart(canvas.painted()) : outer;
-            SvgScene scene = level.inside(style).moved(SvgTransform.parse(element.getAttribute("transform")));
-            drawDisplayed(element, scene.clipped(clips.within(scene)));
+        SvgStyle style = outer.style().with(document.cascade().declared(element));
+        if (!SvgConditions.hold(element) || !(measuring ? style.isBoxed() : style.isDisplayed())) {
+            return;
+        }
+        SvgScene scene = outer.inside(style);
+        SvgScene placed = SvgPlacing.placed(scene, box -> SvgBounds.of(element, box, file, document));
+        if (placed.toPage().getDeterminant() == 0) {
+            return;
+        }
+        if (measuring) {
+            drawContent(element, placed);
+        } else {
+            effects.apply(element, placed, shown -> drawContent(element, shown));
         }
     }
 
-    private void drawDisplayed(Element element, SvgScene scene) throws InputFault {
+    private void count(SvgScene outer) throws InputFault {
+        if (++drawn > MOST_ELEMENTS || outer.depth() > DEEPEST) {
+            throw new InputFault(file, TOO_DEEP, "export it with its symbols resolved, or fewer objects at a time");
+        }
+        marked += inMarkers > 0 ? 1 : 0;
+        if (marked > SvgExpansion.MOST_ELEMENTS) {
+            throw new TooIntricateException(
+                    "draws more than " + SvgExpansion.MOST_ELEMENTS + " elements by markers on its lines");
+        }
+    }
+
+    /** Draws what an element shows, in the scene that its own style and transform make. */
+    void drawContent(Element element, SvgScene scene) throws InputFault {
         switch (element.getLocalName()) {
             case "g", "a" -> drawChildren(element, scene.named(name(element)));
             case "svg" -> drawViewport(element, element, scene.named(name(element)));
             case "use" -> drawUsed(element, scene);
-            case "switch" -> drawSwitch(element, scene);
+            case "switch" -> {
+                Optional<Element> chosen = SvgConditions.chosen(element);
+                if (chosen.isPresent()) {
+                    draw(chosen.get(), scene.named(name(element)));
+                }
+            }
             case "text", "image", "foreignObject" -> {
-                if (scene.style().isVisible()) {
+                if (scene.style().isVisible() || measuring) {
                     canvas.mark(element, scene);
                 }
             }
-            default -> {
-                Optional<VectorPath<PagePoint>> outline = SvgShapes.outline(element, scene);
-                if (outline.isPresent() && scene.style().isVisible()) {
-                    canvas.shape(outline.get(), scene);
-                }
-            }
+            default -> drawShape(element, scene);
         }
+    }
+
+    private void drawShape(Element element, SvgScene scene) throws InputFault {
+        Optional<VectorPath<PagePoint>> outline = SvgShapes.outline(element, scene);
+        if (outline.isEmpty() || !(scene.style().isVisible() || measuring)) {
+            return;
+        }
+        boolean marks = !measuring && SvgMarkers.are(element, scene.style());
+        if (marks && scene.style().marksFirst()) {
+            markers.draw(element, scene);
+        }
+        canvas.shape(outline.get(), scene);
+        if (marks && !scene.style().marksFirst()) {
+            markers.draw(element, scene);
+        }
+    }
+
+    /** Draws what is in a marker, in a scene that is placed already. */
+    void drawMarker(Element marker, SvgScene scene) throws InputFault {
+        inMarkers++;
+        effects.apply(marker, scene, shown -> drawChildren(marker, shown));
+        inMarkers--;
     }
 
     /** Draws all that is in an element. */
@@ -75,48 +154,47 @@ final class SvgWalk {
         }
     }
 
-    /** Draws the first alternative that needs nothing but SVG. */
-    private void drawSwitch(Element element, SvgScene scene) throws InputFault {
-        for (Element child = SvgDocument.nextElement(element.getFirstChild());
-                child != null;
-                child = SvgDocument.nextElement(child.getNextSibling())) {
-            if (!child.hasAttribute("requiredExtensions")) {
-                draw(child, scene);
-                return;
-            }
-        }
-    }
-
     private void drawUsed(Element use, SvgScene scene) throws InputFault {
         Optional<Element> target = document.referredTo(use);
         if (target.isEmpty()) {
+            if (SvgReference.leadsOutside(document.reference(use))) {
+                canvas.told(LeftOut.Kind.OUTSIDE);
+            }
             return;
         }
-        SvgScene moved = scene.moved(AffineTransform.getTranslateInstance(
-                SvgShapes.across(use, "x", scene), SvgShapes.down(use, "y", scene)));
+        SvgScene moved = scene.inside(scene.style().inContextOf(scene.style()))
+                .moved(AffineTransform.getTranslateInstance(
+                        SvgShapes.across(use, "x", scene), SvgShapes.down(use, "y", scene)));
         Element used = target.get();
         boolean symbol = used.getLocalName().equals("symbol");
-        if (symbol || used.getLocalName().equals("svg")) {
-            SvgStyle style = scene.style().with(document.stylesheet().declared(used));
-            if (symbol || style.isDisplayed()) {
-                SvgScene level = style.isSeenThrough() ? moved.apart(canvas.painted()) : moved;
-                drawViewport(used, use, level.inside(style));
-            }
-        } else {
+        if (!symbol && !used.getLocalName().equals("svg")) {
             draw(used, moved);
+            return;
+        }
+        document.read(used);
+        SvgStyle style = moved.style().with(document.cascade().declared(used));
+        if (SvgConditions.hold(used) && (symbol || measuring || style.isDisplayed())) {
+            SvgScene inner = moved.inside(style);
+            SvgScene placed = SvgPlacing.placed(inner, box -> SvgBounds.of(used, box, file, document));
+            if (measuring) {
+                drawViewport(used, use, placed);
+            } else {
+                effects.apply(used, placed, shown -> drawViewport(used, use, shown));
+            }
         }
     }
 
-    /** Draws what is in an inner svg or a symbol, whose size another element may state (SVG 1.1, 5.6). */
+    /** Draws what is in an inner svg or a symbol, whose size another element may state (SVG 2, 5.6 and 8.2). */
     private void drawViewport(Element element, Element sized, SvgScene outer) throws InputFault {
-        double width = size("width", element, sized, outer.width());
-        double height = size("height", element, sized, outer.height());
+        double width = size("width", element, sized, outer, outer.width());
+        double height = size("height", element, sized, outer, outer.height());
         if (width <= 0 || height <= 0) {
             return;
         }
         SvgScene scene = outer.moved(AffineTransform.getTranslateInstance(
                 SvgShapes.across(element, "x", outer), SvgShapes.down(element, "y", outer)));
-        Clip<PagePoint> clip = scene.style().clipsOverflow() ? clips.within(scene, width, height) : scene.clip();
+        boolean clips = !measuring && scene.style().clipsOverflow();
+        Clip<PagePoint> clip = clips ? SvgClips.within(scene, width, height) : scene.clip();
         Optional<SvgViewBox> box = SvgViewBox.parse(element.getAttribute("viewBox"));
         SvgScene inner = box.map(b -> scene.moved(b.into(width, height, element.getAttribute("preserveAspectRatio")))
                         .sized(b.width(), b.height()))
@@ -124,11 +202,9 @@ final class SvgWalk {
         drawChildren(element, inner.clipped(clip));
     }
 
-    private static double size(String attribute, Element element, Element sized, double whole) {
+    private static double size(String attribute, Element element, Element sized, SvgScene scene, double whole) {
         Element stating = sized.hasAttribute(attribute) ? sized : element;
-        return SvgLength.parse(stating.getAttribute(attribute))
-                .map(length -> length.user(whole))
-                .orElse(whole);
+        return SvgShapes.stated(stating, attribute, scene, whole).orElse(whole);
     }
 
     /** What a group is called: its title, or else its id. */

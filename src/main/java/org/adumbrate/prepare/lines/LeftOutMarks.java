@@ -50,7 +50,16 @@ final class LeftOutMarks {
                     lines.file() + ": not drawn for want of a colour to sort by: " + strokes
                             + "; export lines in plain colours"));
         }
-        String others = told(lines, kind -> kind.shows() && kind != LeftOut.Kind.UNCOLORED_STROKE);
+        String otherwise = told(lines, LeftOut.Kind::isTakenOtherwise);
+        if (!otherwise.isEmpty()) {
+            findings.add(new Finding(
+                    Finding.Severity.NOTE,
+                    key,
+                    lines.file() + ": lines may look otherwise in their file: " + otherwise
+                            + "; compare it with the preview, and export plain lines if they differ"));
+        }
+        String others =
+                told(lines, kind -> kind.shows() && kind != LeftOut.Kind.UNCOLORED_STROKE && !kind.isTakenOtherwise());
         if (!others.isEmpty()) {
             findings.add(new Finding(
                     Finding.Severity.NOTE,

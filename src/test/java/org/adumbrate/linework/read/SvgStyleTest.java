@@ -69,7 +69,7 @@ class SvgStyleTest {
                 "/* .a { stroke: red } */ @charset 'x'; .a { stroke: #000002 } | '' | #000002",
                 "@media print { path { fill: red } } .a { stroke: #000002 } | '' | #000002",
                 // what cannot be read is passed over
-                ".a { stroke: #000002; stroke: no colour } | '' | #0000ff",
+                ".a { stroke: #000002; stroke: no colour } | '' | #000002",
             })
     void theCascadeOfStyles(String css, String style, String expected) throws IOException {
         List<Stroke> strokes = SvgSketch.strokes(

@@ -1,16 +1,16 @@
-package org.adumbrate.linework.svg;
+package org.adumbrate.linework.svg.css;
 
-/** Reads numbers and words off the values of SVG attributes (SVG 1.1, 8.3.9), which may do without separators. */
-final class SvgScanner {
+/** Reads numbers and words off values of CSS and of SVG attributes (SVG 1.1, 8.3.9), which may do without separators. */
+public final class CssScanner {
     private final String text;
     private int at;
 
-    SvgScanner(String text) {
+    public CssScanner(String text) {
         this.text = text;
     }
 
     /** True if something is left besides white space and commas. */
-    boolean hasMore() {
+    public boolean hasMore() {
         while (at < text.length() && (text.charAt(at) <= ' ' || text.charAt(at) == ',')) {
             at++;
         }
@@ -18,12 +18,12 @@ final class SvgScanner {
     }
 
     /** True if a number comes next. */
-    boolean hasNumber() {
+    public boolean hasNumber() {
         return hasMore() && !Double.isNaN(peekNumber());
     }
 
     /** The next number; not a number if something else comes next, and then nothing is passed over. */
-    double number() {
+    public double number() {
         if (!hasMore()) {
             return Double.NaN;
         }
@@ -33,7 +33,7 @@ final class SvgScanner {
     }
 
     /** The next flag, a single 0 or 1 that need not be set off from what follows. */
-    double flag() {
+    public double flag() {
         if (!hasMore() || text.charAt(at) < '0' || text.charAt(at) > '1') {
             return Double.NaN;
         }
@@ -41,12 +41,17 @@ final class SvgScanner {
     }
 
     /** The next character, passed over; 0 at the end. */
-    char symbol() {
+    public char symbol() {
         return hasMore() ? text.charAt(at++) : 0;
     }
 
+    /** True if a character comes next. */
+    public boolean isNext(char symbol) {
+        return hasMore() && text.charAt(at) == symbol;
+    }
+
     /** The letters (and percent signs) that follow at once; empty if none do. */
-    String word() {
+    public String word() {
         int from = at;
         while (at < text.length() && (Character.isLetter(text.charAt(at)) || text.charAt(at) == '%')) {
             at++;

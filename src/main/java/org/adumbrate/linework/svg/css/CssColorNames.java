@@ -1,4 +1,4 @@
-package org.adumbrate.linework.svg;
+package org.adumbrate.linework.svg.css;
 
 import java.util.HashMap;
 import java.util.Map;
@@ -7,7 +7,7 @@ import java.util.StringTokenizer;
 import org.adumbrate.geometry.Srgb;
 
 /** The colours that have a name (CSS Color Module Level 4, 6.1). */
-final class SvgColorNames {
+final class CssColorNames {
     private static final String TABLE = """
             aliceblue f0f8ff antiquewhite faebd7 aqua 00ffff aquamarine 7fffd4 azure f0ffff beige f5f5dc
             bisque ffe4c4 black 000000 blanchedalmond ffebcd blue 0000ff blueviolet 8a2be2 brown a52a2a
@@ -42,7 +42,7 @@ final class SvgColorNames {
 
     private static final Map<String, Srgb> COLORS = read();
 
-    private SvgColorNames() {}
+    private CssColorNames() {}
 
     /** The colour of a name in lower case. */
     static Optional<Srgb> color(String name) {
