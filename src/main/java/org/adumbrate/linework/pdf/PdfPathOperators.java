@@ -118,7 +118,7 @@ final class PdfPathOperators {
         if (ended.isEmpty()) {
             return true;
         }
-        if (state.mask() != PdfMask.NONE && state.seen().visible(ended).isEmpty()) {
+        if (!state.mask().isNone() && state.seen().visible(ended).isEmpty()) {
             if (!state.clip().visible(ended).isEmpty()) {
                 found.leftOut(LeftOut.Kind.MASKED_STROKE);
             }
