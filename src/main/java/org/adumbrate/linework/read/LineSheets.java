@@ -24,7 +24,7 @@ public final class LineSheets {
     private LineSheets() {}
 
     /**
-     * Reads a line sheet. What kind it is, is told by its content and not by its name. Of a PDF the first page that
+     * Reads a line sheet; its content, not its name, decides whether it is a PDF or SVG. Of a PDF the first page that
      * shows lines is read; layers that are switched off are left out. Nothing that the file refers to outside
      * itself is opened.
      *

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -31,17 +30,12 @@ class PaintedBoxTest {
 
     @BeforeContainer
     static void makeFolder() throws IOException {
-        folder = Files.createTempDirectory("boxes");
+        folder = PropertyFolder.make("boxes");
     }
 
     @AfterContainer
     static void removeFolder() throws IOException {
-        try (var files = Files.list(folder)) {
-            for (Path file : files.toList()) {
-                Files.delete(file);
-            }
-        }
-        Files.delete(folder);
+        PropertyFolder.remove(folder);
     }
 
     @Property(tries = 40, seed = "1")

@@ -8,7 +8,6 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Point2D;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
@@ -32,17 +31,12 @@ class SameDrawingTest {
 
     @BeforeContainer
     static void makeFolder() throws IOException {
-        folder = Files.createTempDirectory("drawings");
+        folder = PropertyFolder.make("drawings");
     }
 
     @AfterContainer
     static void removeFolder() throws IOException {
-        try (var files = Files.list(folder)) {
-            for (Path file : files.toList()) {
-                Files.delete(file);
-            }
-        }
-        Files.delete(folder);
+        PropertyFolder.remove(folder);
     }
 
     @Property(tries = 60, seed = "1")
