@@ -48,6 +48,32 @@ class PageAddingTest extends ProofPageTest {
     }
 
     @Test
+    void whatTheProgramAnswersAfterEscapeBringsNothingBack() throws InterruptedException {
+        page.run("const fetched = window.fetch; window.fetch = async (path, how) => {"
+                + " const answer = await fetched(path, how);"
+                + " if (/^.(floors|snap)/.test(path)) await new Promise((late) => setTimeout(late, 300));"
+                + " return answer; }; window.undelayed = fetched");
+        try {
+            offer("another person");
+            page.await(() -> page.has("#lists [role=option]"));
+            page.press(Keys.ENTER);
+            page.await(() -> page.has("#overlay .ghost path"));
+            page.press(Keys.ESCAPE);
+            Thread.sleep(700);
+            assertThat(page.has("#overlay .ghost path")).isFalse();
+            assertThat(page.find("#hint").getText()).isEmpty();
+            offer("another region");
+            page.moveTo(62, 30).perform();
+            page.press(Keys.ESCAPE);
+            Thread.sleep(700);
+            assertThat(page.has("#overlay .ghost path")).isFalse();
+            assertThat(page.find("#hint").getText()).isEmpty();
+        } finally {
+            page.run("window.fetch = window.undelayed");
+        }
+    }
+
+    @Test
     void aRegionIsDrawnCornerByCorner() {
         offer("another region");
         page.click(62, 30);

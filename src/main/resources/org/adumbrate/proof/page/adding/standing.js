@@ -14,11 +14,12 @@ export function standing(page) {
     let foot = within(pane.view.mm([width / 2 / density, (height / density) * 0.7]), page.sheet.size);
     let floors = [];
     let name = null;
+    let isOpen = true;
     const layer = overlay.layers.ghost;
     const asked = calmly(50, async () => {
       const [x, y] = foot;
       floors = (await ask("/floors", { x: x.toFixed(2), y: y.toFixed(2), key: "figures", outline: outline.name }).catch(() => ({ floors: [] }))).floors;
-      draw();
+      if (isOpen) draw();
     });
     const floor = () => {
       const likely = name ?? likelyFloor(page.sheet, foot, floors.map((each) => each.name));
@@ -64,6 +65,7 @@ export function standing(page) {
       done({ foot, floor: floor()?.name });
     }
     function leave() {
+      isOpen = false;
       pane.element.removeEventListener("pointermove", move);
       window.removeEventListener("pointerdown", down, true);
       window.removeEventListener("keydown", key, true);

@@ -15,10 +15,12 @@ export function tracing(page) {
     const corners = [];
     let at = pane.view.mm([width / 2 / density, height / 2 / density]);
     let snapped = null;
+    let isOpen = true;
     const layer = overlay.layers.ghost;
     const snap = calmly(60, async () => {
       const [x, y] = at;
       const near = await ask("/snap", { x: x.toFixed(2), y: y.toFixed(2), reach: pane.view.length(9).toFixed(2) }).catch(() => ({}));
+      if (!isOpen) return;
       snapped = near.at && Math.hypot(near.at[0] - at[0], near.at[1] - at[1]) <= pane.view.length(12) ? near.at : null;
       draw();
     });
@@ -75,6 +77,7 @@ export function tracing(page) {
       event.stopPropagation();
     };
     function leave() {
+      isOpen = false;
       pane.element.removeEventListener("pointermove", move);
       window.removeEventListener("pointerdown", down, true);
       window.removeEventListener("keydown", key, true);
