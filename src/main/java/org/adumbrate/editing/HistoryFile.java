@@ -5,6 +5,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -129,8 +130,10 @@ record HistoryFile(Path file) {
 
     /** Halves of surrogate pairs may part at the edge of what stands around a stretch, so chars are written as they are. */
     private static void text(DataOutputStream out, String text) throws IOException {
+        ByteBuffer chars = ByteBuffer.allocate(2 * text.length());
+        chars.asCharBuffer().put(text);
         out.writeInt(text.length());
-        out.writeChars(text);
+        out.write(chars.array());
     }
 
     private static String text(DataInputStream in) throws IOException {
@@ -138,10 +141,6 @@ record HistoryFile(Path file) {
         if (length < 0 || length > in.available() / 2) {
             throw new IOException("damaged");
         }
-        StringBuilder text = new StringBuilder();
-        for (int k = 0; k < length; k++) {
-            text.append(in.readChar());
-        }
-        return text.toString();
+        return ByteBuffer.wrap(in.readNBytes(2 * length)).asCharBuffer().toString();
     }
 }

@@ -183,7 +183,7 @@ public final class SheetFileEdits {
     private void write(SheetText next, UnaryOperator<History> step) throws IOException {
         HistoryFile before = HistoryFile.of(text);
         HistoryFile after = HistoryFile.of(next);
-        History history = step.apply(history());
+        History history = step.apply(history(before));
         before.write(history);
         if (!after.equals(before)) {
             after.write(history); // the edit moved the outputs; the way back is found from there
@@ -192,7 +192,11 @@ public final class SheetFileEdits {
     }
 
     private History history() {
-        return HistoryFile.of(text).read().at(Digest.of(text.text()));
+        return history(HistoryFile.of(text));
+    }
+
+    private History history(HistoryFile kept) {
+        return kept.read().at(Digest.of(text.text()));
     }
 
     private static Optional<String> present(String text) {

@@ -24,7 +24,7 @@ import org.adumbrate.prepare.lines.KnownDepth;
 import org.adumbrate.prepare.memory.Memory;
 import org.adumbrate.prepare.memory.Run;
 import org.adumbrate.prepare.memory.StageClock;
-import org.adumbrate.prepare.passes.PassSet;
+import org.adumbrate.prepare.picture.HeldUnderlay;
 import org.adumbrate.prepare.scene.StandingItem;
 import org.adumbrate.sheetfile.Camera;
 import org.adumbrate.sheetfile.Degrees;
@@ -86,7 +86,7 @@ record CheckedSheet(
         SheetFile asked = SheetFileReader.read(file);
         try (Run run = Memory.none().begin()) {
             PreparedSheet sheet = PreparedSheet.of(asked, run, new StageClock(StageClock.Listener.SILENT));
-            return of(sheet, dpi.orElse(asked.sheet().resolution().dpi()));
+            return of(sheet, dpi.orElse(asked.sheet().resolution().dpi()), run);
         }
     }
 
@@ -94,9 +94,10 @@ record CheckedSheet(
      * What is checked of a prepared sheet.
      *
      * @param dpi the resolution that it is printed at
+     * @param run knows the light of its passes that earlier looks held, and ends the work where it is superseded
      * @throws IOException if an input cannot be used
      */
-    static CheckedSheet of(PreparedSheet sheet, double dpi) throws IOException {
+    static CheckedSheet of(PreparedSheet sheet, double dpi, Run run) throws IOException {
         return new CheckedSheet(
                 sheet.asked(),
                 sheet.size(),
@@ -107,7 +108,7 @@ record CheckedSheet(
                 sheet.layers(),
                 strokes(sheet),
                 sheet.drawing().map(drawing -> figures(sheet, drawing)).orElse(List.of()),
-                sheet.passes().isEmpty() ? Optional.empty() : Optional.of(picture(sheet)),
+                sheet.passes().isEmpty() ? Optional.empty() : Optional.of(picture(sheet, run)),
                 sheet.remarks(),
                 refusals(sheet));
     }
@@ -133,13 +134,13 @@ record CheckedSheet(
         return refusals;
     }
 
-    private static TonePicture picture(PreparedSheet sheet) throws IOException {
+    private static TonePicture picture(PreparedSheet sheet, Run run) throws IOException {
         double scale =
                 Math.sqrt(MOST_PIXELS / (sheet.size().widthMm() * sheet.size().heightMm()));
         PixelSize size = sheet.size().pixelsAt(Math.min(LOOK_DPI, scale * Length.MM_PER_INCH));
-        PassSet passes = sheet.passes();
-        TonePicture picture = TonePicture.blank(sheet.size(), size, passes.channels());
-        passes.blend(Canvas.whole(sheet.size(), size), picture.channels(), List.of(picture.sink()), 16, share -> {});
+        HeldUnderlay underlay = HeldUnderlay.of(sheet, Canvas.whole(sheet.size(), size), run);
+        TonePicture picture = TonePicture.blank(sheet.size(), size, underlay.channels());
+        underlay.blend(List.of(picture.sink()), 16);
         return picture;
     }
 

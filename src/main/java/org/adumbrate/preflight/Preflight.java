@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.preflight.Observation.Severity;
 import org.adumbrate.prepare.PreparedSheet;
+import org.adumbrate.prepare.memory.Run;
 
 /**
  * What there is to be said of a sheet before it is printed.
@@ -53,10 +54,11 @@ public record Preflight(Path file, List<Observation> observations) {
      * Looks at a sheet that is ready.
      *
      * @param dpi the resolution that it is printed at
+     * @param run knows what earlier looks held of it, and ends the work where it is superseded
      * @throws IOException if one of its troubles is an input that cannot be used
      */
-    public static Preflight of(PreparedSheet sheet, double dpi) throws IOException {
-        return of(CheckedSheet.of(sheet, dpi));
+    public static Preflight of(PreparedSheet sheet, double dpi, Run run) throws IOException {
+        return of(CheckedSheet.of(sheet, dpi, run));
     }
 
     private static Preflight of(CheckedSheet sheet) {

@@ -20,7 +20,7 @@ final class FindingsJson {
     static Map<String, Object> of(Edition edition, long version) throws IOException, Refusal {
         return edition.make((sheet, run) -> {
             double dpi = sheet.asked().sheet().resolution().dpi();
-            List<Observation> found = Preflight.of(usable(sheet), dpi).observations();
+            List<Observation> found = Preflight.of(usable(sheet), dpi, run).observations();
             run.step();
             return Json.object(
                     "version", version,

@@ -74,39 +74,48 @@ public record LineFiles(
         }
         List<Object> content = new ArrayList<>(List.of(size));
         sheet.lines().forEach(file -> content.add(List.of(file, run.digest(file.file()))));
-        return recolored(new LineFiles(size, base, veils, heights, content, Map.of(), List.of()), sheet);
+        return recolored(new LineFiles(size, base, veils, heights, content, Map.of(), List.of()), sheet, run);
     }
 
     /** With colours taken for those that the sheet file states; veils and height lines have theirs in their own files. */
-    private static LineFiles recolored(LineFiles files, Sheet sheet) {
+    private static LineFiles recolored(LineFiles files, Sheet sheet, Run run) throws IOException {
         Map<String, Srgb> stated = TakenColors.stated(sheet);
-        Map<String, Srgb> elsewhere = new LinkedHashMap<>();
-        Map<String, LaidLines> veils = new LinkedHashMap<>();
-        Map<Srgb, Srgb> taken = new LinkedHashMap<>();
-        List<Finding> findings = new ArrayList<>();
-        files.veils.forEach((name, laid) -> {
-            String key = "veils." + name;
-            elsewhere.put(key, stated.get(key));
-            TakenColors own = TakenColors.of(List.of(laid), Map.of(key, stated.get(key)), stated);
-            veils.put(name, laid.recolored(own.colors()));
-            taken.putAll(own.colors());
-            findings.addAll(own.findings());
-        });
-        Optional<LaidLines> heights = files.heights.map(laid -> {
-            elsewhere.put("heights", stated.get("heights"));
-            TakenColors own = TakenColors.of(List.of(laid), Map.of("heights", stated.get("heights")), stated);
-            taken.putAll(own.colors());
-            findings.addAll(own.findings());
-            return laid.recolored(own.colors());
-        });
         Map<String, Srgb> wanted = new LinkedHashMap<>(stated);
-        wanted.keySet().removeAll(elsewhere.keySet());
-        TakenColors own = TakenColors.of(files.base, wanted, stated);
-        taken.putAll(own.colors());
-        findings.addAll(own.findings());
+        Map<String, LaidLines> veils = new LinkedHashMap<>();
+        List<TakenColors> all = new ArrayList<>();
+        for (Map.Entry<String, LaidLines> veil : files.veils.entrySet()) {
+            String key = "veils." + veil.getKey();
+            wanted.remove(key);
+            TakenColors own = taken(List.of(veil.getValue()), Map.of(key, stated.get(key)), stated, run);
+            veils.put(veil.getKey(), veil.getValue().recolored(own.colors()));
+            all.add(own);
+        }
+        Optional<LaidLines> heights = files.heights;
+        if (heights.isPresent()) {
+            wanted.remove("heights");
+            TakenColors own = taken(List.of(heights.get()), Map.of("heights", stated.get("heights")), stated, run);
+            heights = heights.map(laid -> laid.recolored(own.colors()));
+            all.add(own);
+        }
+        TakenColors own = taken(files.base, wanted, stated, run);
+        all.add(own);
         List<LaidLines> base =
                 files.base.stream().map(laid -> laid.recolored(own.colors())).toList();
+        Map<Srgb, Srgb> taken = new LinkedHashMap<>();
+        all.forEach(one -> taken.putAll(one.colors()));
+        List<Finding> findings =
+                all.stream().flatMap(one -> one.findings().stream()).toList();
         return new LineFiles(files.sheet, base, veils, heights, files.content, taken, findings);
+    }
+
+    private static TakenColors taken(List<LaidLines> files, Map<String, Srgb> wanted, Map<String, Srgb> stated, Run run)
+            throws IOException {
+        List<Object> from = new ArrayList<>();
+        files.forEach(laid ->
+                from.add(List.of(laid.lines().file(), run.digest(laid.lines().file()))));
+        from.add(List.copyOf(wanted.entrySet()));
+        from.add(List.copyOf(stated.entrySet()));
+        return run.of(Part.LINE_COLORS, TakenColors.class, from, () -> TakenColors.of(files, wanted, stated));
     }
 
     /** What passes are placed by. */

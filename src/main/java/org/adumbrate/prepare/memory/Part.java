@@ -3,6 +3,8 @@ package org.adumbrate.prepare.memory;
 /** What a prepared sheet is put together from, as far as it is held from one run to the next. */
 public enum Part {
     LINE_SHEETS("line sheets", true),
+    /** Colours that are taken for others. */
+    LINE_COLORS("colours of lines", false),
     SORTED_LINES("sorted lines", true),
     /** Made of the lines in no time, and large. */
     PATTERN("pattern", false),

@@ -47,13 +47,13 @@ public final class PictureDesk implements PictureSource {
     private Map<String, Object> recipe(SheetPicture picture, Run run) throws IOException {
         Holdings.Recipe held = holdings.begin();
         Map<String, Object> recipe = new LinkedHashMap<>();
-        recipe.put("exact", picture.isExact());
-        recipe.put("whole", numbers(picture.canvas().whole()));
-        recipe.put("window", numbers(picture.canvas().window()));
-        recipe.put("channels", picture.channels());
-        recipe.put("shadowTone", picture.shadowTone());
+        recipe.put("exact", picture.underlay().isExact());
+        recipe.put("whole", numbers(picture.underlay().canvas().whole()));
+        recipe.put("window", numbers(picture.underlay().canvas().window()));
+        recipe.put("channels", picture.underlay().channels());
+        recipe.put("shadowTone", picture.underlay().shadowTone());
         List<Object> passes = new ArrayList<>();
-        for (HeldPass pass : picture.passes()) {
+        for (HeldPass pass : picture.underlay().passes()) {
             passes.add(pass(pass, picture, held, run));
         }
         recipe.put("passes", passes);
@@ -74,7 +74,7 @@ public final class PictureDesk implements PictureSource {
         told.put("channels", Packed.channels(light));
         told.put("whole", numbers(pass.canvas().whole()));
         told.put("window", numbers(pass.canvas().window()));
-        told.put("amount", amount(pass, picture.canvas(), held, run));
+        told.put("amount", amount(pass, picture.underlay().canvas(), held, run));
         told.put("opacity", look.opacity());
         told.put("opacityKey", pass.opacityKey());
         told.put("white", white(look.white(), Packed.channels(light)));

@@ -15,14 +15,26 @@ import org.adumbrate.sheetfile.form.Steps;
 import org.adumbrate.sheetfile.reading.SheetFileReader;
 import org.adumbrate.sheetfile.yaml.YamlText;
 
-/**
- * The text of a sheet file, every character of it.
- *
- * @param file the sheet file, from whose folder paths are taken; it is not opened
- * @param text as it stands in the file, with the mark that it may begin with
- */
-public record SheetText(Path file, String text) {
+/** The text of a sheet file, every character of it. Never changed; two are equal if both file and text are. */
+public final class SheetText {
     private static final Set<String> LISTS = Set.of("row", "list", "frame");
+
+    private final Path file;
+    private final String text;
+
+    /** Held once they were asked for: each edit asks several times for those of the text before and after it. */
+    private volatile List<SheetValue> values;
+
+    /**
+     * A text.
+     *
+     * @param file the sheet file, from whose folder paths are taken; it is not opened
+     * @param text as it stands in the file, with the mark that it may begin with
+     */
+    public SheetText(Path file, String text) {
+        this.file = file;
+        this.text = text;
+    }
 
     /**
      * The text as it stands in a file.
@@ -32,6 +44,31 @@ public record SheetText(Path file, String text) {
      */
     public static SheetText read(Path file) throws InputFault, SheetFileFault {
         return new SheetText(file, YamlText.whole(file));
+    }
+
+    /** The sheet file, which need not say this. */
+    public Path file() {
+        return file;
+    }
+
+    /** As it stands in the file, with the mark that it may begin with. */
+    public String text() {
+        return text;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SheetText same && file.equals(same.file) && text.equals(same.text);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * file.hashCode() + text.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return file + ", " + text.length() + " characters";
     }
 
     /** The text with some edits made, one after the other, or why none of them was. */
@@ -50,7 +87,12 @@ public record SheetText(Path file, String text) {
      * @throws SheetFileFault if the text is no YAML
      */
     public List<SheetValue> values() throws SheetFileFault {
-        return Values.of(this);
+        List<SheetValue> all = values;
+        if (all == null) {
+            all = List.copyOf(Values.of(this));
+            values = all;
+        }
+        return all;
     }
 
     /** What is wrong with the text; nothing where it reads well. */
