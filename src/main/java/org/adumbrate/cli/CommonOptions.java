@@ -73,10 +73,15 @@ final class CommonOptions {
      * @throws IOException if a file cannot be written
      */
     void guard(FileClaims claims) throws IOException, Refusal {
-        if (json != null && !json.toString().equals("-")) {
+        if (writesJson()) {
             claims.writes(json, "--json");
         }
         claims.check();
+    }
+
+    /** True if the machine-readable result is to go to a file. */
+    boolean writesJson() {
+        return json != null && !json.toString().equals("-");
     }
 
     /** Tells where a link was kept, and what is behind it. */

@@ -12,6 +12,7 @@ import org.adumbrate.editing.SheetFileEdits;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.json.Json;
 import org.adumbrate.output.FileClaims;
+import org.adumbrate.prepare.open.HeadStart;
 import org.adumbrate.proof.ProofServer;
 import org.adumbrate.proof.ProofServer.Decided;
 import org.adumbrate.report.SheetReport;
@@ -77,13 +78,11 @@ final class ProofCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--port must be 1 to 65535");
         }
         Subject sheet = Files.isDirectory(subject) ? inFolder() : new Subject(subject, List.of());
-        common.guard(claims(sheet.file()));
-        ProofServer server = ProofServer.begin(
-                sheet.file(),
-                port == null ? 0 : port,
-                KeptFolder.memoryBesideOutputs(),
-                SheetReport::new,
-                sheet.decided());
+        HeadStart lines = HeadStart.of(sheet.file(), KeptFolder.memoryBesideOutputs());
+        if (common.writesJson()) { // else nothing is written that could lie on what the sheet file names
+            common.guard(claims(sheet.file()));
+        }
+        ProofServer server = ProofServer.begin(lines, port == null ? 0 : port, SheetReport::new, sheet.decided());
         EndOfProcess end = EndOfProcess.closing(server);
         try {
             tell(server);

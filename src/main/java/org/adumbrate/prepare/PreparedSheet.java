@@ -102,6 +102,26 @@ public record PreparedSheet(
                 troubles);
     }
 
+    /**
+     * The lines of a sheet in their pens and the cut, made ready long before the rest: without passes, and with nobody in it. It is something
+     * to look at meanwhile, and says of no trouble but those of the lines.
+     *
+     * @param run knows what has not changed
+     * @throws Refusal if a page does not fit the sheet
+     * @throws IOException if a line sheet cannot be used, or the drawing order is not one
+     */
+    public static PreparedSheet linesAlone(SheetFile asked, Run run) throws IOException, Refusal {
+        Sheet sheet = asked.sheet();
+        LineFiles files = LineFiles.read(sheet, run);
+        SortedLines sorted = SortedLines.of(sheet, files, run);
+        DrawingOrder order = LayerOrder.of(asked, sorted.strays(), sheet.order());
+        PassSet none = new PassSet(List.of(), List.of(), Optional.empty());
+        List<Layer> layers =
+                Drawn.linesAlone(sheet, files, sorted, Optional.empty(), run).layers();
+        return new PreparedSheet(
+                asked, files, sorted, none, Optional.empty(), order.sort(layers), List.of(), List.of());
+    }
+
     /** The sheet's size. */
     public SheetSize size() {
         return files.sheet();
@@ -146,11 +166,11 @@ public record PreparedSheet(
                 throw ended;
             } catch (IOException | Refusal reason) {
                 String key = asked.sheet().figures().isEmpty() ? "passes.depth" : "figures";
-                return linesAlone(asked.sheet(), files, sorted, new Trouble(key, reason), run);
+                return linesAlone(asked.sheet(), files, sorted, Optional.of(new Trouble(key, reason)), run);
             }
         }
 
-        private static Drawn linesAlone(Sheet sheet, LineFiles files, SortedLines sorted, Trouble trouble, Run run)
+        static Drawn linesAlone(Sheet sheet, LineFiles files, SortedLines sorted, Optional<Trouble> trouble, Run run)
                 throws IOException {
             PenDrawing pens = PenDrawing.of(sheet, sorted, Optional.empty(), run);
             List<Layer> layers = new ArrayList<>(sorted.strays());
@@ -161,7 +181,7 @@ public record PreparedSheet(
                 layers.addAll(cut.layers());
                 findings.addAll(cut.findings());
             }
-            return new Drawn(Optional.empty(), layers, findings, Optional.of(trouble));
+            return new Drawn(Optional.empty(), layers, findings, trouble);
         }
     }
 }

@@ -13,6 +13,7 @@ import org.adumbrate.fault.Refusal;
 import org.adumbrate.json.Json;
 import org.adumbrate.prepare.memory.Superseded;
 import org.adumbrate.prepare.open.Edition;
+import org.adumbrate.prepare.open.HeadStart;
 import org.adumbrate.proof.http.Events;
 import org.adumbrate.proof.text.TextState;
 
@@ -39,6 +40,7 @@ final class Followers {
     private final Pressing pressing;
     private final BlockingQueue<TextState> changes = new LinkedBlockingQueue<>();
     private HeldSheet sheet;
+    private HeadStart lines;
     private Thread thread;
     private volatile boolean ended;
     private final Map<String, Events.Event> latest = new ConcurrentHashMap<>();
@@ -68,9 +70,14 @@ final class Followers {
         changes.add(state);
     }
 
-    /** Begins to tell of a sheet. */
-    void begin(HeldSheet open, Function<TextState, Map<String, Object>> state, Looks look) {
+    /**
+     * Begins to tell of a sheet.
+     *
+     * @param ahead reads its lines, which a page is shown first
+     */
+    void begin(HeldSheet open, HeadStart ahead, Function<TextState, Map<String, Object>> state, Looks look) {
         sheet = open;
+        lines = ahead;
         told = state;
         looks = look;
         thread = new Thread(this::goOn, "what follows a change");
@@ -87,6 +94,7 @@ final class Followers {
     private void goOn() {
         try {
             TextState state = sheet.text().state();
+            lines.await();
             while (!ended) {
                 TextState next = afterwards(state);
                 if (next == null) {

@@ -10,6 +10,7 @@ import org.adumbrate.fault.Refusal;
 import org.adumbrate.json.Json;
 import org.adumbrate.prepare.memory.Memory;
 import org.adumbrate.prepare.open.Edition;
+import org.adumbrate.prepare.open.HeadStart;
 import org.adumbrate.proof.http.Answer;
 import org.adumbrate.proof.http.Events;
 import org.adumbrate.proof.http.LoopbackServer;
@@ -42,15 +43,16 @@ public final class ProofServer implements AutoCloseable {
     /**
      * Begins to serve.
      *
-     * @param file the sheet file, which need not read well
+     * @param lines of a sheet file, which need not read well; its memory is closed with the server
      * @param port to listen at; 0 for any that is free
-     * @param memory remembers what is made of the sheet; it is closed with the server
      * @param report makes the report of a delivery
      * @param decided what to say beside the text
      * @throws IOException if there is no such file, or the port is taken
      */
-    public static ProofServer begin(
-            Path file, int port, Memory memory, ClosingReport.Maker report, List<Decided> decided) throws IOException {
+    public static ProofServer begin(HeadStart lines, int port, ClosingReport.Maker report, List<Decided> decided)
+            throws IOException {
+        Path file = lines.file();
+        Memory memory = lines.memory();
         Events events = new Events();
         Pressing pressing = new Pressing();
         Followers followers = new Followers(events, pressing);
@@ -68,7 +70,7 @@ public final class ProofServer implements AutoCloseable {
         new DeliveryRoutes(sheet, desk).at(routes);
         events.welcome(() -> welcome(teller.of(sheet.text().state()), followers));
         LoopbackServer server = LoopbackServer.begin(port, routes, events);
-        followers.begin(sheet, teller::of, new Looks(scenes));
+        followers.begin(sheet, lines, teller::of, new Looks(scenes));
         Lookout lookout = new Lookout(sheet, file);
         lookout.begin();
         return new ProofServer(server, List.of(lookout::end, desk::end, followers::end, sheet::end, memory::close));

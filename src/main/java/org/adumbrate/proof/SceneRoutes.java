@@ -39,7 +39,8 @@ final class SceneRoutes {
 
     /** Adds their addresses. */
     void at(Routes routes) {
-        routes.get("/scene", ask -> look(ask, (scene, query) -> scene.json(version())))
+        routes.get("/paper", ask -> paper())
+                .get("/scene", ask -> look(ask, (scene, query) -> scene.json(version())))
                 .get(
                         "/at",
                         ask -> look(ask, (scene, query) -> Json.object("keys", scene.at(point(query), reach(query)))))
@@ -71,6 +72,16 @@ final class SceneRoutes {
             throw new JsonFault("reach: expected 0 to " + MOST_REACH + " mm");
         }
         return reach;
+    }
+
+    /** How large the sheet is, known long before where things lie on it. */
+    private Answer paper() throws IOException {
+        try {
+            return Answer.json(
+                    Json.object("sheet", SceneInMm.paper(sheet.looked().size())));
+        } catch (IOException | Refusal trouble) {
+            return Answer.json(Json.object("version", version(), "troubles", Troubles.of(trouble)));
+        }
     }
 
     private Answer look(Ask ask, Look look) throws IOException {

@@ -19,6 +19,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
 import org.adumbrate.prepare.memory.Memory;
+import org.adumbrate.prepare.open.HeadStart;
 import org.adumbrate.report.SheetReport;
 
 /** A server on a sheet, and a page's part of the talk with it. */
@@ -45,7 +46,7 @@ final class OpenProof implements AutoCloseable {
     }
 
     static OpenProof of(Path file) throws IOException {
-        return new OpenProof(ProofServer.begin(file, 0, Memory.inMemory(), SheetReport::new, List.of()));
+        return new OpenProof(ProofServer.begin(HeadStart.of(file, Memory.inMemory()), 0, SheetReport::new, List.of()));
     }
 
     String base() {

@@ -18,6 +18,7 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.adumbrate.prepare.memory.Memory;
+import org.adumbrate.prepare.open.HeadStart;
 import org.adumbrate.report.SheetReport;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -333,7 +334,10 @@ class ProofSafetyTest {
     @Test
     void aPortThatIsTakenIsTold() {
         assertThatThrownBy(() -> ProofServer.begin(
-                        folder.resolve("shed.sheet.yaml"), port, Memory.inMemory(), SheetReport::new, List.of()))
+                        HeadStart.of(folder.resolve("shed.sheet.yaml"), Memory.inMemory()),
+                        port,
+                        SheetReport::new,
+                        List.of()))
                 .hasMessage("port " + port + ": is taken by another program; give another with --port, or none at all");
     }
 }

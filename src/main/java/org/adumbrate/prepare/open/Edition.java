@@ -6,11 +6,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.adumbrate.fault.Refusal;
+import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.prepare.PreparedSheet;
+import org.adumbrate.prepare.lines.LineFiles;
 import org.adumbrate.prepare.memory.Memory;
 import org.adumbrate.prepare.memory.Run;
 import org.adumbrate.prepare.memory.StageClock;
 import org.adumbrate.prepare.memory.Superseded;
+import org.adumbrate.sheetfile.Sheet;
 import org.adumbrate.sheetfile.complaint.SheetFileFault;
 import org.adumbrate.sheetfile.reading.SheetFile;
 import org.adumbrate.sheetfile.reading.SheetFileReader;
@@ -22,10 +25,12 @@ public final class Edition {
     private final Memory memory;
     private final boolean isFirst;
     private final List<Run> running = new ArrayList<>();
+    private final Object reading = new Object();
     private final Object making = new Object();
     private boolean superseded;
     private Optional<SheetFile> asked = Optional.empty();
     private Optional<PreparedSheet> prepared = Optional.empty();
+    private volatile boolean isReady;
 
     /** What is made of a sheet. */
     public interface Work<T> {
@@ -60,7 +65,7 @@ public final class Edition {
      * @throws SheetFileFault if it cannot be followed
      */
     public SheetFile asked() throws SheetFileFault {
-        synchronized (making) {
+        synchronized (reading) {
             if (asked.isEmpty()) {
                 asked = Optional.of(SheetFileReader.read(file, text));
             }
@@ -81,9 +86,15 @@ public final class Edition {
             if (prepared.isEmpty()) {
                 SheetFile sheet = asked();
                 prepared = Optional.of(running(run -> ready(sheet, run)));
+                isReady = true;
             }
             return prepared.get();
         }
+    }
+
+    /** True once it is made ready. */
+    public boolean isReady() {
+        return isReady;
     }
 
     private PreparedSheet ready(SheetFile sheet, Run run) throws IOException, Refusal {
@@ -104,6 +115,32 @@ public final class Edition {
     public <T> T make(Work<T> work) throws IOException, Refusal {
         PreparedSheet sheet = prepared();
         return running(run -> work.of(sheet, run));
+    }
+
+    /**
+     * The sheet's size, as stated or that of its first line sheet, without waiting for more than that.
+     *
+     * @throws SheetFileFault if the text cannot be followed
+     * @throws Refusal if a page does not fit the sheet
+     * @throws IOException if a line sheet cannot be used
+     */
+    public SheetSize size() throws IOException, Refusal {
+        Sheet sheet = asked().sheet();
+        return sheet.size().isPresent()
+                ? sheet.size().get()
+                : running(run -> LineFiles.read(sheet, run).sheet());
+    }
+
+    /**
+     * Makes something of the sheet's lines alone, without waiting until all of it is ready.
+     *
+     * @throws Superseded if a newer edition has taken this one's place before it was made
+     * @throws Refusal if a page does not fit the sheet, or as of the work
+     * @throws IOException if a line sheet cannot be used, or as of the work
+     */
+    public <T> T makeOfLines(Work<T> work) throws IOException, Refusal {
+        SheetFile sheet = asked();
+        return running(run -> work.of(PreparedSheet.linesAlone(sheet, run), run));
     }
 
     private <T> T running(Running<T> work) throws IOException, Refusal {

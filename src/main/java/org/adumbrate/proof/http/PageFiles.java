@@ -20,6 +20,9 @@ public final class PageFiles {
 
     static final String NONCE = "@style-nonce@";
 
+    /** Where it is to name the scripts that it will come to need. */
+    static final String MODULES = "<!--modules-->";
+
     private static final Pattern NAME =
             Pattern.compile("/page/((?:[a-z0-9][a-z0-9-]*/)?[a-z0-9][a-z0-9-]*\\.(html|css|js|svg|png|woff2))");
 
@@ -54,6 +57,10 @@ public final class PageFiles {
         Secret nonce = Secret.random();
         String html = text("page/index.html")
                 .replace(MAP, "<script type=\"importmap\">" + map + "</script>")
+                .replace(
+                        MODULES,
+                        ModuleGraph.of(beside, "main.js")
+                                .links(libraries.modules().keySet()))
                 .replace(NONCE, nonce.text());
         return Answer.bytes(TYPES.get("html"), html.getBytes(StandardCharsets.UTF_8))
                 .with("Content-Security-Policy", Policy.page(digest(map), nonce));

@@ -11,6 +11,7 @@ import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.Canvas;
 import org.adumbrate.geometry.PixelBox;
 import org.adumbrate.geometry.PixelSize;
+import org.adumbrate.prepare.PreparedSheet;
 import org.adumbrate.prepare.memory.Part;
 import org.adumbrate.prepare.memory.Run;
 import org.adumbrate.prepare.open.Edition;
@@ -30,13 +31,24 @@ public final class PictureDesk implements PictureSource {
 
     private final Holdings holdings = new Holdings();
 
+    /** Until a sheet has been ready once, a page would rather have the lines alone than wait. */
+    private volatile boolean wasReady;
+
     @Override
     public Object recipe(Edition edition, PictureView view, boolean coarse) throws IOException, Refusal {
+        if (coarse && !wasReady && !edition.isReady()) {
+            return edition.makeOfLines(
+                    (lines, run) -> recipe(SheetPicture.of(lines, on(lines, view), run), false, run));
+        }
         return edition.make((sheet, run) -> {
-            Canvas canvas = new Canvas(sheet.size(), view.whole(), view.window());
-            SheetPicture picture = SheetPicture.of(sheet, canvas, run, coarse);
-            return recipe(picture, run);
+            wasReady = true;
+            SheetPicture picture = SheetPicture.of(sheet, on(sheet, view), run, coarse);
+            return recipe(picture, picture.underlay().isExact(), run);
         });
+    }
+
+    private static Canvas on(PreparedSheet sheet, PictureView view) {
+        return new Canvas(sheet.size(), view.whole(), view.window());
     }
 
     @Override
@@ -44,10 +56,10 @@ public final class PictureDesk implements PictureSource {
         return holdings.bytes(ids);
     }
 
-    private Map<String, Object> recipe(SheetPicture picture, Run run) throws IOException {
+    private Map<String, Object> recipe(SheetPicture picture, boolean isExact, Run run) throws IOException {
         Holdings.Recipe held = holdings.begin();
         Map<String, Object> recipe = new LinkedHashMap<>();
-        recipe.put("exact", picture.underlay().isExact());
+        recipe.put("exact", isExact);
         recipe.put("whole", numbers(picture.underlay().canvas().whole()));
         recipe.put("window", numbers(picture.underlay().canvas().window()));
         recipe.put("channels", picture.underlay().channels());

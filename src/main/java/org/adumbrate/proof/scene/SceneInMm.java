@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.adumbrate.figure.Spot;
 import org.adumbrate.geometry.Extent;
 import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.json.Json;
 import org.adumbrate.perspective.View;
 import org.adumbrate.prepare.PreparedSheet;
@@ -50,10 +51,7 @@ public record SceneInMm(PreparedSheet prepared, Sketch sketch, SheetPoints point
     public Map<String, Object> json(long version) {
         Map<String, Object> json = Json.object(
                 "version", version,
-                "sheet",
-                        Json.object(
-                                "widthMm", prepared.size().widthMm(),
-                                "heightMm", prepared.size().heightMm()),
+                "sheet", paper(prepared.size()),
                 "things", Things.of(prepared, sketch, points));
         camera().flatMap(SheetCamera::best).ifPresent(view -> json.put("horizonMm", view.horizonMm()));
         json.put(
@@ -62,6 +60,11 @@ public record SceneInMm(PreparedSheet prepared, Sketch sketch, SheetPoints point
                         .map(floor -> Json.object("name", floor.getKey(), "elevationM", floor.getValue()))
                         .toList());
         return json;
+    }
+
+    /** How large a sheet is. */
+    public static Map<String, Object> paper(SheetSize size) {
+        return Json.object("widthMm", size.widthMm(), "heightMm", size.heightMm());
     }
 
     private Map<String, Double> elevations() {

@@ -19,12 +19,14 @@ import { Sheet } from "./sheet.js";
 import { TextPane } from "./text/editor.js";
 import { Typing } from "./text/typing.js";
 
-/** Puts the page together, then listens. */
+/** Puts the page together, then listens. The picture is under way before the text is set. */
 const sheet = new Sheet();
 const said = new Said(document.getElementById("said"));
-const first = await ask("/state");
-sheet.state = { ...first, version: 0 };
 const pane = new Pane(sheet, Picture);
+const [stated, paper] = [ask("/state"), ask("/paper")];
+paper.then((told) => sheet.take("paper", told)).catch(() => {});
+const first = await stated;
+sheet.state = { ...first, version: 0 };
 const drawing = {
   view: () => pane.view.seen ?? undefined,
   take: (recipe) => pane.picture.take(recipe),
@@ -130,5 +132,4 @@ try {
 } catch (failure) {
   said.say(`The drawing cannot be shown: ${failure.message}.`, { urgent: true });
 }
-pane.show();
 document.documentElement.dataset.ready = "true";

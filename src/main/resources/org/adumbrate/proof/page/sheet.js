@@ -4,7 +4,7 @@ import { within } from "./keys.js";
 
 /**
  * The sheet as the program last told it, what is selected, and what is under the pointer. Those who show it hear of
- * `state`, `scene`, `findings`, `selected` and `marked`.
+ * `state`, `paper`, `scene`, `findings`, `selected` and `marked`.
  */
 export class Sheet extends EventTarget {
   constructor() {
@@ -31,12 +31,18 @@ export class Sheet extends EventTarget {
     } else if (kind === "scene") {
       if (!told.things) return;
       this.scene = { horizonMm: null, floors: [], ...told };
-      if (told.sheet) Object.assign(this, { size: told.sheet, isSized: true });
+      this.sized(told);
+    } else if (kind === "paper") {
+      this.sized(told);
     } else {
       this.findings = told.findings ?? [];
       this.troubles = told.troubles ?? [];
     }
     this.tell(kind, told);
+  }
+
+  sized({ sheet }) {
+    if (sheet) Object.assign(this, { size: sheet, isSized: true });
   }
 
   tell(kind, detail) {

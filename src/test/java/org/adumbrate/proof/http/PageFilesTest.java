@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,9 +12,12 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.adumbrate.json.JsonObject;
+import org.adumbrate.proof.ProofServer;
 import org.junit.jupiter.api.Test;
 
 class PageFilesTest {
@@ -75,6 +79,38 @@ class PageFilesTest {
         assertThat(nonce.find()).isTrue();
         assertThat(html).contains("content=\"" + nonce.group(1) + "\"").doesNotContain(PageFiles.NONCE);
         assertThat(text(get("/"))).as("a nonce for each load").doesNotContain(nonce.group(1));
+    }
+
+    @Test
+    void thePageNamesEveryScriptThatItWillNeed() throws IOException {
+        Matcher links = Pattern.compile("<link rel=\"modulepreload\" href=\"([^\"]+)\">")
+                .matcher(text(proof("/")));
+        Set<String> named = new TreeSet<>();
+        while (links.find()) {
+            named.add(links.group(1));
+        }
+        assertThat(named).contains("/page/main.js", "/page/drawing/pane.js", "/lib/@codemirror/view.js");
+        for (String address : named) {
+            Answer script = proof(address);
+            assertThat(script.status()).as(address).isEqualTo(200);
+            Matcher imports = IMPORTED.matcher(text(script));
+            while (imports.find()) {
+                String name = imports.group(1);
+                assertThat(named)
+                        .as(address)
+                        .contains(
+                                name.startsWith(".")
+                                        ? URI.create(address).resolve(name).getPath()
+                                        : "/lib/" + name + ".js");
+            }
+        }
+    }
+
+    /** A file of the page that is delivered. */
+    private static Answer proof(String path) throws IOException {
+        Routes routes = new Routes();
+        new PageFiles(ProofServer.class, Webjars.TEXT_PANE).at(routes);
+        return routes.of("GET", path).orElseThrow().answer(new Ask(path, Query.of(null), new JsonObject(Map.of())));
     }
 
     @Test

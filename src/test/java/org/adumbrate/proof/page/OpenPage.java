@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import org.adumbrate.prepare.memory.Memory;
+import org.adumbrate.prepare.open.HeadStart;
 import org.adumbrate.proof.ProofServer;
 import org.adumbrate.report.SheetReport;
 import org.openqa.selenium.By;
@@ -43,7 +44,7 @@ final class OpenPage implements AutoCloseable {
 
     static OpenPage on(Path file, List<ProofServer.Decided> decided) throws IOException {
         ChromeDriver driver = Chromium.begin();
-        ProofServer server = ProofServer.begin(file, 0, Memory.inMemory(), SheetReport::new, decided);
+        ProofServer server = ProofServer.begin(HeadStart.of(file, Memory.inMemory()), 0, SheetReport::new, decided);
         OpenPage page = new OpenPage(driver, file, server);
         page.size(1280, 800, 1);
         driver.get(server.address());

@@ -24,6 +24,7 @@ export class Pane extends EventTarget {
     this.painted = null;
     this.viewed = null;
     this.fits = true;
+    this.isSized = false;
     /** True while the hand takes hold of the paper, not of what is drawn on it. */
     this.takesPaper = false;
     this.view = new View(sheet.size, this.size()).fitted();
@@ -35,7 +36,7 @@ export class Pane extends EventTarget {
     this.picture.addEventListener("ground", () => { this.ground.hidden = false; this.lay(); });
     new ResizeObserver(() => this.resized()).observe(this.element);
     this.watchDensity();
-    sheet.on("scene", () => this.sized());
+    for (const news of ["paper", "scene"]) sheet.on(news, () => this.sized());
   }
 
   size() {
@@ -48,13 +49,23 @@ export class Pane extends EventTarget {
   }
 
   resized() {
-    this.go(this.fits ? new View(this.view.sheet, this.size()).fitted() : this.view.inPane(this.size()), this.fits);
+    const size = this.size();
+    if (Object.keys(size).every((each) => size[each] === this.view.pane[each])) return;
+    this.go(this.fits ? new View(this.view.sheet, size).fitted() : this.view.inPane(size), this.fits);
   }
 
+  /** The first picture is asked for at once: whoever waits for a frame waits until the text is set. */
   sized() {
     const { widthMm, heightMm } = this.sheet.size;
     const before = this.view.sheet;
-    if (!this.painted || before.widthMm !== widthMm || before.heightMm !== heightMm) this.go(new View(this.sheet.size, this.size()).fitted(), true);
+    const isFirst = !this.isSized;
+    this.isSized = true;
+    if (isFirst) {
+      this.view = new View(this.sheet.size, this.size()).fitted();
+      this.lay();
+      this.show();
+      this.dispatchEvent(new CustomEvent("view"));
+    } else if (before.widthMm !== widthMm || before.heightMm !== heightMm) this.go(new View(this.sheet.size, this.size()).fitted(), true);
   }
 
   /** Another view, shown at once as far as the picture at hand allows, then exactly. */
