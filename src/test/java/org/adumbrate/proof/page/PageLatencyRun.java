@@ -56,7 +56,7 @@ public final class PageLatencyRun {
         stepped("a pen's width", "pens.furniture.width");
         stepped("a person moved", "figures[0].foot[0]");
         stepped("a person turned", "figures[1].turn");
-        stepped("a region's corner", "regions.bed.points[0][0]");
+        stepped("a region's corner", "regions.bed.points[0][0][0]");
         stepped("a veil's opacity", "veils.trees.opacity");
         stepped("sun", "sun.azimuth");
         panned();
