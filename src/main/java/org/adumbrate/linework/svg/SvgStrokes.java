@@ -54,8 +54,7 @@ final class SvgStrokes implements SvgCanvas {
     private void stroke(SvgPaint paint, VectorPath<PagePoint> outline, SvgScene scene) throws InputFault {
         SvgStyle style = scene.style();
         if (isTaken(paint)) {
-            PenScale pen =
-                    style.scalesStroke() ? PenScale.of(scene.toPage()) : new PenScale(CssLength.MM_PER_PX, 1);
+            PenScale pen = style.scalesStroke() ? PenScale.of(scene.toPage()) : new PenScale(CssLength.MM_PER_PX, 1);
             int before = found.strokes();
             found.stroke(
                     outline,

@@ -241,7 +241,10 @@ class SvgAsDrawnTest {
     void aPenThatATransformMakesAnEllipseIsTold(String transform, int told) throws IOException {
         LineSheet sheet = SvgSketch.read(folder, HEAD, "<g transform='" + transform + "'>" + LINE + "</g>");
         LineSheet fixed = SvgSketch.read(
-                folder, HEAD, "<g transform='" + transform + "'><path d='M0 10H99' stroke='red' vector-effect='non-scaling-stroke'/></g>");
+                folder,
+                HEAD,
+                "<g transform='" + transform
+                        + "'><path d='M0 10H99' stroke='red' vector-effect='non-scaling-stroke'/></g>");
         assertThat(sheet.leftOut())
                 .filteredOn(left -> left.kind() == LeftOut.Kind.DISTORTED_STROKE)
                 .hasSize(told);
