@@ -38,6 +38,10 @@ public record LeftOut(Kind kind, int count, double areaMm2) {
                 "strokes in gradients, taken in their first colours"),
         /** A stroke that is seen through, which is taken as if it were not. */
         FAINT_STROKE("stroke that is seen through, taken as solid", "strokes that are seen through, taken as solid"),
+        /** A stroke whose pen a transform makes an ellipse, which is taken in the width that it has on average. */
+        DISTORTED_STROKE(
+                "stroke that is wider one way than another, taken in its mean width",
+                "strokes that are wider one way than another, taken in their mean widths"),
         /** A reference to another file. */
         OUTSIDE("reference to another file", "references to other files"),
         /** A mask or clip that shows in part, or that cannot be followed. */
@@ -74,7 +78,7 @@ public record LeftOut(Kind kind, int count, double areaMm2) {
         /** Whether it is no mark, but says that lines may look otherwise in the file. */
         public boolean isTakenOtherwise() {
             return switch (this) {
-                case GRADIENT_STROKE, FAINT_STROKE, MASK, EFFECT, STYLE, MEDIUM -> true;
+                case GRADIENT_STROKE, FAINT_STROKE, DISTORTED_STROKE, MASK, EFFECT, STYLE, MEDIUM -> true;
                 default -> false;
             };
         }

@@ -48,6 +48,20 @@ class ExpansionTest {
         assertRefused(svg(text + "</defs><use href='#a9'/>"), "draws more than 300000 elements", "#a4 (line 6)");
     }
 
+    /** Each of a dozen uses all others, so that there are 12! ways through them. */
+    @Test
+    void symbolsThatUseEachOtherInCircles() throws IOException {
+        StringBuilder text = new StringBuilder();
+        for (int k = 0; k < 12; k++) {
+            text.append("<g id='a" + k + "'>");
+            for (int other = 0; other < 12; other++) {
+                text.append("<use href='#a" + other + "'/>");
+            }
+            text.append("</g>");
+        }
+        assertRefused(svg(text.toString()), "takes more than 100000000 characters to draw");
+    }
+
     @Test
     void aLongPathUsedManyTimes() throws IOException {
         String path = "<path id='wall' stroke='red' d='M0 0" + " L9 9 8 7".repeat(10_000) + "'/>";

@@ -10,27 +10,38 @@ final class Ink {
     /** Pixels that lie within so many of ink are not missed: half a user unit and the smoothing of edges. */
     private static final int REACH = 2;
 
+    /** As little is seen of a stroke below an area that is almost solid. */
+    private static final int TOUCH = 12;
+
     private final boolean[] changed;
+
+    /** Whether anything at all is changed. */
+    private final boolean[] touched;
+
     private final BufferedImage with;
     private final int width;
     private final int height;
 
-    private Ink(BufferedImage with, boolean[] changed) {
+    private Ink(BufferedImage with, boolean[] changed, boolean[] touched) {
         this.with = with;
         this.changed = changed;
+        this.touched = touched;
         this.width = with.getWidth();
         this.height = with.getHeight();
     }
 
     static Ink of(BufferedImage bare, BufferedImage with) {
         boolean[] changed = new boolean[with.getWidth() * with.getHeight()];
+        boolean[] touched = new boolean[changed.length];
         for (int k = 0; k < changed.length; k++) {
             int x = k % with.getWidth();
             int y = k / with.getWidth();
             boolean inside = x < bare.getWidth() && y < bare.getHeight();
-            changed[k] = inside && distance(bare.getRGB(x, y), with.getRGB(x, y)) > CHANGE;
+            int distance = inside ? distance(bare.getRGB(x, y), with.getRGB(x, y)) : 0;
+            changed[k] = distance > CHANGE;
+            touched[k] = distance > TOUCH;
         }
-        return new Ink(with, changed);
+        return new Ink(with, changed, touched);
     }
 
     /** How many pixels are changed. */
@@ -51,7 +62,7 @@ final class Ink {
         return count;
     }
 
-    /** The share of what both change that has another colour in the other, edges left out. */
+    /** The share of what both change that has a colour which the other has nowhere near, as edges are smoothed in many ways. */
     double otherColor(Ink other) {
         int both = 0;
         int off = 0;
@@ -60,7 +71,7 @@ final class Ink {
             int y = k / width;
             if (changed[k] && x < other.width && y < other.height && other.changed[y * other.width + x]) {
                 both++;
-                off += distance(with.getRGB(x, y), other.with.getRGB(x, y)) > CHANGE ? 1 : 0;
+                off += other.hasNear(with.getRGB(x, y), x, y) ? 0 : 1;
             }
         }
         return both == 0 ? 0 : (double) off / both;
@@ -71,7 +82,19 @@ final class Ink {
             for (int dx = -REACH; dx <= REACH; dx++) {
                 int nx = x + dx;
                 int ny = y + dy;
-                if (nx >= 0 && ny >= 0 && nx < width && ny < height && changed[ny * width + nx]) {
+                if (nx >= 0 && ny >= 0 && nx < width && ny < height && touched[ny * width + nx]) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Whether a pixel next to a place, or the one there, has a colour. */
+    private boolean hasNear(int color, int x, int y) {
+        for (int ny = Math.max(0, y - 1); ny <= Math.min(height - 1, y + 1); ny++) {
+            for (int nx = Math.max(0, x - 1); nx <= Math.min(width - 1, x + 1); nx++) {
+                if (distance(color, with.getRGB(nx, ny)) <= CHANGE) {
                     return true;
                 }
             }

@@ -20,6 +20,8 @@ final class SuitePicture {
     /** SVG's own, which strokes of a sheet do not state. */
     private static final float MITER_LIMIT = 4;
 
+    private static final double CHORD_MM = 0.002;
+
     private SuitePicture() {}
 
     static BufferedImage over(BufferedImage bare, LineSheet sheet) {
@@ -32,7 +34,7 @@ final class SuitePicture {
         for (Stroke stroke : sheet.strokes()) {
             pen.setColor(new Color(stroke.color().rgb()));
             pen.setStroke(style(stroke));
-            pen.draw(path(stroke));
+            pen.draw(chords(path(stroke)));
         }
         pen.dispose();
         return picture;
@@ -63,6 +65,13 @@ final class SuitePicture {
         double phase = sum == 0 ? 0 : (stroke.dash().phaseMm() % sum + sum) % sum;
         return new BasicStroke(
                 (float) stroke.widthMm(), cap, join, MITER_LIMIT, dash.length == 0 ? null : dash, (float) phase);
+    }
+
+    /** As straight lines: Java's own pen loses its way where a curve turns back on itself. */
+    private static Path2D chords(Path2D path) {
+        Path2D.Double chords = new Path2D.Double();
+        chords.append(path.getPathIterator(null, CHORD_MM), /* connect= */ false);
+        return chords;
     }
 
     private static Path2D path(Stroke stroke) {

@@ -12,16 +12,18 @@ enum SuiteVariant {
 
     private static final Pattern FRAME = Pattern.compile("<rect id=\"frame\"[^>]*/>");
     private static final Pattern PAINT = Pattern.compile("(?<![-\\w])(fill|stroke)(-opacity)?(?=\\s*[=:])");
+    private static final Pattern MITRES = Pattern.compile("stroke-miterlimit(?=\\s*[=:])");
     private static final Pattern CONTEXT = Pattern.compile("context-(fill|stroke)");
     private static final Pattern ROOT = Pattern.compile("<((?:\\w+:)?)svg\\b");
     private static final Pattern END = Pattern.compile("</((?:\\w+:)?)svg\\s*>\\s*$");
 
-    /** The text that is drawn. */
+    /** The text that is drawn; without limits of mitres, which are the pens' of a sheet and not taken from a file. */
     String of(String text) {
+        String limited = MITRES.matcher(text).replaceAll("data-miterlimit");
         if (this == PLAIN) {
-            return text;
+            return limited;
         }
-        String framed = FRAME.matcher(text).replaceAll("");
+        String framed = FRAME.matcher(limited).replaceAll("");
         String painted = PAINT.matcher(framed).replaceAll(paint -> other(paint.group(1)) + suffix(paint.group(2)));
         String swapped = CONTEXT.matcher(painted).replaceAll(context -> "context-" + other(context.group(1)));
         int root = rootAt(swapped);
@@ -36,9 +38,9 @@ enum SuiteVariant {
         return swapped.substring(0, nameEnd) + initial + swapped.substring(nameEnd);
     }
 
-    /** A text without any stroke. */
+    /** A text without any stroke that is seen; its paint stays, as areas may ask for it. */
     static String bare(String text) {
-        return END.matcher(text).replaceFirst("<$1style>* { stroke: none !important }</$1style></$1svg>");
+        return END.matcher(text).replaceFirst("<$1style>* { stroke-opacity: 0 !important }</$1style></$1svg>");
     }
 
     /** For names of files. */

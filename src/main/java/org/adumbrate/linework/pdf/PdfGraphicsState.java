@@ -12,6 +12,7 @@ import org.adumbrate.geometry.Srgb;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.clip.Clip;
 import org.adumbrate.linework.clip.FillRule;
+import org.adumbrate.linework.page.PenScale;
 import org.adumbrate.linework.page.StrokeStyle;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColorSpace;
 import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceGray;
@@ -177,8 +178,13 @@ final class PdfGraphicsState {
 
     /** How a stroke in a colour looks now; its width and dashes grow as areas do, by the root. */
     StrokeStyle style(Srgb color) {
-        double scale = Math.sqrt(Math.abs(toPage.getDeterminant()));
+        double scale = pen().mean();
         return new StrokeStyle(color, lineWidth * scale, dash(scale), cap, join);
+    }
+
+    /** What becomes of a round pen on the page. */
+    PenScale pen() {
+        return PenScale.of(toPage);
     }
 
     private Dash dash(double scale) {

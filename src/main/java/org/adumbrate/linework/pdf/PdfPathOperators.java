@@ -105,11 +105,15 @@ final class PdfPathOperators {
         if (state.strokeColor.isEmpty()) {
             found.leftOut(LeftOut.Kind.UNCOLORED_STROKE);
         } else if (state.strokeAlpha > 0 && isSeen(ended, state)) {
+            int before = found.strokes();
             found.stroke(
                     ended,
                     state.seen(),
                     state.style(state.strokeColor.get()),
                     context.layers().name());
+            if (found.strokes() > before && state.lineWidth > 0 && state.pen().distorts()) {
+                found.leftOut(LeftOut.Kind.DISTORTED_STROKE);
+            }
         }
     }
 

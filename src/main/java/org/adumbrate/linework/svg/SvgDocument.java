@@ -4,8 +4,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.ParserConfigurationException;
 import org.adumbrate.fault.InputFault;
@@ -36,10 +39,14 @@ final class SvgDocument {
 
     private static final int ELEMENT = 50;
 
+    /** Names in a list for people. */
+    private static final int FEW = 5;
+
     private final Element root;
     private final Map<String, Element> byId = new HashMap<>();
     private final SvgCascade cascade;
     private final int sheetsOutside;
+    private final Set<String> circles = new LinkedHashSet<>();
     private long read;
 
     private SvgDocument(Element root) {
@@ -158,6 +165,20 @@ final class SvgDocument {
     /** How many style sheets it refers to that lie elsewhere, and are not fetched. */
     int sheetsOutside() {
         return sheetsOutside + cascade.styles().imports();
+    }
+
+    /** Remembers an element that is used within itself. */
+    void usedWithinItself(Element element) {
+        circles.add(element.getAttribute("id"));
+    }
+
+    /** What there is to say of elements that are used within themselves; empty if there are none. */
+    Optional<String> circles() {
+        return circles.isEmpty()
+                ? Optional.empty()
+                : Optional.of("what uses itself is not drawn within itself, as in browsers: "
+                        + circles.stream().limit(FEW).map(id -> "#" + id).collect(Collectors.joining(", "))
+                        + (circles.size() > FEW ? " and " + (circles.size() - FEW) + " more" : ""));
     }
 
     /** The element that an id names. */

@@ -14,7 +14,8 @@ import org.xml.sax.Attributes;
 /**
  * Counts what {@code use} elements (SVG 1.1, 5.6) add to a drawing, without drawing it: symbols that use each other ten times
  * over make a billion lines out of a few hundred characters. Elements are met in the order of the file; each named one is
- * counted once, and then as often as it is used.
+ * counted once, and then as often as it is used. What uses itself in a circle counts for less than it may draw; {@link SvgWalk} has a
+ * bound of its own.
  */
 final class SvgExpansion {
     /** Three hundred trees of a thousand lines. */
@@ -49,6 +50,8 @@ final class SvgExpansion {
 
     /** What a part draws: in all, and of that by being used again. */
     private record Sum(double elements, double characters, double usedElements, double usedCharacters) {
+        static final Sum NOTHING = new Sum(0, 0, 0, 0);
+
         Sum plus(Sum more) {
             return new Sum(
                     elements + more.elements,
@@ -121,7 +124,7 @@ final class SvgExpansion {
     /**
      * Adds everything up, once the file has ended.
      *
-     * @throws TooIntricateException if uses draw more than any drawing has, or if an element uses itself
+     * @throws TooIntricateException if uses draw more than any drawing has
      */
     void require() {
         if (uses > 0) {
@@ -130,8 +133,12 @@ final class SvgExpansion {
     }
 
     private Sum sum(Part part, int depth) {
-        if (part.open || depth > SvgWalk.DEEPEST) {
+        if (depth > SvgWalk.DEEPEST) {
             throw new TooIntricateException(SvgWalk.TOO_DEEP);
+        }
+        if (part.open) {
+            // used within itself, where it is not drawn
+            return Sum.NOTHING;
         }
         if (part.sum == null) {
             part.open = true;

@@ -73,6 +73,11 @@ record SvgScene(
         return new SvgScene(toPage, clip, innerStyle, width, height, layer, depth + 1, since, apart, faint);
     }
 
+    /** In another style, at the same place. */
+    SvgScene styled(SvgStyle other) {
+        return new SvgScene(toPage, clip, other, width, height, layer, depth, since, apart, faint);
+    }
+
     /** In a viewport of another size. */
     SvgScene sized(double innerWidth, double innerHeight) {
         return new SvgScene(toPage, clip, style, innerWidth, innerHeight, layer, depth, since, apart, faint);

@@ -1,9 +1,12 @@
 package org.adumbrate.linework.svg;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.LineSheet;
+import org.adumbrate.linework.ReadingNote;
 import org.adumbrate.linework.clip.TooIntricateException;
 import org.adumbrate.linework.page.LibraryWords;
 import org.adumbrate.linework.page.StrokeCollector;
@@ -28,13 +31,25 @@ public final class SvgSheetReader {
             tell(LeftOut.Kind.OUTSIDE, document.sheetsOutside(), found);
             tell(LeftOut.Kind.STYLE, document.cascade().styles().rulesNotUnderstood(), found);
             tell(LeftOut.Kind.MEDIUM, document.cascade().styles().rulesOfOneMedium(), found);
-            return found.sheet(1);
+            return sheet(document, found);
         } catch (TooIntricateException e) {
             throw new InputFault(file, e.getMessage(), "export fewer objects at a time", e);
         } catch (RuntimeException e) {
             throw new InputFault(
                     file, "cannot be read as SVG (" + LibraryWords.of(e) + ")", "export it again as plain SVG", e);
         }
+    }
+
+    private static LineSheet sheet(SvgDocument document, StrokeCollector found) throws InputFault {
+        List<String> words = new ArrayList<>();
+        if (!document.cascade().of(document.root()).isDisplayed()) {
+            words.add("its outermost element is not displayed");
+        }
+        document.circles().ifPresent(words::add);
+        LineSheet sheet = found.ifAny(1).orElseThrow(() -> found.noLine(String.join("; ", words)));
+        return sheet.with(words.stream()
+                .map(told -> new ReadingNote(ReadingNote.Kind.SKIPPED, told))
+                .toList());
     }
 
     private static void tell(LeftOut.Kind kind, int times, StrokeCollector found) {

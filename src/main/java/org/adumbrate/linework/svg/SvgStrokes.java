@@ -6,6 +6,7 @@ import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.clip.FillRule;
 import org.adumbrate.linework.page.AreaPaint;
+import org.adumbrate.linework.page.PenScale;
 import org.adumbrate.linework.page.StrokeCollector;
 import org.adumbrate.linework.svg.css.CssLength;
 import org.w3c.dom.Element;
@@ -26,7 +27,7 @@ final class SvgStrokes implements SvgCanvas {
     public void shape(VectorPath<PagePoint> outline, SvgScene scene) throws InputFault {
         SvgStyle style = scene.style();
         SvgPaint stroke = paint(style.stroke(), outline, scene);
-        if (style.strokesFirst()) {
+        if (style.paintOrder().strokeFirst()) {
             stroke(stroke, outline, scene);
             fill(outline, scene, isTaken(stroke));
             if (isTaken(stroke) && style.isFilled()) {
@@ -53,16 +54,18 @@ final class SvgStrokes implements SvgCanvas {
     private void stroke(SvgPaint paint, VectorPath<PagePoint> outline, SvgScene scene) throws InputFault {
         SvgStyle style = scene.style();
         if (isTaken(paint)) {
-            double scale =
-                    style.scalesStroke() ? Math.sqrt(Math.abs(scene.toPage().getDeterminant())) : CssLength.MM_PER_PX;
+            PenScale pen = style.scalesStroke() ? PenScale.of(scene.toPage()) : new PenScale(CssLength.MM_PER_PX, 1);
             int before = found.strokes();
             found.stroke(
                     outline,
                     scene.clip(),
-                    SvgLengths.stroke(style, paint.color().srgb(), scale, scene.diagonal()),
+                    SvgLengths.stroke(style, paint.color().srgb(), pen.mean(), scene.diagonal()),
                     scene.layer());
             if (found.strokes() > before) {
                 tell(paint, scene);
+                if (pen.distorts()) {
+                    found.leftOut(LeftOut.Kind.DISTORTED_STROKE);
+                }
             }
         } else if (paint.kind() == SvgPaint.Kind.PATTERN || paint.kind() == SvgPaint.Kind.BROKEN) {
             found.leftOut(LeftOut.Kind.UNCOLORED_STROKE);

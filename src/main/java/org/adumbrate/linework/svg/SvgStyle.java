@@ -226,17 +226,17 @@ final class SvgStyle {
         return word(property, "nonzero").equals("evenodd") ? FillRule.EVEN_ODD : FillRule.NON_ZERO;
     }
 
-    /** Whether the stroke is painted before the area, which then covers its inner half (SVG 2, 13.8). */
-    boolean strokesFirst() {
-        String order = word("paint-order", "normal");
-        int stroke = order.indexOf("stroke");
-        int fill = order.indexOf("fill");
-        return stroke >= 0 && (fill < 0 || stroke < fill);
+    /** In which order area, stroke and markers are painted. */
+    SvgPaintOrder paintOrder() {
+        String order = inherited.get("paint-order");
+        return order == null ? SvgPaintOrder.USUAL : SvgPaintOrder.parse(order);
     }
 
-    /** Whether markers are painted before anything else of a shape. */
-    boolean marksFirst() {
-        return word("paint-order", "normal").startsWith("markers");
+    /** The same without one of its two paints, {@code fill} or {@code stroke}. */
+    SvgStyle without(String paint) {
+        Map<String, String> passedOn = new HashMap<>(inherited);
+        passedOn.put(paint, "none");
+        return new SvgStyle(passedOn, own, font, rootFont);
     }
 
     boolean scalesStroke() {

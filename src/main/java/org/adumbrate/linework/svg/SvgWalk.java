@@ -2,8 +2,10 @@ package org.adumbrate.linework.svg;
 
 import java.awt.geom.AffineTransform;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.Optional;
+import java.util.Set;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.VectorPath;
@@ -17,7 +19,7 @@ final class SvgWalk {
     static final int DEEPEST = 500;
     private static final int MOST_ELEMENTS = 2_000_000;
 
-    /** What is wrong with a drawing that goes deeper; one that uses itself does so without end. */
+    /** What is wrong with a drawing that goes deeper. */
     static final String TOO_DEEP = "nests elements deeper than " + DEEPEST + " or draws more than " + MOST_ELEMENTS;
 
     private final Path file;
@@ -27,9 +29,19 @@ final class SvgWalk {
     private final SvgMarkers markers;
     private final boolean measuring;
     private final IdentityHashMap<Element, Optional<String>> names = new IdentityHashMap<>();
+
+    /** The elements that are being drawn: what is used now, and whatever that stands in. */
+    private final Set<Element> open = Collections.newSetFromMap(new IdentityHashMap<>());
+
     private int drawn;
     private int marked;
     private int inMarkers;
+
+    /** What is drawn within an element. */
+    @FunctionalInterface
+    private interface Drawing {
+        void draw() throws InputFault;
+    }
 
     SvgWalk(Path file, SvgDocument document, SvgCanvas canvas) {
         this(file, document, canvas, new SvgMasks(file, document, canvas));
@@ -107,13 +119,8 @@ final class SvgWalk {
         switch (element.getLocalName()) {
             case "g", "a" -> drawChildren(element, scene.named(name(element)));
             case "svg" -> drawViewport(element, element, scene.named(name(element)));
-            case "use" -> drawUsed(element, scene);
-            case "switch" -> {
-                Optional<Element> chosen = SvgConditions.chosen(element);
-                if (chosen.isPresent()) {
-                    draw(chosen.get(), scene.named(name(element)));
-                }
-            }
+            case "use" -> within(element, () -> drawUsed(element, scene));
+            case "switch" -> within(element, () -> drawChosen(element, scene.named(name(element))));
             case "text", "image", "foreignObject" -> {
                 if (scene.style().isVisible() || measuring) {
                     canvas.mark(element, scene);
@@ -123,18 +130,45 @@ final class SvgWalk {
         }
     }
 
+    private void drawChosen(Element alternatives, SvgScene scene) throws InputFault {
+        Optional<Element> chosen = SvgConditions.chosen(alternatives);
+        if (chosen.isPresent()) {
+            draw(chosen.get(), scene);
+        }
+    }
+
     private void drawShape(Element element, SvgScene scene) throws InputFault {
         Optional<VectorPath<PagePoint>> outline = SvgShapes.outline(element, scene);
         if (outline.isEmpty() || !(scene.style().isVisible() || measuring)) {
             return;
         }
-        boolean marks = !measuring && SvgMarkers.are(element, scene.style());
-        if (marks && scene.style().marksFirst()) {
-            markers.draw(element, scene);
+        if (measuring || !SvgMarkers.are(element, scene.style())) {
+            canvas.shape(outline.get(), scene);
+        } else {
+            drawMarked(element, outline.get(), scene);
         }
-        canvas.shape(outline.get(), scene);
-        if (marks && !scene.style().marksFirst()) {
-            markers.draw(element, scene);
+    }
+
+    private void drawMarked(Element element, VectorPath<PagePoint> outline, SvgScene scene) throws InputFault {
+        SvgPaintOrder order = scene.style().paintOrder();
+        switch (order.marks()) {
+            case 0 -> {
+                markers.draw(element, scene);
+                canvas.shape(outline, scene);
+            }
+            case 1 -> {
+                canvas.shape(outline, scene.styled(scene.style().without(order.strokeFirst() ? "fill" : "stroke")));
+                markers.draw(element, scene);
+                canvas.shape(outline, scene.styled(scene.style().without(order.strokeFirst() ? "stroke" : "fill")));
+                if (order.strokeFirst()) {
+                    // the area covers the inner half of its own outline, which is taken in its full width
+                    canvas.told(LeftOut.Kind.EFFECT);
+                }
+            }
+            default -> {
+                canvas.shape(outline, scene);
+                markers.draw(element, scene);
+            }
         }
     }
 
@@ -147,10 +181,20 @@ final class SvgWalk {
 
     /** Draws all that is in an element. */
     void drawChildren(Element element, SvgScene scene) throws InputFault {
-        for (Element child = SvgDocument.nextElement(element.getFirstChild());
-                child != null;
-                child = SvgDocument.nextElement(child.getNextSibling())) {
-            draw(child, scene);
+        within(element, () -> {
+            for (Element child = SvgDocument.nextElement(element.getFirstChild());
+                    child != null;
+                    child = SvgDocument.nextElement(child.getNextSibling())) {
+                draw(child, scene);
+            }
+        });
+    }
+
+    private void within(Element element, Drawing content) throws InputFault {
+        boolean entered = open.add(element);
+        content.draw();
+        if (entered) {
+            open.remove(element);
         }
     }
 
@@ -160,6 +204,11 @@ final class SvgWalk {
             if (SvgReference.leadsOutside(document.reference(use))) {
                 canvas.told(LeftOut.Kind.OUTSIDE);
             }
+            return;
+        }
+        if (open.contains(target.get())) {
+            // a circular reference is invalid, and such a use is not rendered (SVG 2, 5.6)
+            document.usedWithinItself(target.get());
             return;
         }
         SvgScene moved = scene.inside(scene.style().inContextOf(scene.style()))

@@ -15,6 +15,7 @@ import java.util.zip.GZIPOutputStream;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.LineSheet;
+import org.adumbrate.linework.ReadingNote;
 import org.adumbrate.linework.Stroke;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -200,7 +201,75 @@ class SvgAsDrawnTest {
     void nothingIsDrawnOfADocumentThatIsNotDisplayed() {
         assertThatThrownBy(() -> SvgSketch.read(folder, HEAD + " style='display: none'", LINE))
                 .isInstanceOf(InputFault.class)
-                .hasMessageContaining("shows no line at all");
+                .hasMessageContaining("shows no line at all; its outermost element is not displayed;");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            <g id='a'><path d='M1 1H9'/><use href='#a' y='9'/></g>                                          | 1 | #a
+            <use id='u' href='#u'/><path d='M1 1H9'/>                                                       | 1 | #u
+            <g id='a'><path d='M1 1H9'/><use href='#b'/></g><g id='b'><path d='M1 2H9'/><use href='#a'/></g> | 4 | #a, #b
+            <symbol id='s'><path d='M1 1H9'/><use href='#s'/></symbol><use href='#s'/><use href='#s' x='9'/> | 2 | #s
+            <svg id='i'><path d='M1 1H9'/><g><use href='#i'/></g></svg>                                      | 1 | #i
+            """)
+    void whatUsesItselfIsNotDrawnWithinItself(String content, int strokes, String told) throws IOException {
+        LineSheet sheet = SvgSketch.read(folder, HEAD + " fill='none' stroke='red'", content);
+        assertThat(sheet.strokes()).hasSize(strokes);
+        assertThat(sheet.remarks())
+                .extracting(ReadingNote::told)
+                .containsExactly("what uses itself is not drawn within itself, as in browsers: " + told);
+    }
+
+    @Test
+    void aSymbolMayStandTwiceOnAWayDown() throws IOException {
+        LineSheet sheet = SvgSketch.read(
+                folder,
+                HEAD,
+                "<defs><g id='l'>" + LINE + "</g><g id='t'><use href='#l'/><use href='#l' y='5'/></g></defs>"
+                        + "<use href='#t'/><use href='#t' y='20'/>");
+        assertThat(sheet.strokes()).hasSize(4);
+        assertThat(sheet.remarks()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            scale(1 1.5)           | 1
+            skewX(30)              | 1
+            scale(1 1.05)          | 0
+            rotate(30) scale(2 -2) | 0
+            """)
+    void aPenThatATransformMakesAnEllipseIsTold(String transform, int told) throws IOException {
+        LineSheet sheet = SvgSketch.read(folder, HEAD, "<g transform='" + transform + "'>" + LINE + "</g>");
+        LineSheet fixed = SvgSketch.read(
+                folder,
+                HEAD,
+                "<g transform='" + transform
+                        + "'><path d='M0 10H99' stroke='red' vector-effect='non-scaling-stroke'/></g>");
+        assertThat(sheet.leftOut())
+                .filteredOn(left -> left.kind() == LeftOut.Kind.DISTORTED_STROKE)
+                .hasSize(told);
+        assertThat(fixed.leftOut()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            normal              | -red
+            fill markers        | red
+            fill markers stroke | red
+            markers             | red
+            markers stroke      | red
+            stroke markers      | -red
+            stroke fill markers | -red
+            """)
+    void markersArePaintedWhereThePaintOrderSays(String order, String seen) throws IOException {
+        LineSheet sheet = SvgSketch.read(
+                folder,
+                HEAD,
+                "<marker id='m' markerWidth='9' markerHeight='9' refX='4' refY='4' markerUnits='userSpaceOnUse'>"
+                        + "<rect width='9' height='9' fill='white'/></marker>"
+                        + "<path d='M10 10H40' stroke='red' fill='none' marker-start='url(#m)' paint-order='" + order
+                        + "'/>");
+        assertPath(sheet.strokes().get(0).path(), seen.equals("red") ? "M 10 10 L 40 10" : "M 15 10 L 40 10", 1e-3);
     }
 
     @Test
