@@ -122,6 +122,20 @@ public record PreparedSheet(
                 asked, files, sorted, none, Optional.empty(), order.sort(layers), List.of(), List.of());
     }
 
+    /**
+     * The size of a sheet, as stated or that of its first line sheet, known long before the rest.
+     *
+     * @param run knows what has not changed
+     * @throws Refusal if a page does not fit the sheet
+     * @throws IOException if a line sheet cannot be used
+     */
+    public static SheetSize size(SheetFile asked, Run run) throws IOException, Refusal {
+        Sheet sheet = asked.sheet();
+        return sheet.size().isPresent()
+                ? sheet.size().get()
+                : LineFiles.read(sheet, run).sheet();
+    }
+
     /** The sheet's size. */
     public SheetSize size() {
         return files.sheet();

@@ -8,12 +8,10 @@ import java.util.Optional;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.prepare.PreparedSheet;
-import org.adumbrate.prepare.lines.LineFiles;
 import org.adumbrate.prepare.memory.Memory;
 import org.adumbrate.prepare.memory.Run;
 import org.adumbrate.prepare.memory.StageClock;
 import org.adumbrate.prepare.memory.Superseded;
-import org.adumbrate.sheetfile.Sheet;
 import org.adumbrate.sheetfile.complaint.SheetFileFault;
 import org.adumbrate.sheetfile.reading.SheetFile;
 import org.adumbrate.sheetfile.reading.SheetFileReader;
@@ -125,10 +123,8 @@ public final class Edition {
      * @throws IOException if a line sheet cannot be used
      */
     public SheetSize size() throws IOException, Refusal {
-        Sheet sheet = asked().sheet();
-        return sheet.size().isPresent()
-                ? sheet.size().get()
-                : running(run -> LineFiles.read(sheet, run).sheet());
+        SheetFile sheet = asked();
+        return running(run -> PreparedSheet.size(sheet, run));
     }
 
     /**
