@@ -32,6 +32,11 @@ final class Evidence {
         most = Math.log(STRAY_RANGE_MM / (sigma * Math.sqrt(2 * Math.PI)));
     }
 
+    /** The same for ends that are twice as far off. */
+    Evidence twiceAsRough() {
+        return new Evidence(2 * sigma);
+    }
+
     /** What a line is worth that is so many mm off a floor; 0 at least, when it is better explained as a stray. */
     double of(double residual) {
         return Math.max(0, most - precision * residual * residual);

@@ -26,7 +26,8 @@ final class FloorSearch {
     private static final int MOST_ROUNDS = 6;
     private static final double DIFFERENT_MM = 0.2;
 
-    private final List<HeightLine> lines;
+    private final Uprights lines;
+    private final List<Run> few;
     private final List<Level> ladder;
     private final Optional<Double> horizon;
     private final Optional<Double> rise;
@@ -37,8 +38,9 @@ final class FloorSearch {
      * @param horizon the horizon in mm, if it is known
      * @param rise the eye's height above elevation 0 in statures, if it is known
      */
-    FloorSearch(List<HeightLine> lines, List<Level> ladder, Optional<Double> horizon, Optional<Double> rise) {
+    FloorSearch(Uprights lines, List<Level> ladder, Optional<Double> horizon, Optional<Double> rise) {
         this.lines = lines;
+        few = thinned(lines.likely());
         this.ladder = ladder;
         this.horizon = horizon;
         this.rise = rise;
@@ -62,7 +64,7 @@ final class FloorSearch {
 
     /** The same reading without floors that chance may have made. */
     Reading beyondChance(Reading reading) {
-        List<Standing> kept = reading.standingsBeyondChance(lines.size());
+        List<Standing> kept = reading.standingsBeyondChance(lines);
         if (kept.size() == reading.standings().size()) {
             return reading;
         }
@@ -72,8 +74,8 @@ final class FloorSearch {
 
     private List<Reading> readings(List<Double> horizons, double sigma) {
         // a horizon from two lines alone is rough, so the floors at it are too
-        Evidence rough = new Evidence(2 * sigma);
-        Proposal proposal = new Proposal(thinned(lines), ladder, rough);
+        Evidence rough = new Evidence(sigma).twiceAsRough();
+        Proposal proposal = new Proposal(few, ladder, rough);
         record Scanned(double horizon, double worth) {}
         List<Scanned> scanned = new ArrayList<>();
         for (double at : horizons) {
@@ -87,7 +89,7 @@ final class FloorSearch {
                 chosen.add(one.horizon());
             }
         }
-        Proposal fine = new Proposal(lines, ladder, new Evidence(sigma));
+        Proposal fine = new Proposal(lines.likely(), ladder, new Evidence(sigma));
         List<Reading> readings = new ArrayList<>();
         for (double at : chosen) {
             for (Pencil start : proposal.at(at, rises(proposal, at, RISES_TRIED))) {
@@ -101,8 +103,7 @@ final class FloorSearch {
         double best = Double.NEGATIVE_INFINITY;
         for (Pencil pencil : proposal.at(at, rises(proposal, at, 1))) {
             PencilFit unfitted = new PencilFit(pencil, 0, List.of());
-            best = Math.max(
-                    best, Reading.of(thinned(lines), unfitted, evidence, known).worth());
+            best = Math.max(best, Reading.of(lines.among(few), unfitted, evidence, known).worth());
         }
         return best;
     }
@@ -113,14 +114,14 @@ final class FloorSearch {
 
     /** Fits the floors to the lines on them, and looks again who stands where, until nobody moves. */
     private Reading refined(Pencil start, Proposal proposal, Evidence evidence) {
-        List<Standing> standings = Standing.of(lines, start, 2 * evidence.gate());
+        List<Standing> standings = lines.standings(start, evidence.twiceAsRough());
         Reading best = fitted(standings, start, evidence);
         Reading latest = best;
         for (int round = 0; round < MOST_ROUNDS; round++) {
             List<Double> rises =
                     ladder.isEmpty() ? List.of() : latest.pencil().rises().subList(0, 1);
             Pencil pencil = proposal.at(latest.pencil().horizon(), rises).get(0);
-            List<Standing> moved = Standing.of(lines, pencil, evidence.gate());
+            List<Standing> moved = lines.standings(pencil, evidence);
             if (moved.equals(standings)) {
                 break;
             }
@@ -139,7 +140,7 @@ final class FloorSearch {
 
     /** The horizons that pairs of lines settle, all of them or a fixed choice among them. */
     private List<Double> candidates() {
-        List<HeightLine> some = new ArrayList<>(lines);
+        List<Run> some = few;
         List<Double> horizons = new ArrayList<>();
         Random order = new Random(1981);
         List<Level> floors = ladder.isEmpty() ? List.of(Level.alone(0)) : ladder;
@@ -150,13 +151,13 @@ final class FloorSearch {
                 for (Level a : floors) {
                     for (Level b : floors) {
                         if (share == 1 || order.nextDouble() < share) {
-                            horizonOf(some.get(i), a, some.get(j), b).ifPresent(horizons::add);
+                            horizonOf(some.get(i).line(), a, some.get(j).line(), b).ifPresent(horizons::add);
                         }
                     }
                 }
             }
         }
-        return horizons.isEmpty() ? List.of(some.get(0).head().y()) : horizons;
+        return horizons.isEmpty() ? List.of(some.get(0).line().head().y()) : horizons;
     }
 
     /** Where f - (rise - offset) h gives the same horizon for both lines. */
@@ -169,11 +170,11 @@ final class FloorSearch {
     }
 
     /** At most so many lines, spread over all: enough to try horizons by. */
-    private static List<HeightLine> thinned(List<HeightLine> lines) {
+    private static List<Run> thinned(List<Run> lines) {
         if (lines.size() <= MOST_LINES) {
             return lines;
         }
-        List<HeightLine> some = new ArrayList<>();
+        List<Run> some = new ArrayList<>();
         for (int k = 0; k < MOST_LINES; k++) {
             some.add(lines.get((int) ((long) k * lines.size() / MOST_LINES)));
         }

@@ -23,19 +23,21 @@ public final class HeightFit {
     /** Two readings put the eye elsewhere if it differs by this many statures: 10 cm for a person. */
     private static final double DIFFERENT = 0.06;
 
+    private final Uprights uprights;
     private final List<HeightLine> lines;
     private final double heightM;
     private final Stated stated;
     private final FloorSearch search;
 
     private HeightFit(List<HeightLine> lines, double heightM, Stated stated) {
-        this.lines = lines;
+        uprights = Uprights.of(lines);
+        this.lines = uprights.strays(List.of());
         this.heightM = heightM;
         this.stated = stated;
         Optional<Double> horizon = stated.horizonMm().stream().boxed().findFirst();
         Optional<Double> rise =
                 stated.settlesEye() ? Optional.of(stated.eyeHeightM().getAsDouble() / heightM) : Optional.empty();
-        search = new FloorSearch(lines, ladder(stated, heightM), horizon, rise);
+        search = new FloorSearch(uprights, ladder(stated, heightM), horizon, rise);
     }
 
     private static List<Level> ladder(Stated stated, double heightM) {
@@ -48,9 +50,10 @@ public final class HeightFit {
     /**
      * Fits horizon and floors to height lines. Floors are told apart by themselves; where elevations are stated, the floors
      * are tied to one eye height and carry the stated names. Lines that stand on no floor (hidden in part, drawn wrong) are
-     * told and left out. Any upright picture plane will do, one-point and two-point alike.
+     * told and left out. Pieces that stand in one line are one height line if floors say so, however much is hidden between
+     * them. Any upright picture plane will do, one-point and two-point alike.
      *
-     * @param lines as drawn, in any order; ends off by some tenths of a mm
+     * @param lines as drawn, whole or in pieces, in any order; ends off by some tenths of a mm
      * @param heightM how tall each of them is, in metres, above zero
      * @param stated what is known already
      * @throws Refusal if the lines do not settle it; says what is missing
@@ -89,7 +92,7 @@ public final class HeightFit {
                 throw new Refusal(Lack.ofClarity(best, other, heightM, stated));
             }
         }
-        return new Telling(best, sigma, heightM).of(lines);
+        return new Telling(best, sigma, heightM).of(uprights);
     }
 
     /** True if two readings differ by more than their errors. */

@@ -16,6 +16,18 @@ public record HeightLine(SheetPoint foot, SheetPoint head) {
         }
     }
 
+    /** Where it is across the sheet at some height, in mm; on its continuation beyond its ends. */
+    double xAt(double y) {
+        double share = (foot.y() - y) / heightMm();
+        return foot.x() + share * (head.x() - foot.x());
+    }
+
+    /** True if both ends of another lie on it or its continuation. */
+    boolean passesThrough(HeightLine other) {
+        return Math.abs(xAt(other.foot.y()) - other.foot.x()) <= Gap.ACROSS_MM
+                && Math.abs(xAt(other.head.y()) - other.head.x()) <= Gap.ACROSS_MM;
+    }
+
     /** How tall it is drawn, in mm of the sheet; above zero. */
     public double heightMm() {
         return foot.y() - head.y();

@@ -14,7 +14,8 @@ import org.adumbrate.linework.Stroke;
 
 /**
  * Picks height lines out of a line sheet: the uprights of one colour. Exporters break lines into pieces, repeat them in whole
- * or in part, and leave crumbs; pieces that meet end to end are joined, repeats and crumbs dropped.
+ * or in part, and leave crumbs; pieces that meet end to end are joined, repeats and crumbs dropped. Pieces with gaps between
+ * them stay pieces: which of them are one line, the floors tell ({@link HeightFit}).
  */
 public final class HeightLines {
     /** Exporters shift a colour by a level or two. */
@@ -26,12 +27,10 @@ public final class HeightLines {
     private static final double LEAN_SHARE = 0.02;
 
     /** Shorter than this, in mm, is a crumb: no figure is drawn so small. */
-    private static final double CRUMB_MM = 1;
+    static final double CRUMB_MM = 1;
 
-    /** Pieces of one line lie on it to this many mm across, and meet or overlap to this many along. */
-    private static final double ACROSS_MM = 0.15;
-
-    private static final double ALONG_MM = 0.3;
+    /** Pieces meet or overlap to this many mm along their line. */
+    private static final double ALONG_MM = Gap.OVERLAP_MM;
 
     /** More pieces than this are no height lines. */
     private static final int MOST_PIECES = 20_000;
@@ -58,8 +57,7 @@ public final class HeightLines {
         if (pieces.found.size() > MOST_PIECES) {
             throw new Refusal(Lack.ofFewness(pieces.found.size()));
         }
-        List<HeightLine> joined = joined(withoutRepeats(pieces.found));
-        joined.removeIf(line -> line.heightMm() < CRUMB_MM);
+        List<HeightLine> joined = withoutCrumbs(joined(withoutRepeats(pieces.found)));
         joined.sort(Comparator.comparingDouble((HeightLine line) -> line.foot().x())
                 .thenComparingDouble(line -> line.foot().y()));
         return joined;
@@ -84,8 +82,7 @@ public final class HeightLines {
         double head = piece.head().y();
         return foot <= longer.foot().y() + ALONG_MM
                 && head >= longer.head().y() - ALONG_MM
-                && Math.abs(xAt(longer, foot) - piece.foot().x()) <= ACROSS_MM
-                && Math.abs(xAt(longer, head) - piece.head().x()) <= ACROSS_MM;
+                && longer.passesThrough(piece);
     }
 
     /** Joins pieces that meet end to end, from the top down. */
@@ -108,14 +105,27 @@ public final class HeightLines {
         return new ArrayList<>(lines.all());
     }
 
-    private static boolean meets(HeightLine above, HeightLine below) {
-        return Math.abs(above.foot().y() - below.head().y()) <= ALONG_MM
-                && Math.abs(above.foot().x() - below.head().x()) <= ACROSS_MM;
+    /** A crumb in line with a longer piece may be the foot or the head of a line that is hidden between. */
+    private static List<HeightLine> withoutCrumbs(List<HeightLine> lines) {
+        SideBySide longer = new SideBySide();
+        lines.stream().filter(line -> line.heightMm() >= CRUMB_MM).forEach(longer::add);
+        List<HeightLine> kept = new ArrayList<>(lines);
+        kept.removeIf(line -> line.heightMm() < CRUMB_MM
+                && longer.near(line).stream().noneMatch(other -> other.passesThrough(line)));
+        return kept;
     }
 
-    private static double xAt(HeightLine line, double y) {
-        double share = (line.foot().y() - y) / line.heightMm();
-        return line.foot().x() + share * (line.head().x() - line.foot().x());
+    private static boolean meets(HeightLine above, HeightLine below) {
+        return Math.abs(above.foot().y() - below.head().y()) <= ALONG_MM
+                && Math.abs(above.foot().x() - below.head().x()) <= Gap.ACROSS_MM;
+    }
+
+    static boolean isUpright(HeightLine line) {
+        return isUpright(line.foot().x() - line.head().x(), line.heightMm());
+    }
+
+    private static boolean isUpright(double lean, double height) {
+        return Math.abs(lean) <= LEAN_MM + LEAN_SHARE * height;
     }
 
     /** Collects the straight, upright pieces of paths. */
@@ -125,8 +135,7 @@ public final class HeightLines {
         @Override
         public void piece(PathPiece piece) {
             double height = Math.abs(piece.y3() - piece.y0());
-            boolean upright = Math.abs(piece.x3() - piece.x0()) <= LEAN_MM + LEAN_SHARE * height;
-            if (piece.straight() && height > 0 && upright) {
+            if (piece.straight() && height > 0 && isUpright(piece.x3() - piece.x0(), height)) {
                 SheetPoint from = new SheetPoint(piece.x0(), piece.y0());
                 SheetPoint to = new SheetPoint(piece.x3(), piece.y3());
                 found.add(to.y() > from.y() ? new HeightLine(to, from) : new HeightLine(from, to));

@@ -3,6 +3,7 @@ package org.adumbrate.perspective;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Which floors there are, if the horizon were known: each line then tells how high its floor lies below the eye, and floors
@@ -16,14 +17,15 @@ final class Proposal {
     /** No section shows people on more floors whose elevations nobody states. */
     static final int MOST_FLOORS = 16;
 
-    private final List<HeightLine> lines;
+    private final List<Run> lines;
     private final List<Level> ladder;
     private final Evidence evidence;
 
     /**
+     * @param lines what may be a line, by columns
      * @param ladder the stated floors, in group 0; empty if there are none
      */
-    Proposal(List<HeightLine> lines, List<Level> ladder, Evidence evidence) {
+    Proposal(List<Run> lines, List<Level> ladder, Evidence evidence) {
         this.lines = lines;
         this.ladder = ladder;
         this.evidence = evidence;
@@ -43,9 +45,9 @@ final class Proposal {
     List<Double> rises(double horizon, int most) {
         record Rise(double value, double worth) {}
         List<Rise> all = new ArrayList<>();
-        for (HeightLine line : lines) {
+        for (Run run : lines) {
             for (Level rung : ladder) {
-                double rise = ratio(line, horizon) + rung.offset();
+                double rise = ratio(run.line(), horizon) + rung.offset();
                 all.add(new Rise(rise, worth(horizon, rise)));
             }
         }
@@ -61,25 +63,33 @@ final class Proposal {
     }
 
     private double worth(double horizon, double rise) {
-        double worth = 0;
-        for (HeightLine line : lines) {
+        ToDoubleFunction<Run> onTheLadder = run -> {
             double best = 0;
             for (Level rung : ladder) {
-                best = Math.max(best, evidence.of(Pencil.residual(line, horizon, rise - rung.offset())));
+                best = Math.max(best, worth(run, horizon, rise - rung.offset()));
             }
-            worth += best;
-        }
-        return worth;
+            return best;
+        };
+        return sum(Run.chosen(lines, onTheLadder), onTheLadder);
+    }
+
+    private double worth(Run run, double horizon, double ratio) {
+        return evidence.of(Pencil.residual(run.line(), horizon, ratio)) - run.cost();
+    }
+
+    private static double sum(List<Run> runs, ToDoubleFunction<Run> worth) {
+        return runs.stream().mapToDouble(worth).sum();
     }
 
     private Pencil withFloorsOfTheRest(double horizon, List<Double> rises, List<Level> stated) {
         List<Level> levels = new ArrayList<>(stated);
-        List<HeightLine> rest = new ArrayList<>(lines);
+        List<Run> rest = new ArrayList<>(lines);
         Pencil pencil = new Pencil(horizon, rises, levels);
         double cost = stated.isEmpty() ? evidence.floorCost() : evidence.unstatedFloorCost();
         while (true) {
             Pencil soFar = pencil;
-            rest.removeIf(line -> isExplained(line, soFar));
+            List<Run> standing = Run.chosen(rest, run -> worth(run, soFar));
+            rest.removeIf(run -> standing.stream().anyMatch(run::shares));
             double ratio = bestRatio(rest, horizon);
             if (worthOf(rest, horizon, ratio) <= cost || rises.size() > MOST_FLOORS) {
                 return pencil;
@@ -90,16 +100,20 @@ final class Proposal {
         }
     }
 
-    private boolean isExplained(HeightLine line, Pencil pencil) {
-        return pencil.levels().stream().anyMatch(level -> evidence.of(pencil.residual(line, level)) > 0);
+    private double worth(Run run, Pencil pencil) {
+        double best = 0;
+        for (Level level : pencil.levels()) {
+            best = Math.max(best, worth(run, pencil.horizon(), pencil.ratio(level)));
+        }
+        return best;
     }
 
     /** The eye height in statures above the floor that explains most of the lines. */
-    private double bestRatio(List<HeightLine> rest, double horizon) {
+    private double bestRatio(List<Run> rest, double horizon) {
         double best = 0;
         double most = -1;
-        for (HeightLine line : rest) {
-            double ratio = ratio(line, horizon);
+        for (Run run : rest) {
+            double ratio = ratio(run.line(), horizon);
             double worth = worthOf(rest, horizon, ratio);
             if (worth > most) {
                 most = worth;
@@ -110,24 +124,20 @@ final class Proposal {
     }
 
     /** The mean of the lines that agree with an eye height, each weighed by how exactly it tells it. */
-    private double settled(List<HeightLine> rest, double horizon, double ratio) {
+    private double settled(List<Run> rest, double horizon, double ratio) {
         double above = 0;
         double below = 0;
-        for (HeightLine line : rest) {
-            if (evidence.of(Pencil.residual(line, horizon, ratio)) > 0) {
-                above += line.heightMm() * (line.foot().y() - horizon);
-                below += line.heightMm() * line.heightMm();
-            }
+        for (Run run : Run.chosen(rest, one -> worth(one, horizon, ratio))) {
+            double height = run.line().heightMm();
+            above += height * (run.line().foot().y() - horizon);
+            below += height * height;
         }
         return below > 0 ? above / below : ratio;
     }
 
-    private double worthOf(List<HeightLine> some, double horizon, double ratio) {
-        double worth = 0;
-        for (HeightLine line : some) {
-            worth += evidence.of(Pencil.residual(line, horizon, ratio));
-        }
-        return worth;
+    private double worthOf(List<Run> some, double horizon, double ratio) {
+        ToDoubleFunction<Run> here = run -> worth(run, horizon, ratio);
+        return sum(Run.chosen(some, here), here);
     }
 
     private static double ratio(HeightLine line, double horizon) {

@@ -16,8 +16,8 @@ record Reading(PencilFit fit, List<Standing> standings, Evidence evidence, Penci
     }
 
     /** The reading of lines by a fit. */
-    static Reading of(List<HeightLine> lines, PencilFit fit, Evidence evidence, PencilFit.Known known) {
-        return new Reading(fit, Standing.of(lines, fit.pencil(), evidence.gate()), evidence, known);
+    static Reading of(Uprights lines, PencilFit fit, Evidence evidence, PencilFit.Known known) {
+        return new Reading(fit, lines.standings(fit.pencil(), evidence), evidence, known);
     }
 
     Pencil pencil() {
@@ -55,6 +55,7 @@ record Reading(PencilFit fit, List<Standing> standings, Evidence evidence, Penci
         for (Standing standing : standings) {
             if (level(standing).group() == group) {
                 worth += evidence.of(pencil().residual(standing.line(), level(standing)));
+                worth -= standing.run().cost();
             }
         }
         return worth;
@@ -91,16 +92,12 @@ record Reading(PencilFit fit, List<Standing> standings, Evidence evidence, Penci
         return spare;
     }
 
-    /**
-     * The lines on floors that are no accident: without those on a floor that chance may well have made of strays.
-     *
-     * @param count of all lines
-     */
-    List<Standing> standingsBeyondChance(int count) {
+    /** The lines on floors that are no accident: without those on a floor that chance may well have made of strays. */
+    List<Standing> standingsBeyondChance(Uprights lines) {
         List<Standing> kept = standings;
         for (int group = 0; group < pencil().rises().size(); group++) {
             int here = group;
-            int strays = count - kept.size();
+            int strays = lines.strays(kept).size();
             List<Standing> others = kept.stream()
                     .filter(standing -> level(standing).group() != here)
                     .toList();

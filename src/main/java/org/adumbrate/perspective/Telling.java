@@ -15,13 +15,12 @@ import java.util.Map;
  */
 record Telling(Reading reading, double sigma, double heightM) {
     /** Tells the reading of these lines. */
-    FittedHeights of(List<HeightLine> lines) {
+    FittedHeights of(Uprights lines) {
         Map<Level, List<HeightLine>> on = new HashMap<>();
-        List<HeightLine> strays = new ArrayList<>(lines);
+        List<HeightLine> strays = lines.strays(reading.standings());
         for (Standing standing : reading.standings()) {
             on.computeIfAbsent(reading.level(standing), level -> new ArrayList<>())
                     .add(standing.line());
-            strays.remove(standing.line());
         }
         Pencil told = fromTheLowest(on);
         List<FittedFloor> floors = new ArrayList<>();
