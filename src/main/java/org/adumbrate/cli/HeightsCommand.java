@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.Affine;
+import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Space;
 import org.adumbrate.geometry.Srgb;
@@ -25,6 +26,7 @@ import org.adumbrate.perspective.HeightFit;
 import org.adumbrate.perspective.HeightLine;
 import org.adumbrate.perspective.HeightLines;
 import org.adumbrate.perspective.Stated;
+import org.adumbrate.perspective.VanishingSearch;
 import org.adumbrate.sheetfile.Metres;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -140,8 +142,8 @@ final class HeightsCommand implements Callable<Integer> {
     }
 
     private FittedHeights fit(LineSheet sheet) throws IOException, Refusal {
-        List<HeightLine> uprights =
-                HeightLines.of(sheet.strokes(), color, Affine.scaling(Space.PAGE, Space.SHEET, 1, 1));
+        Affine<PagePoint, SheetPoint> toSheet = Affine.scaling(Space.PAGE, Space.SHEET, 1, 1);
+        List<HeightLine> uprights = HeightLines.of(sheet.strokes(), color, toSheet);
         if (uprights.isEmpty()) {
             String colors = ColorTally.of(sheet).stream()
                     .map(tally -> tally.color().toString())
@@ -149,7 +151,11 @@ final class HeightsCommand implements Callable<Integer> {
             throw new InputFault(lines, "shows no upright in " + color, "its colours are " + colors);
         }
         try {
-            return HeightFit.of(uprights, height.m(), stated());
+            return HeightFit.of(
+                    uprights,
+                    height.m(),
+                    stated(),
+                    VanishingSearch.of(HeightLines.others(sheet.strokes(), color, toSheet)));
         } catch (Refusal refusal) {
             throw new Refusal(lines + ": " + refusal.getMessage());
         }

@@ -50,6 +50,11 @@ record Column(List<HeightLine> pieces) {
         return columns;
     }
 
+    /** True if two pieces may stand in one column. */
+    static boolean isBeside(HeightLine one, HeightLine other) {
+        return Math.abs(middle(one) - middle(other)) <= NEIGHBOURS_MM;
+    }
+
     private static double middle(HeightLine piece) {
         return (piece.foot().x() + piece.head().x()) / 2;
     }

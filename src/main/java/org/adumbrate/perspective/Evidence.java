@@ -19,6 +19,8 @@ final class Evidence {
     /** Where floors are stated, one that is not is e^4 times less likely. */
     private static final double UNSTATED_COST = 4;
 
+    private static final double USUAL_STOREY = 2;
+
     private static final double USUAL_SIGMA = 0.1;
 
     private final double sigma;
@@ -55,6 +57,14 @@ final class Evidence {
     /** What it costs to have a floor that is not among the stated ones. */
     double unstatedFloorCost() {
         return floorCost() + UNSTATED_COST;
+    }
+
+    /**
+     * What it costs that a floor lies so far above or below the next: storeys of two statures, 3.3 m, and steps are usual, and
+     * a floor apart from all others is the less likely the farther it is.
+     */
+    static double storeyCost(double statures) {
+        return statures / USUAL_STOREY;
     }
 
     /**

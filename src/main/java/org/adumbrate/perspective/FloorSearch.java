@@ -29,33 +29,40 @@ final class FloorSearch {
     private final Uprights lines;
     private final List<Run> few;
     private final List<Level> ladder;
-    private final Optional<Double> horizon;
+    private final Optional<KnownHorizon> horizon;
     private final Optional<Double> rise;
     private final PencilFit.Known known;
 
     /**
      * @param ladder the stated floors
-     * @param horizon the horizon in mm, if it is known
+     * @param horizon the horizon, if it is known
      * @param rise the eye's height above elevation 0 in statures, if it is known
+     * @param costOfUnknown what it costs not to know the horizon though there are some that might be it
      */
-    FloorSearch(Uprights lines, List<Level> ladder, Optional<Double> horizon, Optional<Double> rise) {
+    FloorSearch(Uprights lines, List<Level> ladder, Optional<KnownHorizon> horizon, Optional<Double> rise,
+            double costOfUnknown) {
         this.lines = lines;
         few = thinned(lines.likely());
         this.ladder = ladder;
         this.horizon = horizon;
         this.rise = rise;
-        known = new PencilFit.Known(horizon.isPresent(), rise.isPresent());
+        known = new PencilFit.Known(horizon, rise.isPresent(), costOfUnknown);
     }
 
     /** Readings of the lines, the one worth most first; never empty. */
     List<Reading> readings() {
-        List<Double> horizons = horizon.map(List::of).orElseGet(this::candidates);
+        List<Double> horizons = horizon.map(known -> List.of(known.mm())).orElseGet(this::candidates);
         List<Reading> all = new ArrayList<>();
         for (double sigma : SIGMAS) {
             all.addAll(readings(horizons, sigma));
         }
+        return byWorth(all);
+    }
+
+    /** Some readings, the one worth most first. */
+    static List<Reading> byWorth(List<Reading> readings) {
         record Judged(Reading reading, double worth) {}
-        return all.stream()
+        return readings.stream()
                 .map(reading -> new Judged(reading, reading.worth()))
                 .sorted(Comparator.comparingDouble(Judged::worth).reversed())
                 .map(Judged::reading)
@@ -63,13 +70,13 @@ final class FloorSearch {
     }
 
     /** The same reading without floors that chance may have made. */
-    Reading beyondChance(Reading reading) {
+    static Reading beyondChance(Reading reading, Uprights lines) {
         List<Standing> kept = reading.standingsBeyondChance(lines);
         if (kept.size() == reading.standings().size()) {
             return reading;
         }
-        PencilFit fit = PencilFit.of(kept, reading.pencil(), known);
-        return new Reading(fit, kept, reading.evidence(), known);
+        PencilFit fit = PencilFit.of(kept, reading.pencil(), reading.known());
+        return new Reading(fit, kept, reading.evidence(), reading.known());
     }
 
     private List<Reading> readings(List<Double> horizons, double sigma) {

@@ -1,5 +1,6 @@
 package org.adumbrate.perspective;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -27,17 +28,23 @@ public final class HeightFit {
     private final List<HeightLine> lines;
     private final double heightM;
     private final Stated stated;
-    private final FloorSearch search;
+    private final List<FloorSearch> searches = new ArrayList<>();
 
-    private HeightFit(List<HeightLine> lines, double heightM, Stated stated) {
+    private HeightFit(List<HeightLine> lines, double heightM, Stated stated, List<VanishingPoint> meeting) {
         uprights = Uprights.of(lines);
         this.lines = uprights.strays(List.of());
         this.heightM = heightM;
         this.stated = stated;
-        Optional<Double> horizon = stated.horizonMm().stream().boxed().findFirst();
+        Optional<KnownHorizon> horizon =
+                stated.horizonMm().stream().mapToObj(KnownHorizon::stated).findFirst();
         Optional<Double> rise =
                 stated.settlesEye() ? Optional.of(stated.eyeHeightM().getAsDouble() / heightM) : Optional.empty();
-        search = new FloorSearch(uprights, ladder(stated, heightM), horizon, rise);
+        List<Level> ladder = ladder(stated, heightM);
+        List<KnownHorizon> drawn = horizon.isPresent() ? List.of() : KnownHorizon.of(meeting);
+        searches.add(new FloorSearch(uprights, ladder, horizon, rise, KnownHorizon.costOfNone(drawn)));
+        for (KnownHorizon one : drawn) {
+            searches.add(new FloorSearch(uprights, ladder, Optional.of(one), rise, 0));
+        }
     }
 
     private static List<Level> ladder(Stated stated, double heightM) {
@@ -59,6 +66,17 @@ public final class HeightFit {
      * @throws Refusal if the lines do not settle it; says what is missing
      */
     public static FittedHeights of(List<HeightLine> lines, double heightM, Stated stated) throws Refusal {
+        return of(lines, heightM, stated, List.of());
+    }
+
+    /**
+     * The same with the help of the drawing: level edges of a building meet on the horizon.
+     *
+     * @param meeting where lines of the drawing meet; whether one of these points lies on the horizon, the height lines tell
+     * @throws Refusal if the lines do not settle it; says what is missing
+     */
+    public static FittedHeights of(
+            List<HeightLine> lines, double heightM, Stated stated, List<VanishingPoint> meeting) throws Refusal {
         if (!(heightM > 0 && Double.isFinite(heightM))) {
             throw new IllegalArgumentException("height lines must have a height above zero, not " + heightM);
         }
@@ -68,12 +86,13 @@ public final class HeightFit {
         if (lines.size() > MOST_LINES) {
             throw new Refusal(Lack.ofFewness(lines.size()));
         }
-        return new HeightFit(lines, heightM, stated).fit();
+        return new HeightFit(lines, heightM, stated, meeting).fit();
     }
 
     private FittedHeights fit() throws Refusal {
-        List<Reading> readings = search.readings();
-        Reading best = search.beyondChance(readings.get(0));
+        List<Reading> readings = FloorSearch.byWorth(
+                searches.stream().flatMap(search -> search.readings().stream()).toList());
+        Reading best = FloorSearch.beyondChance(readings.get(0), uprights);
         int spare = best.spareLines();
         if (!(best.worth() > 0)) {
             throw new Refusal(Lack.of(lines, stated, best));
@@ -83,12 +102,12 @@ public final class HeightFit {
         }
         double sigma =
                 Math.sqrt((BELIEF * BELIEVED_SIGMA * BELIEVED_SIGMA + best.squares()) / (BELIEF + Math.max(0, spare)));
-        double horizonError = sigma * Math.sqrt(best.fit().horizonVariance());
+        double horizonError = best.horizonErrorMm(sigma);
         if (!(horizonError <= LEAST_SURE_MM)) {
             throw new Refusal(Lack.ofDepth(horizonError, lines.size()));
         }
         for (Reading other : readings) {
-            if (other.worth() > best.worth() - CLEAR_LEAD && isAnother(other, best, sigma)) {
+            if (other.worth() > readings.get(0).worth() - CLEAR_LEAD && isAnother(other, best, sigma)) {
                 throw new Refusal(Lack.ofClarity(best, other, heightM, stated));
             }
         }
@@ -98,8 +117,7 @@ public final class HeightFit {
     /** True if two readings differ by more than their errors. */
     private static boolean isAnother(Reading one, Reading best, double sigma) {
         double apart = Math.abs(one.pencil().horizon() - best.pencil().horizon());
-        double error =
-                sigma * Math.sqrt(one.fit().horizonVariance() + best.fit().horizonVariance());
+        double error = Math.hypot(one.horizonErrorMm(sigma), best.horizonErrorMm(sigma));
         if (apart > 4 * error + 0.5) {
             return true;
         }

@@ -10,6 +10,7 @@ import org.adumbrate.geometry.PathPiece;
 import org.adumbrate.geometry.PieceVisitor;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.Srgb;
+import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.Stroke;
 
 /**
@@ -63,6 +64,19 @@ public final class HeightLines {
         return joined;
     }
 
+    /**
+     * What else a line sheet shows.
+     *
+     * @return the paths of all strokes that are not of the height lines' colour
+     */
+    public static List<VectorPath<SheetPoint>> others(
+            List<Stroke> strokes, Srgb color, Affine<PagePoint, SheetPoint> toSheet) {
+        return strokes.stream()
+                .filter(stroke -> stroke.color().distanceTo(color) > COLOR_TOLERANCE)
+                .map(stroke -> stroke.path().transform(toSheet))
+                .toList();
+    }
+
     /** Drops every piece that lies on a longer one, or on an equal one before it. */
     private static List<HeightLine> withoutRepeats(List<HeightLine> pieces) {
         List<HeightLine> sorted = new ArrayList<>(pieces);
@@ -111,7 +125,7 @@ public final class HeightLines {
         lines.stream().filter(line -> line.heightMm() >= CRUMB_MM).forEach(longer::add);
         List<HeightLine> kept = new ArrayList<>(lines);
         kept.removeIf(line -> line.heightMm() < CRUMB_MM
-                && longer.near(line).stream().noneMatch(other -> other.passesThrough(line)));
+                && longer.near(line).stream().noneMatch(other -> Column.isBeside(other, line)));
         return kept;
     }
 

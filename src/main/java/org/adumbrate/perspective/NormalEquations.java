@@ -28,7 +28,7 @@ final class NormalEquations {
     }
 
     static NormalEquations of(List<Standing> standings, Pencil pencil, PencilFit.Known known) {
-        NormalEquations equations = new NormalEquations(pencil.rises().size(), known.horizon());
+        NormalEquations equations = new NormalEquations(pencil.rises().size(), known.isHorizonKnown());
         for (Standing standing : standings) {
             Level level = pencil.levels().get(standing.level());
             equations.add(standing.line(), level, pencil, known.eye() && level.group() == 0);

@@ -2,6 +2,7 @@ package org.adumbrate.perspective;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The pencil that makes the sum of squared residuals least, by Gauss-Newton steps: orthogonal regression of all floors at
@@ -53,6 +54,11 @@ record PencilFit(Pencil pencil, double horizonVariance, List<Double> riseVarianc
      *
      * @param horizon the horizon
      * @param eye the rise of the first group, that of the floors with stated elevations
+     * @param costOfUnknown what it costs to know none though there are some that might be it, as a logarithm
      */
-    record Known(boolean horizon, boolean eye) {}
+    record Known(Optional<KnownHorizon> horizon, boolean eye, double costOfUnknown) {
+        boolean isHorizonKnown() {
+            return horizon.isPresent();
+        }
+    }
 }

@@ -26,7 +26,9 @@ record Reading(PencilFit fit, List<Standing> standings, Evidence evidence, Penci
 
     /** How much better it explains the lines than chance does, as a logarithm. */
     double worth() {
-        double worth = known.horizon() ? 0 : -evidence.horizonCost(outlandishness());
+        double worth = -known.horizon()
+                .map(KnownHorizon::cost)
+                .orElseGet(() -> known.costOfUnknown() + evidence.horizonCost(outlandishness()));
         for (int group = 0; group < pencil().rises().size(); group++) {
             if (isUsed(group)) {
                 worth += worthOf(group);
@@ -67,7 +69,21 @@ record Reading(PencilFit fit, List<Standing> standings, Evidence evidence, Penci
             return 0;
         }
         boolean someAreStated = pencil().levels().stream().anyMatch(Level::isNamed);
-        return someAreStated && !isStated ? evidence.unstatedFloorCost() : evidence.floorCost();
+        if (isStated) {
+            return evidence.floorCost();
+        }
+        double cost = someAreStated ? evidence.unstatedFloorCost() : evidence.floorCost();
+        return cost + Evidence.storeyCost(toTheNextFloor(group));
+    }
+
+    /** How far a floor lies above or below the nearest other one, in statures; 0 if there is no other. */
+    private double toTheNextFloor(int group) {
+        double rise = pencil().rises().get(group);
+        return pencil().levels().stream()
+                .filter(level -> level.group() != group && isUsed(level.group()))
+                .mapToDouble(level -> Math.abs(pencil().ratio(level) - rise))
+                .min()
+                .orElse(0);
     }
 
     private boolean isStated(int group) {
@@ -85,7 +101,7 @@ record Reading(PencilFit fit, List<Standing> standings, Evidence evidence, Penci
 
     /** Lines beyond what is needed to draw any horizon and floors through them. */
     int spareLines() {
-        int spare = standings.size() - (known.horizon() ? 0 : 1);
+        int spare = standings.size() - (known.isHorizonKnown() ? 0 : 1);
         for (int group = 0; group < pencil().rises().size(); group++) {
             spare -= isUsed(group) && !(known.eye() && isStated(group)) ? 1 : 0;
         }
@@ -102,12 +118,21 @@ record Reading(PencilFit fit, List<Standing> standings, Evidence evidence, Penci
                     .filter(standing -> level(standing).group() != here)
                     .toList();
             boolean isChance =
-                    worthOf(group) < Evidence.choiceCost(kept.size() - others.size(), strays, known.horizon());
+                    worthOf(group) < Evidence.choiceCost(kept.size() - others.size(), strays, known.isHorizonKnown());
             if (!isStated(group) && isChance) {
                 kept = others;
             }
         }
         return kept;
+    }
+
+    /**
+     * The standard error of the horizon, in mm.
+     *
+     * @param sigma how far ends of lines are drawn off, in mm, as a standard deviation
+     */
+    double horizonErrorMm(double sigma) {
+        return known.horizon().map(KnownHorizon::errorMm).orElseGet(() -> sigma * Math.sqrt(fit.horizonVariance()));
     }
 
     /** The sum of squared residuals, in mm². */

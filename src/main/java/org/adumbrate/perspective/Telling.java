@@ -33,7 +33,7 @@ record Telling(Reading reading, double sigma, double heightM) {
                     strays.stream().filter(line -> told.nearest(line) == place).toList();
             floors.add(floor(name, level, on.getOrDefault(level, List.of()), off));
         }
-        double error = sigma * Math.sqrt(reading.fit().horizonVariance());
+        double error = reading.horizonErrorMm(sigma);
         return new FittedHeights(heightM, told.horizon(), error, floors);
     }
 
