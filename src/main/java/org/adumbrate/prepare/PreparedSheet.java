@@ -179,9 +179,16 @@ public record PreparedSheet(
             } catch (InterruptedIOException ended) {
                 throw ended;
             } catch (IOException | Refusal reason) {
-                String key = asked.sheet().figures().isEmpty() ? "passes.depth" : "figures";
-                return linesAlone(asked.sheet(), files, sorted, Optional.of(new Trouble(key, reason)), run);
+                return linesAlone(
+                        asked.sheet(), files, sorted, Optional.of(new Trouble(key(asked.sheet(), reason), reason)), run);
             }
+        }
+
+        private static String key(Sheet sheet, Exception reason) {
+            if (reason instanceof Refusal refusal && !refusal.key().isEmpty()) {
+                return refusal.key();
+            }
+            return sheet.figures().isEmpty() ? "passes.depth" : "figures";
         }
 
         static Drawn linesAlone(Sheet sheet, LineFiles files, SortedLines sorted, Optional<Trouble> trouble, Run run)

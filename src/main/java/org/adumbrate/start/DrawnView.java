@@ -15,6 +15,7 @@ import org.adumbrate.perspective.HeightFit;
 import org.adumbrate.perspective.HeightLine;
 import org.adumbrate.perspective.HeightLines;
 import org.adumbrate.perspective.Stated;
+import org.adumbrate.perspective.VanishingSearch;
 
 /**
  * How the drawing is seen, as far as its lines tell.
@@ -48,7 +49,7 @@ record DrawnView(
             SheetRoles.ColorIn heights, Affine<PagePoint, SheetPoint> toSheet, List<VectorPath<SheetPoint>> drawn) {
         try {
             List<HeightLine> lines = HeightLines.of(heights.sheet().strokes(), heights.color(), toSheet);
-            FittedHeights fitted = HeightFit.of(lines, SUPPOSED_M, Stated.NOTHING);
+            FittedHeights fitted = HeightFit.of(lines, SUPPOSED_M, Stated.NOTHING, VanishingSearch.of(drawn));
             Optional<SheetPoint> central =
                     CentralPoint.of(drawn, fitted.horizonMm()).filter(point -> isOn(point, fitted));
             FittedHeights settled = central.isPresent()

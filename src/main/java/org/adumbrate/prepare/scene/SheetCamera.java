@@ -12,18 +12,24 @@ import org.adumbrate.figure.depth.DepthScale;
 import org.adumbrate.geometry.Length;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.perspective.CameraFit;
+import org.adumbrate.perspective.Contradiction;
+import org.adumbrate.perspective.DepthCheck;
 import org.adumbrate.perspective.DepthFit;
 import org.adumbrate.perspective.DepthReading;
 import org.adumbrate.perspective.FittedCamera;
 import org.adumbrate.perspective.FittedDepth;
 import org.adumbrate.perspective.FittedHeights;
+import org.adumbrate.perspective.FloorCheck;
 import org.adumbrate.perspective.FocalFit;
 import org.adumbrate.perspective.HeightFit;
 import org.adumbrate.perspective.HeightLine;
 import org.adumbrate.perspective.HeightLines;
 import org.adumbrate.perspective.Stated;
 import org.adumbrate.perspective.StatedCamera;
+import org.adumbrate.perspective.VanishingPoint;
+import org.adumbrate.perspective.VanishingSearch;
 import org.adumbrate.perspective.View;
+import org.adumbrate.perspective.ViewCheck;
 import org.adumbrate.prepare.finding.Finding;
 import org.adumbrate.prepare.lines.LaidLines;
 import org.adumbrate.prepare.lines.LineFiles;
@@ -40,12 +46,15 @@ import org.adumbrate.sheetfile.Sheet;
 public final class SheetCamera {
     private static final String CAMERA = "camera";
     private static final String HEIGHTS = "heights";
+    private static final String FLOORS = "floors";
     private static final String DEPTH = "passes.depth";
 
     private final Sheet sheet;
     private final Optional<SheetDepth> depth;
     private final List<HeightLine> lines;
+    private final List<VanishingPoint> meeting;
     private final List<Finding> findings = new ArrayList<>();
+    private final List<Contradiction> contradictions = new ArrayList<>();
     private Optional<String> trouble = Optional.empty();
     private final Optional<FittedHeights> heights;
     private final Optional<DepthScale> range;
@@ -75,6 +84,7 @@ public final class SheetCamera {
                 sheet.camera(),
                 sheet.heights(),
                 List.copyOf(sheet.floors().entrySet()),
+                files.content(),
                 sheet.passes().depth()));
         if (sheet.heights().isPresent()) {
             from.add(run.digest(sheet.heights().get().lines()));
@@ -91,6 +101,7 @@ public final class SheetCamera {
         this.sheet = sheet;
         this.depth = depth;
         this.lines = heightLines(sheet, files);
+        this.meeting = VanishingSearch.of(files.paths());
         this.heights = fitHeights();
         StatedCamera stated = stated();
         Optional<DepthScale> known = sheet.passes().depth().flatMap(SheetCamera::statedRange);
@@ -101,6 +112,10 @@ public final class SheetCamera {
         }
         this.camera = CameraFit.of(stated, files.sheet(), heights);
         camera.messages().forEach(text -> findings.add(new Finding(Finding.Severity.WARNING, CAMERA, text)));
+        known.ifPresent(this::checkRange);
+        if (stated.principal().isPresent()) {
+            camera.view().flatMap(view -> ViewCheck.of(view, meeting)).ifPresent(contradictions::add);
+        }
         this.range = depth.isPresent() && known.isEmpty() ? Optional.of(fitRange()) : known;
     }
 
@@ -116,9 +131,15 @@ public final class SheetCamera {
     /**
      * The view that people are placed in.
      *
-     * @throws Refusal if too little is known; says what is missing
+     * @throws Refusal if too little is known; says what is missing; or if what is stated of the floors cannot be true, so that
+     *     people on them would have the wrong size
      */
     View view() throws Refusal {
+        for (Contradiction one : contradictions) {
+            if (one.isSure() && one.key().startsWith(FLOORS)) {
+                throw new Refusal(one.key(), one.text());
+            }
+        }
         return camera.best().orElseThrow(() -> {
             String reason = trouble.map(text -> text + "; ").orElse("");
             return new Refusal("people cannot be placed: " + reason + String.join("; ", camera.missing()));
@@ -155,6 +176,13 @@ public final class SheetCamera {
         return findings;
     }
 
+    /** Where what is stated and the height lines cannot both be right. */
+    List<Finding> contradictions() {
+        return contradictions.stream()
+                .map(one -> new Finding(Finding.Severity.WARNING, one.key(), one.text(), one.at()))
+                .toList();
+    }
+
     /** Without what is stated of the camera, so that it can be checked; with it where the lines alone do not settle it. */
     private Optional<FittedHeights> fitHeights() {
         if (sheet.heights().isEmpty()) {
@@ -174,16 +202,43 @@ public final class SheetCamera {
                 .map(point -> OptionalDouble.of(point.y()))
                 .orElse(OptionalDouble.empty());
         OptionalDouble eye = optional(sheet.camera().flatMap(Camera::eyeHeight).map(Metres::m));
+        double height = asked.height().m();
+        Optional<FittedHeights> fitted = fit(height, Stated.elevations(elevations));
+        Optional<FittedHeights> alone = fit(height, Stated.NOTHING)
+                .or(() -> horizon.isEmpty() ? Optional.empty() : fit(height, Stated.horizon(horizon.getAsDouble())));
+        alone.ifPresent(told -> contradictions.addAll(FloorCheck.of(told, elevations, eye, fitted)));
+        if (fitted.isPresent()) {
+            return fitted;
+        }
         try {
-            return Optional.of(HeightFit.of(lines, asked.height().m(), Stated.elevations(elevations)));
-        } catch (Refusal alone) {
-            try {
-                return Optional.of(HeightFit.of(lines, asked.height().m(), new Stated(horizon, elevations, eye)));
-            } catch (Refusal together) {
-                trouble = Optional.of(asked.lines() + ": " + together.getMessage());
-                findings.add(new Finding(Finding.Severity.WARNING, HEIGHTS, trouble.get()));
-                return Optional.empty();
-            }
+            return Optional.of(HeightFit.of(lines, height, new Stated(horizon, elevations, eye), meeting));
+        } catch (Refusal together) {
+            trouble = Optional.of(asked.lines() + ": " + together.getMessage());
+            findings.add(new Finding(Finding.Severity.WARNING, HEIGHTS, trouble.get()));
+            return Optional.empty();
+        }
+    }
+
+    private Optional<FittedHeights> fit(double height, Stated stated) {
+        try {
+            return Optional.of(HeightFit.of(lines, height, stated, meeting));
+        } catch (Refusal reason) {
+            return Optional.empty();
+        }
+    }
+
+    private void checkRange(DepthScale known) {
+        Optional<View> view = camera.view();
+        boolean isStated = sheet.camera()
+                .filter(asked -> asked.focal().isPresent() || asked.fieldOfView().isPresent())
+                .isPresent();
+        if (isStated && view.isPresent() && sheet.heights().isPresent()) {
+            DepthCheck.of(
+                            readings(level -> known.near() + level * (known.far() - known.near())),
+                            readings(level -> level),
+                            view.get().focalMm(),
+                            sheet.heights().get().height().m())
+                    .ifPresent(contradictions::add);
         }
     }
 
@@ -267,7 +322,12 @@ public final class SheetCamera {
     /** What the depth pass shows at the feet of the height lines that stand on a floor. */
     private List<DepthReading> readings(Meaning meaning) {
         List<DepthReading> readings = new ArrayList<>();
-        for (HeightLine line : lines) {
+        // a line that stands on no floor may be hidden in part, and be of another height than it seems
+        List<HeightLine> whole = heights.map(fitted -> fitted.floors().stream()
+                        .flatMap(floor -> floor.lines().stream())
+                        .toList())
+                .orElse(lines);
+        for (HeightLine line : whole) {
             SheetPoint foot = line.foot();
             depth.flatMap(pass -> pass.levelAt(foot).stream().boxed().findFirst())
                     .ifPresent(level -> readings.add(new DepthReading(line, meaning.of(level))));

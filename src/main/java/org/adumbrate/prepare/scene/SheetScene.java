@@ -62,13 +62,15 @@ public record SheetScene(
                 && sheet.planting().isEmpty()
                 && sheet.birds().isEmpty();
         if (empty) {
-            return new SheetScene(Entourage.NOBODY, Optional.empty(), camera, depth, map, List.of());
+            return new SheetScene(Entourage.NOBODY, Optional.empty(), camera, depth, map, camera.contradictions());
         }
         View view = camera.view();
         Scene scene = new Scene(files, view, camera.elevations(), map, regions, cut);
         Entourage entourage = Entourage.of(asked, scene, run);
         List<Finding> findings = new ArrayList<>(camera.findings());
+        findings.addAll(camera.contradictions());
         findings.addAll(entourage.findings());
+        camera.heights().ifPresent(heights -> findings.addAll(BesideLines.of(heights, entourage.figures())));
         return new SheetScene(entourage, light(sheet, scene, entourage, findings, run), camera, depth, map, findings);
     }
 
