@@ -94,7 +94,7 @@ public final class HeightFit {
                 searches.stream().flatMap(search -> search.readings().stream()).toList());
         Reading best = FloorSearch.beyondChance(readings.get(0), uprights);
         int spare = best.spareLines();
-        if (!(best.worth() > 0)) {
+        if (!best.isBeyondChance(uprights)) {
             throw new Refusal(Lack.of(lines, stated, best));
         }
         if (best.pencil().rises().size() > Proposal.MOST_FLOORS) {

@@ -108,6 +108,15 @@ record Reading(PencilFit fit, List<Standing> standings, Evidence evidence, Penci
         return spare;
     }
 
+    /** True if lines at random would not do as well, whichever of them were taken for lines on a floor. */
+    boolean isBeyondChance(Uprights lines) {
+        double choice = standings.isEmpty()
+                ? 0
+                : Evidence.choiceCost(
+                        standings.size(), lines.strays(standings).size(), known.isHorizonKnown());
+        return worth() > choice;
+    }
+
     /** The lines on floors that are no accident: without those on a floor that chance may well have made of strays. */
     List<Standing> standingsBeyondChance(Uprights lines) {
         List<Standing> kept = standings;
