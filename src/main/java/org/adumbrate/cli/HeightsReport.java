@@ -10,6 +10,7 @@ import org.adumbrate.json.Json;
 import org.adumbrate.linework.LineSheet;
 import org.adumbrate.perspective.FittedFloor;
 import org.adumbrate.perspective.FittedHeights;
+import org.adumbrate.perspective.FloorDoubts;
 import org.adumbrate.perspective.HeightLine;
 
 /**
@@ -54,6 +55,7 @@ record HeightsReport(LineSheet sheet, FittedHeights fitted, Optional<FigureHeigh
                     stray.foot().y(),
                     stray.heightMm());
         }
+        FloorDoubts.of(fitted).forEach(doubt -> out.printf("  doubtful: %s%n", doubt.text()));
         figure.ifPresent(one -> out.printf(
                 Locale.ROOT,
                 "  a figure of %s m at (%.2f, %.2f) on %s is %.2f mm tall; its head is at y %.2f%n",
@@ -80,7 +82,11 @@ record HeightsReport(LineSheet sheet, FittedHeights fitted, Optional<FigureHeigh
                 "horizonErrorMm", fitted.horizonErrorMm(),
                 "floors", fitted.floors().stream().map(HeightsReport::json).toList(),
                 "outliersMm",
-                        fitted.outliers().stream().map(HeightsReport::json).toList());
+                        fitted.outliers().stream().map(HeightsReport::json).toList(),
+                "doubts",
+                        FloorDoubts.of(fitted).stream()
+                                .map(FloorDoubts.Doubt::text)
+                                .toList());
         figure.ifPresent(one -> {
             result.put("floor", one.floor().name());
             result.put("footMm", json(one.foot()));

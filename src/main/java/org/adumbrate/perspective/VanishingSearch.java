@@ -33,11 +33,8 @@ public final class VanishingSearch {
     private static final int ROUNDS = 8;
     private static final double FARTHEST_MM = 1e5;
 
-    /** The lines of a point explain it e^14 times better than chance: it is one of some thousand crossings that were tried. */
-    private static final double LEAST_WORTH = 14;
-
-    /** What a point could have been otherwise. */
-    private static final int FEWEST_LINES = 4;
+    /** A point could have been anywhere: its place comes from a range that is e^18 times as wide as its lines tell it. */
+    private static final double POINT_COST = 18;
 
     private VanishingSearch() {}
 
@@ -94,11 +91,14 @@ public final class VanishingSearch {
                 }
             }
         }
-        return Optional.ofNullable(best).map(at -> fitted(lines, at)).filter(VanishingSearch::isBeyondChance);
+        return Optional.ofNullable(best)
+                .map(at -> fitted(lines, at))
+                .filter(point -> isBeyondChance(point, lines.size()));
     }
 
-    private static boolean isBeyondChance(VanishingPoint point) {
-        return point.worth() > LEAST_WORTH && point.lines() >= FEWEST_LINES;
+    /** Among many lines some meet by chance. */
+    private static boolean isBeyondChance(VanishingPoint point, int count) {
+        return point.worth() > POINT_COST + Evidence.choiceCost(point.lines(), count - point.lines(), true);
     }
 
     private static double worth(List<RecedingLine> lines, SheetPoint at) {

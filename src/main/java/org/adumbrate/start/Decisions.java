@@ -122,6 +122,13 @@ final class Decisions {
                                 "no one point of the horizon is where lines meet")));
         open.add(
                 new Decision("heights.height", DrawnView.SUPPOSED_M + " m", "a drawing does not tell; it is supposed"));
-        open.add(new Decision("camera.focal", "none", "neither lines nor renders tell it"));
+        open.add(draft.twoPoints()
+                .map(told -> new Decision(
+                        "camera.focal",
+                        String.format(
+                                Locale.ROOT, "%.1f mm, turn %.1f deg", told.focalMm(), Math.toDegrees(told.turn())),
+                        "edges in two directions tell it, if these are at a right angle and the view is centred on the"
+                                + " sheet's middle"))
+                .orElseGet(() -> new Decision("camera.focal", "none", "neither lines nor renders tell it")));
     }
 }

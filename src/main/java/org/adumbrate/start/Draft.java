@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.perspective.FittedDepth;
+import org.adumbrate.perspective.TwoPoints;
 
 /**
  * Everything that was found out about a folder.
@@ -14,7 +15,7 @@ import org.adumbrate.perspective.FittedDepth;
  * @param roles what the line sheets are for
  * @param seen how the drawing is seen
  * @param passes the rasters, placed and looked at
- * @param range of the depth pass, for a normal lens
+ * @param range of the depth pass, for the focal length that the draft states
  * @param unused files that are not used
  */
 record Draft(
@@ -41,8 +42,13 @@ record Draft(
         return all(kind).stream().findFirst();
     }
 
-    /** The focal length of a normal lens, the diagonal of the sheet, in mm. */
-    double normalLensMm() {
-        return Math.hypot(size.widthMm(), size.heightMm());
+    /** The focal length in mm: what two directions of edges tell, or that of a normal lens, the diagonal of the sheet. */
+    double lensMm() {
+        return twoPoints().map(TwoPoints::focalMm).orElseGet(() -> Math.hypot(size.widthMm(), size.heightMm()));
+    }
+
+    /** What two directions of level edges tell, if the principal point lies in the middle of the sheet. */
+    Optional<TwoPoints> twoPoints() {
+        return seen.twoPoints(size.widthMm() / 2);
     }
 }

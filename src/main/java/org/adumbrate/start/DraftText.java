@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.Set;
 import org.adumbrate.fault.Shown;
 import org.adumbrate.geometry.SheetPoint;
@@ -12,6 +13,7 @@ import org.adumbrate.linework.pens.LineRole;
 import org.adumbrate.linework.pens.PenSuggestion;
 import org.adumbrate.perspective.FittedDepth;
 import org.adumbrate.perspective.FittedHeights;
+import org.adumbrate.perspective.FloorDoubts;
 import org.adumbrate.perspective.HeightLine;
 
 /** Writes a draft as a sheet file with comments. */
@@ -161,6 +163,7 @@ final class DraftText {
                 .forEach((floor, elevation) -> row(
                         String.format(Locale.ROOT, "  %s: %.2f m", floor, elevation),
                         fitted.floor(floor).orElseThrow().lines().size() + " height lines stand on it"));
+        FloorDoubts.of(fitted).forEach(doubt -> line("# Doubtful: " + plain(doubt.text()) + "."));
         camera(fitted);
     }
 
@@ -177,7 +180,11 @@ final class DraftText {
                 fitted.floors().get(0).name()));
         String point = central.map(at -> String.format(Locale.ROOT, "principal-point: [%.1f, %.1f]", at.x(), at.y()))
                 .orElse("");
-        String lens = String.format(Locale.ROOT, "focal: %.0f mm", draft.normalLensMm());
+        String lens = String.format(Locale.ROOT, "focal: %.0f mm", draft.lensMm());
+        if (draft.twoPoints().isPresent()) {
+            twoPoints(fitted, lens);
+            return;
+        }
         if (draft.range().isPresent()) {
             row(
                     "camera: { " + (central.isPresent() ? point + ", " : "") + lens + " }",
@@ -190,6 +197,25 @@ final class DraftText {
         line("# computed from the sun's angles need it: " + (draft.range().isPresent() ? "set" : "add")
                 + " focal: MM or" + " field-of-view: DEGREES"
                 + (draft.range().isPresent() ? ", and leave out near and far." : "."));
+    }
+
+    /** A view along neither of two directions of edges: the camera and what it rests on. */
+    private void twoPoints(FittedHeights fitted, String lens) {
+        double middle = draft.size().widthMm() / 2;
+        row(
+                String.format(
+                        Locale.ROOT,
+                        "camera: { principal-point: [%.1f, %.1f], %s, turn: %.1f deg }",
+                        middle,
+                        fitted.horizonMm(),
+                        lens,
+                        Math.toDegrees(draft.twoPoints().orElseThrow().turn())),
+                draft.seen().twoPoints().stream()
+                        .map(point -> String.format(
+                                Locale.ROOT, "%d edges meet at x %.1f mm", point.lines(), point.at().x()))
+                        .collect(Collectors.joining(", ")));
+        line("# That rests on two things which the lines do not tell: that these edges run at a right angle to each other, and");
+        line("# that the view is centred on the middle of the sheet. If it is not, say what principal-point, focal and turn are.");
     }
 
     private void sun() {

@@ -15,33 +15,37 @@ import org.adumbrate.perspective.HeightFit;
 import org.adumbrate.perspective.HeightLine;
 import org.adumbrate.perspective.HeightLines;
 import org.adumbrate.perspective.Stated;
+import org.adumbrate.perspective.TwoPoints;
+import org.adumbrate.perspective.VanishingPoint;
 import org.adumbrate.perspective.VanishingSearch;
+import org.adumbrate.perspective.ViewCheck;
 
 /**
  * How the drawing is seen, as far as its lines tell.
  *
- * @param lines the height lines
+ * @param lines the height lines that stand on floors
  * @param fitted horizon and floors
  * @param central where lines that run away meet, if at one point of the horizon
+ * @param twoPoints where two directions of level edges meet, the one worth most first; empty if there are no two
  * @param trouble why nothing could be fitted, where there are height lines
  */
 record DrawnView(
         List<HeightLine> lines,
         Optional<FittedHeights> fitted,
         Optional<SheetPoint> central,
+        List<VanishingPoint> twoPoints,
         Optional<String> trouble) {
     /** How tall height lines are supposed to be, in metres: a drawing does not tell; common practice for people. */
     static final double SUPPOSED_M = 1.65;
 
-    static final DrawnView NOTHING = new DrawnView(List.of(), Optional.empty(), Optional.empty(), Optional.empty());
+    static final DrawnView NOTHING =
+            new DrawnView(List.of(), Optional.empty(), Optional.empty(), List.of(), Optional.empty());
 
-    /** A point this near to the horizon of the height lines lies on it, in mm or in standard errors. */
-    private static final double ON_HORIZON_MM = 1;
-
-    private static final double ON_HORIZON_ERRORS = 3;
+    /** A second point is that of a second direction if it is worth this share of the first; less is furniture set askew. */
+    private static final double SECOND = 0.25;
 
     /**
-     * Fits horizon and floors to height lines, and then again with the horizon that the lines of the drawing tell better.
+     * Fits horizon and floors to height lines with the help of the points where lines of the drawing meet.
      *
      * @param drawn the lines of the base
      */
@@ -49,22 +53,34 @@ record DrawnView(
             SheetRoles.ColorIn heights, Affine<PagePoint, SheetPoint> toSheet, List<VectorPath<SheetPoint>> drawn) {
         try {
             List<HeightLine> lines = HeightLines.of(heights.sheet().strokes(), heights.color(), toSheet);
-            FittedHeights fitted = HeightFit.of(lines, SUPPOSED_M, Stated.NOTHING, VanishingSearch.of(drawn));
+            List<VanishingPoint> meeting = VanishingSearch.of(drawn);
+            FittedHeights fitted = HeightFit.of(lines, SUPPOSED_M, Stated.NOTHING, meeting);
+            List<VanishingPoint> level = directions(ViewCheck.onHorizon(meeting, fitted.horizonMm()));
             Optional<SheetPoint> central =
-                    CentralPoint.of(drawn, fitted.horizonMm()).filter(point -> isOn(point, fitted));
-            FittedHeights settled = central.isPresent()
-                    ? HeightFit.of(
-                            lines, SUPPOSED_M, Stated.horizon(central.get().y()))
-                    : fitted;
-            return new DrawnView(lines, Optional.of(settled), central, Optional.empty());
+                    level.size() == 1 ? Optional.of(level.get(0).at()) : Optional.empty();
+            // a line that stands on no floor may be hidden in part, and seem smaller and farther off than it is
+            List<HeightLine> standing = fitted.floors().stream()
+                    .flatMap(floor -> floor.lines().stream())
+                    .toList();
+            return new DrawnView(
+                    standing, Optional.of(fitted), central, level.size() > 1 ? level : List.of(), Optional.empty());
         } catch (Refusal reason) {
-            return new DrawnView(List.of(), Optional.empty(), Optional.empty(), Optional.of(reason.getMessage()));
+            return new DrawnView(
+                    List.of(), Optional.empty(), Optional.empty(), List.of(), Optional.of(reason.getMessage()));
         }
     }
 
-    private static boolean isOn(SheetPoint point, FittedHeights fitted) {
-        return Math.abs(point.y() - fitted.horizonMm())
-                <= Math.max(ON_HORIZON_MM, ON_HORIZON_ERRORS * fitted.horizonErrorMm());
+    /** The points of one or two main directions. */
+    private static List<VanishingPoint> directions(List<VanishingPoint> level) {
+        return level.stream()
+                .filter(point -> point.worth() > SECOND * level.get(0).worth())
+                .limit(2)
+                .toList();
+    }
+
+    /** Turn and focal length, if edges in two directions meet at either side of a supposed principal point. */
+    Optional<TwoPoints> twoPoints(double principalX) {
+        return twoPoints.isEmpty() ? Optional.empty() : TwoPoints.of(principalX, twoPoints.get(0), twoPoints.get(1));
     }
 
     /** The floors' elevations in metres, the lowest at 0, to whole centimetres. */

@@ -106,7 +106,7 @@ public final class Start {
     private static Optional<FittedDepth> range(Draft draft) throws IOException {
         Optional<PassFile> depth = draft.best(PassKind.DEPTH);
         return depth.isPresent() && draft.seen().fitted().isPresent()
-                ? DepthRange.of(depth.get(), draft.seen().lines(), draft.normalLensMm())
+                ? DepthRange.of(depth.get(), draft.seen().lines(), draft.lensMm())
                 : Optional.empty();
     }
 }

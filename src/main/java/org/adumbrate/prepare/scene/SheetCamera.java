@@ -20,6 +20,7 @@ import org.adumbrate.perspective.FittedCamera;
 import org.adumbrate.perspective.FittedDepth;
 import org.adumbrate.perspective.FittedHeights;
 import org.adumbrate.perspective.FloorCheck;
+import org.adumbrate.perspective.FloorDoubts;
 import org.adumbrate.perspective.FocalFit;
 import org.adumbrate.perspective.HeightFit;
 import org.adumbrate.perspective.HeightLine;
@@ -207,6 +208,10 @@ public final class SheetCamera {
         Optional<FittedHeights> alone = fit(height, Stated.NOTHING)
                 .or(() -> horizon.isEmpty() ? Optional.empty() : fit(height, Stated.horizon(horizon.getAsDouble())));
         alone.ifPresent(told -> contradictions.addAll(FloorCheck.of(told, elevations, eye, fitted)));
+        if (elevations.isEmpty()) {
+            alone.map(FloorDoubts::of).orElse(List.of()).forEach(doubt -> findings.add(new Finding(
+                    Finding.Severity.NOTE, HEIGHTS, HEIGHTS + ": " + doubt.text(), doubt.at())));
+        }
         if (fitted.isPresent()) {
             return fitted;
         }
