@@ -22,6 +22,7 @@ public final class FloorDoubts {
     private static final double HEADROOM_M = 2;
 
     private static final int FEW_LINES = 2;
+    private static final double ALIKE = 1.03;
 
     private FloorDoubts() {}
 
@@ -49,7 +50,7 @@ public final class FloorDoubts {
             Optional<FittedFloor> next = next(floors, k);
             if (next.isPresent()) {
                 double apart = Math.abs(next.get().eyeHeightM() - floor.eyeHeightM());
-                boolean isFew = floor.lines().size() <= FEW_LINES;
+                boolean isFew = floor.lines().size() <= FEW_LINES && areAlike(floor.lines());
                 boolean isFar = apart > FARTHEST_M
                         && floor.lines().size() <= next.get().lines().size();
                 if (isFar || (isFew && apart > STEPS_M && apart < HEADROOM_M)) {
@@ -58,6 +59,13 @@ public final class FloorDoubts {
             }
         }
         return doubts;
+    }
+
+    /** Lines of one length stand at one distance, and are hidden alike by what stands there. */
+    private static boolean areAlike(List<HeightLine> lines) {
+        double least = lines.stream().mapToDouble(HeightLine::heightMm).min().orElse(0);
+        double most = lines.stream().mapToDouble(HeightLine::heightMm).max().orElse(0);
+        return most <= ALIKE * least;
     }
 
     private static Optional<FittedFloor> next(List<FittedFloor> floors, int k) {

@@ -21,6 +21,7 @@ class FloorDoubtsTest {
 
     @Test
     void storeysAndStepsAreNoneToDoubt() {
+        assertThat(doubts(floor("a", 0, 14, 16, 19), floor("terrace", 0.75, 14, 16))).isEmpty();
         assertThat(doubts(floor("a", 0, 14, 16), floor("b", 0.15, 14, 16), floor("c", 3.35, 14, 16)))
                 .isEmpty();
         assertThat(doubts(floor("a", 0, 14, 16))).isEmpty();
@@ -33,7 +34,7 @@ class FloorDoubtsTest {
 
     @Test
     void aFloorThatTwoLinesMakeBetweenTwoStoreysIsDoubted() {
-        assertThat(doubts(floor("a", 0, 14, 16, 19), floor("b", 0.8, 14, 16), floor("c", 3.35, 14, 16, 19)))
+        assertThat(doubts(floor("a", 0, 14, 16, 19), floor("b", 0.8, 15, 15.2), floor("c", 3.35, 14, 16, 19)))
                 .singleElement()
                 .satisfies(doubt -> {
                     assertThat(doubt.floor().name()).isEqualTo("b");

@@ -48,7 +48,7 @@ final class Directions {
         if (across <= SLACK * down && down > 0) {
             uprightMm += down;
             if (single) {
-                uprights.add(new Upright(Math.max(piece.y0(), piece.y3()), down));
+                uprights.add(new Upright((piece.x0() + piece.x3()) / 2, Math.max(piece.y0(), piece.y3()), down));
             }
         }
         levelMm += down <= SLACK * across ? across : 0;

@@ -18,10 +18,24 @@ final class Horizon {
     /** The share of uprights whose ratio must be that of another. */
     private static final double AGREE = 0.6;
 
+    /** How wide gaps within an upright may be: none, those of exporters, those behind rails. */
+    private static final List<Double> GAPS_MM = List.of(0.0, 2.0, 25.0);
+
     private Horizon() {}
 
-    /** The y of the horizon that most pairs of uprights can share, if it explains enough of them. */
+    /**
+     * The y of the horizon that most pairs of uprights can share, if it explains enough of them: as they are, or broken by
+     * exporters, or hidden in the middle.
+     */
     static OptionalDouble of(List<Upright> uprights) {
+        return GAPS_MM.stream()
+                .map(gap -> ofWhole(gap == 0 ? uprights : Upright.joined(uprights, gap)))
+                .filter(OptionalDouble::isPresent)
+                .findFirst()
+                .orElse(OptionalDouble.empty());
+    }
+
+    private static OptionalDouble ofWhole(List<Upright> uprights) {
         int count = uprights.size();
         if (count < FEWEST || count > MOST) {
             return OptionalDouble.empty();

@@ -68,7 +68,7 @@ final class StrokeClues {
     }
 
     private void heightLines(ColorLook look) {
-        if (look.uprights().size() >= NEARLY_ALL * look.strokes()) {
+        if (look.uprightShare() >= NEARLY_ALL) {
             Horizon.of(look.uprights())
                     .ifPresent(y -> clues.put(
                             look.color(),
