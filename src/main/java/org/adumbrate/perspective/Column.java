@@ -3,6 +3,9 @@ package org.adumbrate.perspective;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /**
  * The pieces that stand one above the other at one place across the sheet: one line in pieces, or several lines whose floors
@@ -22,7 +25,8 @@ record Column(List<HeightLine> pieces) {
 
     Column {
         pieces = pieces.stream()
-                .sorted(Comparator.comparingDouble((HeightLine piece) -> piece.head().y())
+                .sorted(Comparator.comparingDouble(
+                                (HeightLine piece) -> piece.head().y())
                         .thenComparingDouble(piece -> piece.foot().y()))
                 .toList();
     }
@@ -70,7 +74,8 @@ record Column(List<HeightLine> pieces) {
             HeightLine below = joined.remove(nearest + 1);
             HeightLine above = joined.get(nearest);
             joined.set(
-                    nearest, new HeightLine(below.foot().y() > above.foot().y() ? below.foot() : above.foot(), above.head()));
+                    nearest,
+                    new HeightLine(below.foot().y() > above.foot().y() ? below.foot() : above.foot(), above.head()));
             column = new Column(joined);
         }
         return column;
@@ -104,7 +109,7 @@ record Column(List<HeightLine> pieces) {
         }
         HeightLine whole = new HeightLine(below.foot(), above.head());
         long members = 1L << top;
-        double cost = partingAbove(above) + partingBelow(below);
+        double cost = partingAbove(top) + partingBelow(bottom);
         HeightLine last = above;
         for (int k = top + 1; k <= bottom && cost <= most; k++) {
             HeightLine piece = pieces.get(k);
@@ -123,26 +128,24 @@ record Column(List<HeightLine> pieces) {
         return below.head().y() >= above.foot().y() - Gap.OVERLAP_MM;
     }
 
-    private double partingAbove(HeightLine piece) {
-        return pieces.stream()
-                .filter(other -> other != piece && follows(piece, other))
-                .mapToDouble(other -> piece.head().y() - other.foot().y())
-                .min()
-                .stream()
-                .map(Gap::parting)
-                .findFirst()
-                .orElse(0);
+    private double partingAbove(int k) {
+        HeightLine piece = pieces.get(k);
+        return parting(IntStream.range(0, pieces.size())
+                .filter(other -> other != k && follows(piece, pieces.get(other)))
+                .mapToDouble(other -> piece.head().y() - pieces.get(other).foot().y()));
     }
 
-    private double partingBelow(HeightLine piece) {
-        return pieces.stream()
-                .filter(other -> other != piece && follows(other, piece))
-                .mapToDouble(other -> other.head().y() - piece.foot().y())
-                .min()
-                .stream()
-                .map(Gap::parting)
-                .findFirst()
-                .orElse(0);
+    private double partingBelow(int k) {
+        HeightLine piece = pieces.get(k);
+        return parting(IntStream.range(0, pieces.size())
+                .filter(other -> other != k && follows(pieces.get(other), piece))
+                .mapToDouble(other -> pieces.get(other).head().y() - piece.foot().y()));
+    }
+
+    /** What it costs to take a piece for the end of a line, by the gaps to the pieces beyond it. */
+    private static double parting(DoubleStream gaps) {
+        OptionalDouble nearest = gaps.min();
+        return nearest.isPresent() ? Gap.parting(nearest.getAsDouble()) : 0;
     }
 
     /** The pieces that are left, those joined that are rather one line than two. */

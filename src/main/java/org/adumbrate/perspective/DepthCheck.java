@@ -62,7 +62,10 @@ public final class DepthCheck {
         try {
             FittedDepth fitted = DepthFit.of(levels, focalMm, heightM);
             return String.format(
-                    Locale.ROOT, "by the lines it reaches from near %.2f m to far %.2f m", fitted.nearM(), fitted.farM());
+                    Locale.ROOT,
+                    "by the lines it reaches from near %.2f m to far %.2f m",
+                    fitted.nearM(),
+                    fitted.farM());
         } catch (Refusal reason) {
             return "put near and far right";
         }

@@ -134,7 +134,8 @@ public final class FloorCheck {
                                         Locale.ROOT,
                                         "%s %.2f m under the eye instead of %.2f m",
                                         scaled.rungs().get(floor),
-                                        scaled.eyeM() - elevations.get(scaled.rungs().get(floor)),
+                                        scaled.eyeM()
+                                                - elevations.get(scaled.rungs().get(floor)),
                                         floor.eyeHeightM()))
                                 .collect(Collectors.joining(", "))),
                 feet(floors),
@@ -149,7 +150,10 @@ public final class FloorCheck {
         double lowest = floors.get(0).eyeHeightM();
         String told = floors.stream()
                 .map(floor -> String.format(
-                        Locale.ROOT, "%.2f m (%s)", lowest - floor.eyeHeightM(), place(floor.lines().get(0))))
+                        Locale.ROOT,
+                        "%.2f m (%s)",
+                        lowest - floor.eyeHeightM(),
+                        place(floor.lines().get(0))))
                 .collect(Collectors.joining(", "));
         String said = names.stream()
                 .map(name -> String.format(Locale.ROOT, "%s at %.2f m", name, elevations.get(name)))
@@ -159,7 +163,10 @@ public final class FloorCheck {
                 "floors says " + said + ", but the lines of " + heightM() + " stand on floors at " + told
                         + " above the lowest of them; put the elevations right, or heights.height",
                 feet(floors),
-                floors.stream().filter(floor -> floor.lines().size() >= SURE_LINES).count() > 1);
+                floors.stream()
+                                .filter(floor -> floor.lines().size() >= SURE_LINES)
+                                .count()
+                        > 1);
     }
 
     /** Floors of lines that are none of the stated, each with the stated one that it seems to be. */
@@ -237,7 +244,8 @@ public final class FloorCheck {
                 .map(line -> "(" + place(line) + ")")
                 .collect(Collectors.joining(", "));
         int count = floor.lines().size();
-        return (count == 1 ? "height line at " : count + " height lines at ") + places
+        return (count == 1 ? "height line at " : count + " height lines at ")
+                + places
                 + (count > MOST_PLACES ? " ..." : "");
     }
 

@@ -90,7 +90,10 @@ public final class FloorDoubts {
                 isFar ? "farther than floors lie apart" : "too much for steps and too little for a storey",
                 floor.lines().stream()
                         .map(line -> String.format(
-                                Locale.ROOT, "(%.1f, %.1f)", line.foot().x(), line.foot().y()))
+                                Locale.ROOT,
+                                "(%.1f, %.1f)",
+                                line.foot().x(),
+                                line.foot().y()))
                         .collect(Collectors.joining(", ")));
     }
 }

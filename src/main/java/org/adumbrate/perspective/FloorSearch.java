@@ -39,7 +39,11 @@ final class FloorSearch {
      * @param rise the eye's height above elevation 0 in statures, if it is known
      * @param costOfUnknown what it costs not to know the horizon though there are some that might be it
      */
-    FloorSearch(Uprights lines, List<Level> ladder, Optional<KnownHorizon> horizon, Optional<Double> rise,
+    FloorSearch(
+            Uprights lines,
+            List<Level> ladder,
+            Optional<KnownHorizon> horizon,
+            Optional<Double> rise,
             double costOfUnknown) {
         this.lines = lines;
         few = thinned(lines.likely());
@@ -110,7 +114,9 @@ final class FloorSearch {
         double best = Double.NEGATIVE_INFINITY;
         for (Pencil pencil : proposal.at(at, rises(proposal, at, 1))) {
             PencilFit unfitted = new PencilFit(pencil, 0, List.of());
-            best = Math.max(best, Reading.of(lines.among(few), unfitted, evidence, known).worth());
+            best = Math.max(
+                    best,
+                    Reading.of(lines.among(few), unfitted, evidence, known).worth());
         }
         return best;
     }
@@ -158,7 +164,8 @@ final class FloorSearch {
                 for (Level a : floors) {
                     for (Level b : floors) {
                         if (share == 1 || order.nextDouble() < share) {
-                            horizonOf(some.get(i).line(), a, some.get(j).line(), b).ifPresent(horizons::add);
+                            horizonOf(some.get(i).line(), a, some.get(j).line(), b)
+                                    .ifPresent(horizons::add);
                         }
                     }
                 }

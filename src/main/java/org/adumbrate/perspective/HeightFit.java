@@ -75,8 +75,8 @@ public final class HeightFit {
      * @param meeting where lines of the drawing meet; whether one of these points lies on the horizon, the height lines tell
      * @throws Refusal if the lines do not settle it; says what is missing
      */
-    public static FittedHeights of(
-            List<HeightLine> lines, double heightM, Stated stated, List<VanishingPoint> meeting) throws Refusal {
+    public static FittedHeights of(List<HeightLine> lines, double heightM, Stated stated, List<VanishingPoint> meeting)
+            throws Refusal {
         if (!(heightM > 0 && Double.isFinite(heightM))) {
             throw new IllegalArgumentException("height lines must have a height above zero, not " + heightM);
         }

@@ -33,7 +33,8 @@ record KnownHorizon(double mm, double errorMm, double cost) {
 
     /** What it costs to take none of the points where lines of a drawing meet for one on the horizon, as a logarithm. */
     static double costOfNone(List<KnownHorizon> horizons) {
-        double some = horizons.stream().mapToDouble(one -> Math.exp(-one.cost())).sum();
+        double some =
+                horizons.stream().mapToDouble(one -> Math.exp(-one.cost())).sum();
         return horizons.isEmpty() ? 0 : -Math.log(1 - some);
     }
 

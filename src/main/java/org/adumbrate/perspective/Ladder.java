@@ -51,8 +51,7 @@ record Ladder(double eyeM, double scale, Map<FittedFloor, String> rungs, double 
     }
 
     private static double allowed(FittedFloor floor) {
-        return Math.max(
-                LEAST_M, Math.max(SURE * floor.eyeHeightErrorM(), SHARE * Math.abs(floor.eyeHeightM())));
+        return Math.max(LEAST_M, Math.max(SURE * floor.eyeHeightErrorM(), SHARE * Math.abs(floor.eyeHeightM())));
     }
 
     /** The stated floor whose elevation is nearest. */
@@ -76,8 +75,8 @@ record Ladder(double eyeM, double scale, Map<FittedFloor, String> rungs, double 
                 all.add(at(elevation + scale * floor.eyeHeightM(), scale, floors, elevationsM));
             }
         }
-        Comparator<Ladder> byWorth = Comparator.comparingDouble(
-                ladder -> ladder.worth() + (ladder.agreesWith(eyeM) ? EYE_IN_LINES : 0));
+        Comparator<Ladder> byWorth =
+                Comparator.comparingDouble(ladder -> ladder.worth() + (ladder.agreesWith(eyeM) ? EYE_IN_LINES : 0));
         all.sort(byWorth.reversed());
         return all;
     }

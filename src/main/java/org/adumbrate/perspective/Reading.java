@@ -112,8 +112,7 @@ record Reading(PencilFit fit, List<Standing> standings, Evidence evidence, Penci
     boolean isBeyondChance(Uprights lines) {
         double choice = standings.isEmpty()
                 ? 0
-                : Evidence.choiceCost(
-                        standings.size(), lines.strays(standings).size(), known.isHorizonKnown());
+                : Evidence.choiceCost(standings.size(), lines.strays(standings).size(), known.isHorizonKnown());
         return worth() > choice;
     }
 

@@ -25,7 +25,9 @@ record Uprights(List<Column> columns, List<Run> runs, List<Run> likely) {
             runs.addAll(columns.get(k).runs(k, MOST_COST));
         }
         return new Uprights(
-                columns, runs, runs.stream().filter(run -> run.cost() <= LIKELY_COST).toList());
+                columns,
+                runs,
+                runs.stream().filter(run -> run.cost() <= LIKELY_COST).toList());
     }
 
     /** The same with fewer things that may be a line. */
@@ -42,13 +44,16 @@ record Uprights(List<Column> columns, List<Run> runs, List<Run> likely) {
 
     private static double worth(Run run, Pencil pencil, Evidence evidence) {
         int level = pencil.nearest(run.line());
-        return level < 0 ? 0 : evidence.of(pencil.residual(run.line(), pencil.levels().get(level))) - run.cost();
+        return level < 0
+                ? 0
+                : evidence.of(pencil.residual(run.line(), pencil.levels().get(level))) - run.cost();
     }
 
     /** The lines on no floor, as whole as their pieces suggest. */
     List<HeightLine> strays(List<Standing> standings) {
         long[] taken = new long[columns.size()];
-        standings.forEach(standing -> taken[standing.run().column()] |= standing.run().pieces());
+        standings.forEach(
+                standing -> taken[standing.run().column()] |= standing.run().pieces());
         List<HeightLine> strays = new ArrayList<>();
         for (int k = 0; k < taken.length; k++) {
             strays.addAll(columns.get(k).rest(taken[k]));

@@ -31,8 +31,7 @@ public final class ViewCheck {
     public static List<VanishingPoint> onHorizon(List<VanishingPoint> meeting, double horizonMm) {
         return meeting.stream()
                 .filter(point -> point.yErrorMm() <= WORST_MM
-                        && Math.abs(point.at().y() - horizonMm)
-                                <= Math.max(ON_HORIZON_MM, SURE * point.yErrorMm()))
+                        && Math.abs(point.at().y() - horizonMm) <= Math.max(ON_HORIZON_MM, SURE * point.yErrorMm()))
                 .sorted(Comparator.comparingDouble(VanishingPoint::worth).reversed())
                 .toList();
     }
@@ -50,11 +49,13 @@ public final class ViewCheck {
         VanishingPoint most = level.get(0);
         double direction = direction(view, most);
         // the axis that needs the smaller turn
-        double turn = Math.abs(direction) <= Math.PI / 4 ? -direction : Math.copySign(Math.PI / 2, direction) - direction;
+        double turn =
+                Math.abs(direction) <= Math.PI / 4 ? -direction : Math.copySign(Math.PI / 2, direction) - direction;
         List<String> ways = new ArrayList<>();
         ways.add(String.format(Locale.ROOT, "a turn of %.1f deg", Math.toDegrees(turn)));
         if (Math.abs(view.turn()) < ONE_DIRECTION) {
-            ways.add(String.format(Locale.ROOT, "a principal-point at x %.1f mm", most.at().x()));
+            ways.add(String.format(
+                    Locale.ROOT, "a principal-point at x %.1f mm", most.at().x()));
         } else {
             level.stream()
                     .skip(1)

@@ -180,7 +180,11 @@ public record PreparedSheet(
                 throw ended;
             } catch (IOException | Refusal reason) {
                 return linesAlone(
-                        asked.sheet(), files, sorted, Optional.of(new Trouble(key(asked.sheet(), reason), reason)), run);
+                        asked.sheet(),
+                        files,
+                        sorted,
+                        Optional.of(new Trouble(key(asked.sheet(), reason), reason)),
+                        run);
             }
         }
 

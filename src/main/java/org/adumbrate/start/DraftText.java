@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.adumbrate.fault.Shown;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.linework.pens.LineRole;
@@ -212,10 +212,15 @@ final class DraftText {
                         Math.toDegrees(draft.twoPoints().orElseThrow().turn())),
                 draft.seen().twoPoints().stream()
                         .map(point -> String.format(
-                                Locale.ROOT, "%d edges meet at x %.1f mm", point.lines(), point.at().x()))
+                                Locale.ROOT,
+                                "%d edges meet at x %.1f mm",
+                                point.lines(),
+                                point.at().x()))
                         .collect(Collectors.joining(", ")));
-        line("# That rests on two things which the lines do not tell: that these edges run at a right angle to each other, and");
-        line("# that the view is centred on the middle of the sheet. If it is not, say what principal-point, focal and turn are.");
+        line(
+                "# That rests on two things which the lines do not tell: that these edges run at a right angle to each other, and");
+        line(
+                "# that the view is centred on the middle of the sheet. If it is not, say what principal-point, focal and turn are.");
     }
 
     private void sun() {

@@ -47,9 +47,7 @@ class WrongStatementsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
                     upper: 3.35                | upper: 4.35             | says 4.35 m    | stand at 3.35 m
                     upper: 3.35                | upper: 2.35             | says 2.35 m    | stand at 3.35 m
                     upper: 3.35                | upper: 3.85             | says 3.85 m    | stand at 3.35 m
@@ -75,9 +73,7 @@ class WrongStatementsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
                     far: 45 m   | far: 60 m    | m to far 4
                     near: 12 m  | near: 18 m   | near 1
                     focal: 260  | focal: 325   | at a focal length of 325.0 mm

@@ -57,8 +57,7 @@ class BrokenHeightsPropertyTest {
         for (int k = 0; k < whole.floors().size(); k++) {
             FittedFloor one = whole.floors().get(k);
             FittedFloor other = inPieces.floors().get(k);
-            assertThat(Math.abs(one.eyeHeightM() - other.eyeHeightM()))
-                    .isLessThan(0.02 + 3 * one.eyeHeightErrorM());
+            assertThat(Math.abs(one.eyeHeightM() - other.eyeHeightM())).isLessThan(0.02 + 3 * one.eyeHeightErrorM());
         }
     }
 
@@ -76,8 +75,7 @@ class BrokenHeightsPropertyTest {
         FittedHeights fitted = HeightFit.of(lines, DrawnHeights.HEIGHT, Stated.NOTHING);
         assertThat(fitted.floors()).hasSize(3).allSatisfy(floor -> assertThat(floor.lines())
                 .hasSize(4));
-        FittedHeights inPieces =
-                HeightFit.of(broken(lines, new Random(5)), DrawnHeights.HEIGHT, Stated.NOTHING);
+        FittedHeights inPieces = HeightFit.of(broken(lines, new Random(5)), DrawnHeights.HEIGHT, Stated.NOTHING);
         assertThat(inPieces.floors()).hasSize(3).allSatisfy(floor -> assertThat(floor.lines())
                 .hasSize(4));
     }

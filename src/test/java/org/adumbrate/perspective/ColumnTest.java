@@ -18,8 +18,8 @@ class ColumnTest {
 
     private static double cost(List<Run> runs, double foot, double head) {
         return runs.stream()
-                .filter(run -> run.line().foot().y() == foot
-                        && run.line().head().y() == head)
+                .filter(run ->
+                        run.line().foot().y() == foot && run.line().head().y() == head)
                 .mapToDouble(Run::cost)
                 .findFirst()
                 .orElse(Double.POSITIVE_INFINITY);

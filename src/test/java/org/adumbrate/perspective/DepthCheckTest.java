@@ -46,6 +46,7 @@ class DepthCheckTest {
     @Test
     void oneLineSaysNothing() {
         DepthReading reading = new DepthReading(HeightLinesOnFloors.line(VIEW, 1, 15, 0), 30);
-        assertThat(DepthCheck.of(List.of(reading), List.of(), 260, DrawnHeights.HEIGHT)).isEmpty();
+        assertThat(DepthCheck.of(List.of(reading), List.of(), 260, DrawnHeights.HEIGHT))
+                .isEmpty();
     }
 }

@@ -39,22 +39,19 @@ class FloorCheckTest {
     @Test
     void oneFloorStatedAMetreOffIsToldWithBothFigures() throws Refusal {
         Map<String, Double> wrong = Map.of("yard", 0.0, "mezzanine", 2.1, "upper", 4.35);
-        assertThat(check(1.65, wrong, OptionalDouble.empty()))
-                .singleElement()
-                .satisfies(told -> {
-                    assertThat(told.key()).isEqualTo("floors.upper");
-                    assertThat(told.text()).contains("says 4.35 m").contains("at 3.35 m");
-                    assertThat(told.at()).hasSize(3);
-                    assertThat(told.isSure()).isTrue();
-                });
+        assertThat(check(1.65, wrong, OptionalDouble.empty())).singleElement().satisfies(told -> {
+            assertThat(told.key()).isEqualTo("floors.upper");
+            assertThat(told.text()).contains("says 4.35 m").contains("at 3.35 m");
+            assertThat(told.at()).hasSize(3);
+            assertThat(told.isSure()).isTrue();
+        });
     }
 
     @Test
     void theFloorsOrderTellsWhichIsMeant() throws Refusal {
         Map<String, Double> wrong = Map.of("yard", -1.0, "mezzanine", 2.1, "upper", 3.35, "landing", 0.5, "roof", 6.0);
-        assertThat(check(1.65, wrong, OptionalDouble.empty()))
-                .singleElement()
-                .satisfies(told -> assertThat(told.key()).isIn("floors.yard", "floors.landing"));
+        assertThat(check(1.65, wrong, OptionalDouble.empty())).singleElement().satisfies(told -> assertThat(told.key())
+                .isIn("floors.yard", "floors.landing"));
     }
 
     @Test
@@ -75,8 +72,10 @@ class FloorCheckTest {
         Map<String, Double> wrong = Map.of("yard", 0.0, "upper", 4.35);
         assertThat(FloorCheck.of(alone, wrong, OptionalDouble.empty(), Optional.empty()))
                 .singleElement()
-                .satisfies(told ->
-                        assertThat(told.text()).contains("upper at 4.35 m").contains("3.35 m (") .contains("heights.height"));
+                .satisfies(told -> assertThat(told.text())
+                        .contains("upper at 4.35 m")
+                        .contains("3.35 m (")
+                        .contains("heights.height"));
     }
 
     @Test

@@ -21,7 +21,8 @@ class FloorDoubtsTest {
 
     @Test
     void storeysAndStepsAreNoneToDoubt() {
-        assertThat(doubts(floor("a", 0, 14, 16, 19), floor("terrace", 0.75, 14, 16))).isEmpty();
+        assertThat(doubts(floor("a", 0, 14, 16, 19), floor("terrace", 0.75, 14, 16)))
+                .isEmpty();
         assertThat(doubts(floor("a", 0, 14, 16), floor("b", 0.15, 14, 16), floor("c", 3.35, 14, 16)))
                 .isEmpty();
         assertThat(doubts(floor("a", 0, 14, 16))).isEmpty();

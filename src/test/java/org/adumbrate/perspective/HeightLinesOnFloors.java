@@ -12,7 +12,8 @@ final class HeightLinesOnFloors {
     static HeightLine line(View view, double x, double depth, double elevation) {
         return new HeightLine(
                 view.project(new ModelPoint(x, depth, elevation)).orElseThrow(),
-                view.project(new ModelPoint(x, depth, elevation + DrawnHeights.HEIGHT)).orElseThrow());
+                view.project(new ModelPoint(x, depth, elevation + DrawnHeights.HEIGHT))
+                        .orElseThrow());
     }
 
     /** Lines on one floor, side by side at depths. */

@@ -20,16 +20,19 @@ class VanishingSearchTest {
 
     @Property(tries = 25, seed = "20260103")
     void aOnePointViewMeetsAtThePrincipalPoint(
-            @ForAll @IntRange(min = 1, max = 10_000) int seed, @ForAll @DoubleRange(min = 180, max = 400) double focal) {
+            @ForAll @IntRange(min = 1, max = 10_000) int seed,
+            @ForAll @DoubleRange(min = 180, max = 400) double focal) {
         View view = new View(focal, PRINCIPAL, 1.55, 0);
         List<VanishingPoint> found = VanishingSearch.of(new DrawnEdges(seed, view).draw(300));
-        assertThat(found.get(0).at().distanceTo(PRINCIPAL)).isLessThan(0.1 + 4 * found.get(0).yErrorMm());
+        assertThat(found.get(0).at().distanceTo(PRINCIPAL))
+                .isLessThan(0.1 + 4 * found.get(0).yErrorMm());
         assertThat(ViewCheck.of(view, found)).isEmpty();
     }
 
     @Property(tries = 25, seed = "20260104")
     void aTwoPointViewTellsTurnAndFocalLength(
-            @ForAll @IntRange(min = 1, max = 10_000) int seed, @ForAll @DoubleRange(min = 20, max = 70) double turnDeg) {
+            @ForAll @IntRange(min = 1, max = 10_000) int seed,
+            @ForAll @DoubleRange(min = 20, max = 70) double turnDeg) {
         View view = new View(300, PRINCIPAL, 1.55, Math.toRadians(turnDeg));
         List<VanishingPoint> found = VanishingSearch.of(new DrawnEdges(seed, view).draw(300));
         List<VanishingPoint> level = ViewCheck.onHorizon(found, PRINCIPAL.y());
@@ -37,7 +40,8 @@ class VanishingSearchTest {
         TwoPoints told = TwoPoints.of(PRINCIPAL.x(), level.get(0), level.get(1)).orElseThrow();
         assertThat(told.focalMm()).isCloseTo(300, within(3.0));
         double turn = Math.toDegrees(told.turn());
-        assertThat(Math.min(Math.abs(turn - turnDeg), Math.abs(turn + 90 - turnDeg))).isLessThan(0.5);
+        assertThat(Math.min(Math.abs(turn - turnDeg), Math.abs(turn + 90 - turnDeg)))
+                .isLessThan(0.5);
         assertThat(ViewCheck.of(view, found)).isEmpty();
     }
 

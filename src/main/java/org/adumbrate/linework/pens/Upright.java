@@ -16,7 +16,8 @@ record Upright(double x, double footY, double height) {
         List<Upright> joined = new ArrayList<>();
         for (int from = 0, to; from < fromTheLeft.size(); from = to) {
             to = from + 1;
-            while (to < fromTheLeft.size() && fromTheLeft.get(to).x() - fromTheLeft.get(to - 1).x() <= ACROSS_MM) {
+            while (to < fromTheLeft.size()
+                    && fromTheLeft.get(to).x() - fromTheLeft.get(to - 1).x() <= ACROSS_MM) {
                 to++;
             }
             List<Upright> column = new ArrayList<>(fromTheLeft.subList(from, to));

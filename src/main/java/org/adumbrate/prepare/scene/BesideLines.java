@@ -51,12 +51,14 @@ final class BesideLines {
         }
         Beside nearest = all.get(0);
         boolean isOnThatFloor = all.stream()
-                .anyMatch(one -> one.floor().name().equals(item.floor())
-                        && one.apartMm() <= OWN_FARTHER * nearest.apartMm());
+                .anyMatch(one ->
+                        one.floor().name().equals(item.floor()) && one.apartMm() <= OWN_FARTHER * nearest.apartMm());
         double drawn = item.figure().spot().mmPerMetre();
         double told = nearest.line().heightMm() / heights.heightM();
         boolean isOtherSize = Math.max(drawn / told, told / drawn) > OTHER_SIZE;
-        if (isOnThatFloor || !isOtherSize || nearest.apartMm() > BESIDE * nearest.line().heightMm()) {
+        if (isOnThatFloor
+                || !isOtherSize
+                || nearest.apartMm() > BESIDE * nearest.line().heightMm()) {
             return Optional.empty();
         }
         double stature = item.figure().stance().statureM();

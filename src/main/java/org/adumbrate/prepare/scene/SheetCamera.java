@@ -209,8 +209,10 @@ public final class SheetCamera {
                 .or(() -> horizon.isEmpty() ? Optional.empty() : fit(height, Stated.horizon(horizon.getAsDouble())));
         alone.ifPresent(told -> contradictions.addAll(FloorCheck.of(told, elevations, eye, fitted)));
         if (elevations.isEmpty()) {
-            alone.map(FloorDoubts::of).orElse(List.of()).forEach(doubt -> findings.add(new Finding(
-                    Finding.Severity.NOTE, HEIGHTS, HEIGHTS + ": " + doubt.text(), doubt.at())));
+            alone.map(FloorDoubts::of)
+                    .orElse(List.of())
+                    .forEach(doubt -> findings.add(
+                            new Finding(Finding.Severity.NOTE, HEIGHTS, HEIGHTS + ": " + doubt.text(), doubt.at())));
         }
         if (fitted.isPresent()) {
             return fitted;
@@ -235,7 +237,8 @@ public final class SheetCamera {
     private void checkRange(DepthScale known) {
         Optional<View> view = camera.view();
         boolean isStated = sheet.camera()
-                .filter(asked -> asked.focal().isPresent() || asked.fieldOfView().isPresent())
+                .filter(asked ->
+                        asked.focal().isPresent() || asked.fieldOfView().isPresent())
                 .isPresent();
         if (isStated && view.isPresent() && sheet.heights().isPresent()) {
             DepthCheck.of(
