@@ -132,14 +132,16 @@ record Column(List<HeightLine> pieces) {
         HeightLine piece = pieces.get(k);
         return parting(IntStream.range(0, pieces.size())
                 .filter(other -> other != k && follows(piece, pieces.get(other)))
-                .mapToDouble(other -> piece.head().y() - pieces.get(other).foot().y()));
+                .mapToDouble(
+                        other -> piece.head().y() - pieces.get(other).foot().y()));
     }
 
     private double partingBelow(int k) {
         HeightLine piece = pieces.get(k);
         return parting(IntStream.range(0, pieces.size())
                 .filter(other -> other != k && follows(pieces.get(other), piece))
-                .mapToDouble(other -> pieces.get(other).head().y() - piece.foot().y()));
+                .mapToDouble(
+                        other -> pieces.get(other).head().y() - piece.foot().y()));
     }
 
     /** What it costs to take a piece for the end of a line, by the gaps to the pieces beyond it. */

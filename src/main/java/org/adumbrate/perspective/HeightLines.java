@@ -125,7 +125,7 @@ public final class HeightLines {
         lines.stream().filter(line -> line.heightMm() >= CRUMB_MM).forEach(longer::add);
         List<HeightLine> kept = new ArrayList<>(lines);
         kept.removeIf(line -> line.heightMm() < CRUMB_MM
-                && longer.near(line).stream().noneMatch(other -> Column.isBeside(other, line)));
+                && longer.near(line).stream().noneMatch(other -> Column.isBeside(line, other)));
         return kept;
     }
 
