@@ -114,7 +114,7 @@ final class GapClosing {
     }
 
     private Segment lengthened(LineEnd end, Meeting meeting) {
-        return new Segment(graph.xMm(end.corner()), graph.yMm(end.corner()), meeting.x, meeting.y, end.kind());
+        return new Segment(graph.xMm(end.corner()), graph.yMm(end.corner()), meeting.x, meeting.y, end.kind(), false);
     }
 
     private void withEnd(LineEnd a, LineEnd b, List<Meeting> meetings) {

@@ -13,11 +13,15 @@ import org.adumbrate.linework.region.LineGraph.Edge;
  * Lines that part nothing from nothing. An outline passes through its corners, so an even number of its edges ends in each; a
  * corner where an odd number ends has a line that divides the inside (a joint between two slabs, say) or a second line
  * beside the first. Odd corners are therefore paired by the shortest ways between them, and the edges of these ways
- * bound nothing. An edge with the open sheet on one side is on a way only if nothing else is left.
+ * bound nothing. A drawn edge with the open sheet on one side is on a way only if hardly anything else is left; what was only
+ * supposed to close a gap may be, as where a wall's corner ends a hair below the roof that it bears.
  */
 final class InnerLines {
-    /** How much dearer than its length an edge of the outside is, in mm. */
-    private static final double OUTSIDE_MM = 1e5;
+    /** How many times dearer an edge of the outside is: a line across a large sheet against a mm of it. */
+    private static final double OUTSIDE = 1000;
+
+    /** To go along an edge once more would make it count again. */
+    private static final double AGAIN_MM = 1e10;
 
     private final Faces faces;
     private final LineGraph graph;
@@ -137,11 +141,11 @@ final class InnerLines {
     private double cost(int e) {
         Edge edge = graph.edges().get(e);
         if (inner.get(e)) {
-            // a bridge, or already on a way: to go along it once more would make it count again
-            return OUTSIDE_MM * OUTSIDE_MM;
+            // a bridge, or already on a way
+            return AGAIN_MM;
         }
         boolean outside = faces.face(2 * e) == open || faces.face(2 * e + 1) == open;
-        return graph.lengthMm(edge) + (outside ? OUTSIDE_MM : 0);
+        return graph.lengthMm(edge) * (outside && edge.source().isDrawn() ? OUTSIDE : 1);
     }
 
     private List<Integer> back(int corner, int from, Map<Integer, Integer> cameBy) {

@@ -178,7 +178,7 @@ final class LineGraph {
         return without(dropped);
     }
 
-    /** Numbers corners and edges as they come; of edges alike it keeps the one whose kind goes first, then the longest. */
+    /** Numbers corners and edges as they come; of edges alike it keeps the one whose kind goes first, then a drawn one, then the longest. */
     private static final class Collector {
         /** An odd factor: neighbours in number get hash codes far apart (Knuth, vol. 3, 6.4). */
         private static final long SPREAD = 0x9E3779B97F4A7C15L;
@@ -204,7 +204,9 @@ final class LineGraph {
 
         private static boolean goesBefore(Segment one, Segment other) {
             int byKind = one.kind().compareTo(other.kind());
-            return byKind < 0 || (byKind == 0 && one.length() > other.length());
+            boolean isLonger =
+                    one.isDrawn() == other.isDrawn() ? one.length() > other.length() : one.isDrawn();
+            return byKind < 0 || (byKind == 0 && isLonger);
         }
 
         private int corner(Coordinate at) {

@@ -10,9 +10,15 @@ import org.adumbrate.geometry.VectorPath;
  * A straight piece of a line, in mm of the sheet.
  *
  * @param kind what it belongs to
+ * @param isDrawn false if it is supposed, to close a gap
  */
-record Segment(double x0, double y0, double x1, double y1, Kind kind) {
+record Segment(double x0, double y0, double x1, double y1, Kind kind, boolean isDrawn) {
     private static final double CURVE_TOLERANCE_MM = 0.01;
+
+    /** A piece that is drawn. */
+    Segment(double x0, double y0, double x1, double y1, Kind kind) {
+        this(x0, y0, x1, y1, kind, true);
+    }
 
     /** The straight pieces of paths, as far as they lie on the sheet. */
     static List<Segment> of(List<VectorPath<SheetPoint>> paths, SheetSize page, Kind kind) {
@@ -64,6 +70,6 @@ record Segment(double x0, double y0, double x1, double y1, Kind kind) {
             return this;
         }
         double last = Math.max(enter, leave);
-        return new Segment(x0 + enter * dx, y0 + enter * dy, x0 + last * dx, y0 + last * dy, kind);
+        return new Segment(x0 + enter * dx, y0 + enter * dy, x0 + last * dx, y0 + last * dy, kind, isDrawn);
     }
 }
