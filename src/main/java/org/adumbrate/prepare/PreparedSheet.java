@@ -202,7 +202,7 @@ public record PreparedSheet(
             layers.addAll(pens.layers());
             List<Finding> findings = new ArrayList<>(pens.findings());
             if (sheet.cut().isPresent()) {
-                CutDrawing cut = CutDrawing.of(sheet.cut().get(), sorted.cut(), files.sheet(), run);
+                CutDrawing cut = CutDrawing.of(sheet.cut().get(), sorted, files.sheet(), run);
                 layers.addAll(cut.layers());
                 findings.addAll(cut.findings());
             }

@@ -34,7 +34,7 @@ public record SheetDrawing(List<Layer> layers, SheetScene scene, List<Finding> f
     static SheetDrawing of(SheetFile asked, LineFiles files, SortedLines sorted, Run run) throws IOException, Refusal {
         Sheet sheet = asked.sheet();
         CutDrawing cut = sheet.cut().isPresent()
-                ? CutDrawing.of(sheet.cut().get(), sorted.cut(), files.sheet(), run)
+                ? CutDrawing.of(sheet.cut().get(), sorted, files.sheet(), run)
                 : CutDrawing.NONE;
         SheetRegions regions = SheetRegions.of(asked, files.sheet(), run);
         SheetScene scene = SheetScene.of(asked, files, regions.byName(), cut, run);

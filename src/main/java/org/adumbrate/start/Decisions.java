@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.adumbrate.perspective.FittedHeights;
 import org.adumbrate.start.StartResult.Decision;
 
@@ -107,7 +108,9 @@ final class Decisions {
         decided.add(new Decision("heights", choice, heights.reason()));
         decided.add(new Decision(
                 "floors",
-                draft.seen().elevations().toString(),
+                draft.seen().elevations().entrySet().stream()
+                        .map(floor -> String.format(Locale.ROOT, "%s at %.2f m", floor.getKey(), floor.getValue()))
+                        .collect(Collectors.joining(", ")),
                 String.format(Locale.ROOT, "equal heights obey one horizon at y %.1f mm", fitted.horizonMm())));
         draft.seen()
                 .central()

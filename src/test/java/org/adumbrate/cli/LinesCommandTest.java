@@ -21,7 +21,7 @@ class LinesCommandTest {
         assertThat(run.out())
                 .contains("#404048    1646 strokes    12306.0 mm  perhaps building, 0.25 mm: more line than any other")
                 .contains("perhaps cut, 0.7 mm: the blackest, in long pieces of 17 mm")
-                .contains("perhaps height lines, not drawn: uprights of one height under a horizon");
+                .contains("perhaps height lines, not drawn: uprights of one height under one horizon");
     }
 
     @Test

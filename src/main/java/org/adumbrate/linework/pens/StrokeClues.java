@@ -69,10 +69,10 @@ final class StrokeClues {
 
     private void heightLines(ColorLook look) {
         if (look.uprightShare() >= NEARLY_ALL) {
+            // where the horizon lies is found out exactly elsewhere
             Horizon.of(look.uprights())
                     .ifPresent(y -> clues.put(
-                            look.color(),
-                            clue(LineRole.HEIGHT_LINES, "uprights of one height under a horizon at y = %.0f mm", y)));
+                            look.color(), new Clue(LineRole.HEIGHT_LINES, "uprights of one height under one horizon")));
         }
     }
 

@@ -204,8 +204,7 @@ final class LineGraph {
 
         private static boolean goesBefore(Segment one, Segment other) {
             int byKind = one.kind().compareTo(other.kind());
-            boolean isLonger =
-                    one.isDrawn() == other.isDrawn() ? one.length() > other.length() : one.isDrawn();
+            boolean isLonger = one.isDrawn() == other.isDrawn() ? one.length() > other.length() : one.isDrawn();
             return byKind < 0 || (byKind == 0 && isLonger);
         }
 

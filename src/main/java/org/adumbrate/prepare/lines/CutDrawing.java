@@ -2,8 +2,10 @@ package org.adumbrate.prepare.lines;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.adumbrate.drawing.DrawingOrder;
 import org.adumbrate.drawing.Layer;
@@ -20,6 +22,7 @@ import org.adumbrate.geometry.Srgb;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.region.ClosedRegions;
 import org.adumbrate.linework.region.HatchLines;
+import org.adumbrate.linework.region.LinesWithin;
 import org.adumbrate.linework.region.LooseEnd;
 import org.adumbrate.linework.region.ThinParts;
 import org.adumbrate.prepare.finding.Finding;
@@ -54,6 +57,9 @@ public record CutDrawing(List<Object> content, Region<SheetPoint> region, List<L
     /** So many loose ends are told one by one. */
     private static final int TOLD = 3;
 
+    /** Less line than this within the cut, in mm, may stick out of a room. */
+    private static final double MUCH_MM = 10;
+
     /**
      * What the lines of the cut enclose.
      *
@@ -63,12 +69,16 @@ public record CutDrawing(List<Object> content, Region<SheetPoint> region, List<L
      */
     private record Enclosed(Region<SheetPoint> region, VectorPath<SheetPoint> outline, List<Finding> findings) {}
 
+    /** Other lines that lie within the cut. */
+    private record Covered(Optional<LinesWithin> lines) {}
+
     /**
      * The cut as it is drawn.
      *
-     * @param lines the outline as the line sheets have it, in pieces
+     * @param sorted its outline as the line sheets have it, in pieces, and the other lines, which must not lie within it
      */
-    public static CutDrawing of(Cut asked, LineSet lines, SheetSize sheet, Run run) throws IOException {
+    public static CutDrawing of(Cut asked, SortedLines sorted, SheetSize sheet, Run run) throws IOException {
+        LineSet lines = sorted.cut();
         if (lines.isEmpty()) {
             Finding none = new Finding(
                     Finding.Severity.WARNING,
@@ -92,7 +102,11 @@ public record CutDrawing(List<Object> content, Region<SheetPoint> region, List<L
                     () -> layer(DrawingOrder.CUT_HATCH, hatching(KEY + ".hatch", hatch, cut.region()))));
         }
         layers.addAll(outline(asked, List.of(cut.outline())));
-        return new CutDrawing(content, cut.region(), layers, cut.findings());
+        List<Finding> findings = new ArrayList<>(cut.findings());
+        covered(content, cut.region(), sorted.byName().values(), run)
+                .lines()
+                .ifPresent(within -> tell(within, findings));
+        return new CutDrawing(content, cut.region(), layers, findings);
     }
 
     private static Enclosed enclosed(Cut asked, List<VectorPath<SheetPoint>> lines, SheetSize sheet) {
@@ -111,6 +125,32 @@ public record CutDrawing(List<Object> content, Region<SheetPoint> region, List<L
                 ? ThinParts.thickened(closed.region(), asked.thinnest().mm())
                 : closed.region();
         return new Enclosed(region, withinSheet(region, sheet), findings);
+    }
+
+    private static Covered covered(List<Object> content, Region<SheetPoint> cut, Collection<LineSet> others, Run run)
+            throws IOException {
+        List<Object> from = new ArrayList<>(content);
+        others.forEach(set -> from.add(set.content()));
+        List<VectorPath<SheetPoint>> paths =
+                others.stream().flatMap(set -> set.paths().stream()).toList();
+        return run.of(Part.CUT_COVERS, Covered.class, from, () -> new Covered(LinesWithin.of(cut, paths)));
+    }
+
+    private static void tell(LinesWithin within, List<Finding> findings) {
+        if (within.lengthMm() >= MUCH_MM) {
+            findings.add(new Finding(
+                    Finding.Severity.WARNING,
+                    KEY,
+                    String.format(
+                            Locale.ROOT,
+                            "cut: it covers %.0f mm of other lines, most of them about [%.1f, %.1f]; nothing shows inside what is"
+                                    + " cut, so a room may have been taken for cut; look whether its outline is whole there,"
+                                    + " and whether the export leaves out hidden lines",
+                            within.lengthMm(),
+                            within.at().x(),
+                            within.at().y()),
+                    List.of(within.at())));
+        }
     }
 
     /**

@@ -14,6 +14,8 @@ public enum Part {
     TONES("tones", true),
     CUT("cut", true),
     CUT_LAYERS("layers of the cut", true),
+    /** What other lines the cut covers. */
+    CUT_COVERS("lines within the cut", false),
     REGIONS("regions", true),
     CLEANED_PENS("cleaned pens", true),
     DEPTH_NUMBERS("numbers of the depth pass", false),

@@ -51,7 +51,7 @@ public record Entourage(List<Layer> layers, List<StandingItem> figures, List<Fin
                 .sorted(BACK_TO_FRONT)
                 .toList();
         List<StandingItem> unseen = drawn(ordered, new SeenItems(scene, page(scene), run), drawing, asked);
-        return new Entourage(drawing.layers(), figures, unseen(unseen));
+        return new Entourage(drawing.layers(), figures, unseen(unseen, scene));
     }
 
     /** Draws items, and gives those of which nothing is seen. */
@@ -81,19 +81,29 @@ public record Entourage(List<Layer> layers, List<StandingItem> figures, List<Fin
         return Region.rectangle(Space.SHEET, 0, 0, sheet.widthMm(), sheet.heightMm());
     }
 
-    private static List<Finding> unseen(List<StandingItem> items) {
+    private static List<Finding> unseen(List<StandingItem> items, Scene scene) {
         return items.stream()
                 .filter(item -> item.layer().equals(DrawingOrder.FIGURES))
                 .map(item -> new Finding(
                         Finding.Severity.WARNING,
                         item.key(),
-                        "figures: nothing is seen of '%s' at [%s, %s]; it is hidden or off the sheet"
+                        "figures: nothing is seen of '%s' at [%s, %s]; %s"
                                 .formatted(
                                         item.figure().outline().name(),
                                         item.figure().spot().foot().x(),
-                                        item.figure().spot().foot().y()),
+                                        item.figure().spot().foot().y(),
+                                        isWithinCut(item, scene)
+                                                ? "the cut covers it: move it, or if a room is there, look whether the cut's"
+                                                        + " outline is whole around that room"
+                                                : "it is hidden or off the sheet"),
                         List.of(item.figure().spot().foot())))
                 .toList();
+    }
+
+    private static boolean isWithinCut(StandingItem item, Scene scene) {
+        SheetPoint foot = item.figure().spot().foot();
+        double halfMm = item.figure().stance().statureM() * item.figure().spot().mmPerMetre() / 2;
+        return scene.cut().region().contains(new SheetPoint(foot.x(), foot.y() - halfMm));
     }
 
     /** Collects marks, and begins a layer anew whenever the name changes. */

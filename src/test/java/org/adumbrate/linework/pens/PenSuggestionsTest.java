@@ -82,7 +82,7 @@ class PenSuggestionsTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(heights.role()).isEqualTo(LineRole.HEIGHT_LINES);
-        assertThat(heights.reason()).isEqualTo("uprights of one height under a horizon at y = 150 mm");
+        assertThat(heights.reason()).isEqualTo("uprights of one height under one horizon");
         assertThat(heights.widthMm()).isEmpty();
         assertThat(roles(PenSuggestions.of(sheet(posts.toArray(Stroke[]::new)))))
                 .doesNotContainValue(LineRole.HEIGHT_LINES);

@@ -37,16 +37,45 @@ class ChinkPropertyTest {
         }
         Collections.shuffle(pieces, random);
         Closed closed = ClosedRegions.of(pieces, PAGE, GAP_MM);
-        assertThat(closed.region().contains(new SheetPoint(100, 80))).as("the room is cut").isFalse();
-        assertThat(Drawn.overlap(closed.region(), Region.of(Space.SHEET, List.of(whole)))).isGreaterThan(0.998);
+        assertThat(closed.region().contains(new SheetPoint(100, 80)))
+                .as("the room is cut")
+                .isFalse();
+        assertThat(Drawn.overlap(closed.region(), Region.of(Space.SHEET, List.of(whole))))
+                .isGreaterThan(0.998);
     }
 
     /** A cut house, from the foot of its left wall; its roof's left underside falls from (100, 30) to the eave at (40, 80). */
     private static double[] house(double chinkMm) {
         double under = 80 - 10 * 5.0 / 6;
         return new double[] {
-            50, 120, 50, under + chinkMm, 58, under + chinkMm + 0.7, 58, 112, 142, 112, 142, 65, 100, 30, 40, 80, 40, 72, 100,
-            22, 160, 72, 160, 80, 150, under, 150, 120
+            50,
+            120,
+            50,
+            under + chinkMm,
+            58,
+            under + chinkMm + 0.7,
+            58,
+            112,
+            142,
+            112,
+            142,
+            65,
+            100,
+            30,
+            40,
+            80,
+            40,
+            72,
+            100,
+            22,
+            160,
+            72,
+            160,
+            80,
+            150,
+            under,
+            150,
+            120
         };
     }
 }

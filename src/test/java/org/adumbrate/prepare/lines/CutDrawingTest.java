@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.linework.SheetPaths;
 import org.adumbrate.prepare.finding.Finding;
@@ -22,6 +24,10 @@ class CutDrawingTest {
     private Path folder;
 
     private CutDrawing cut(String lines) throws IOException {
+        return cut(lines, "");
+    }
+
+    private CutDrawing cut(String lines, String others) throws IOException {
         Files.createFile(folder.resolve("lines.svg"));
         Path file = Files.writeString(folder.resolve("a.sheet.yaml"), """
                 lines: lines.svg
@@ -31,7 +37,12 @@ class CutDrawingTest {
         try (Run run = Memory.none().begin()) {
             return CutDrawing.of(
                     SheetFileReader.read(file).sheet().cut().orElseThrow(),
-                    LineSet.of(SheetPaths.of(lines)),
+                    new SortedLines(
+                            Map.of("building", LineSet.of(SheetPaths.of(others))),
+                            LineSet.of(SheetPaths.of(lines)),
+                            LineSet.of(List.of()),
+                            List.of(),
+                            List.of()),
                     new SheetSize(200, 150),
                     run);
         }
@@ -62,5 +73,30 @@ class CutDrawingTest {
     @Test
     void groundThatRunsOffTheOtherEdgesIsCertain() throws IOException {
         assertThat(cut("M 0 100 L 200 100").findings()).isEmpty();
+    }
+
+    @Test
+    void linesThatItCoversAreToldWhereThereAreMost() throws IOException {
+        // a room whose outline is not drawn, with a table and what is seen along the wall
+        CutDrawing cut = cut(
+                "M 20 20 L 120 20 L 120 120 L 20 120 L 20 20",
+                "M 60 60 L 90 60 L 90 70 L 60 70 L 60 60 M 30 30 L 30 34 M 20.2 20 L 20.2 120");
+        assertThat(cut.findings()).singleElement().satisfies(found -> {
+            assertThat(found.severity()).isEqualTo(Severity.WARNING);
+            assertThat(found.text()).startsWith("cut: it covers 84 mm of other lines, most of them about [");
+            assertThat(found.at()).singleElement().satisfies(at -> {
+                assertThat(at.x()).isBetween(60.0, 90.0);
+                assertThat(at.y()).isBetween(60.0, 70.0);
+            });
+        });
+    }
+
+    @Test
+    void linesAlongItsEdgeAndShortEndsAreNoSignOfARoom() throws IOException {
+        assertThat(cut(
+                                "M 20 20 L 120 20 L 120 120 L 20 120 L 20 20",
+                                "M 20.3 20 L 20.3 120 M 60 20 L 60 25 M 0 60 L 20.4 60")
+                        .findings())
+                .isEmpty();
     }
 }
