@@ -14,7 +14,8 @@ import org.adumbrate.linework.sort.ColorTally;
 
 /**
  * Suggests pens for what line sheets hold. Names speak first: of layers, and of a file that alone holds a colour. Then
- * the strokes do: uprights under one horizon are height lines; the darkest colour in long pieces is the cut; the most line of
+ * the strokes do: uprights under one horizon are height lines; the darkest colour is the cut, if it comes in
+ * long pieces or encloses what no other line shows in; the most line of
  * all is the building; the rest is told by hue, by whether anything stands upright, and by how short its strokes are.
  * Every guess says its reason; none is sure.
  */

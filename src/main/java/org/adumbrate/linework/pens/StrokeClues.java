@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.adumbrate.geometry.Srgb;
 
@@ -79,14 +80,29 @@ final class StrokeClues {
     private void cut() {
         open().filter(look -> look.brightness() <= DARK)
                 .min(Comparator.comparingInt(ColorLook::brightness))
-                .filter(black -> black.meanMm()
-                        > LONG
-                                * open().filter(look -> !look.color().equals(black.color()))
-                                        .mapToDouble(ColorLook::meanMm)
-                                        .findFirst()
-                                        .orElse(Double.POSITIVE_INFINITY))
-                .ifPresent(black -> clues.put(
-                        black.color(), clue(LineRole.CUT, "the blackest, in long pieces of %.0f mm", black.meanMm())));
+                .flatMap(this::cut)
+                .ifPresent(clue -> clues.put(clue.getKey(), clue.getValue()));
+    }
+
+    private Optional<Map.Entry<Srgb, Clue>> cut(ColorLook black) {
+        double othersMm = open().filter(look -> !look.color().equals(black.color()))
+                .mapToDouble(ColorLook::meanMm)
+                .findFirst()
+                .orElse(Double.POSITIVE_INFINITY);
+        if (black.meanMm() > LONG * othersMm) {
+            return Optional.of(Map.entry(
+                    black.color(), clue(LineRole.CUT, "the blackest, in long pieces of %.0f mm", black.meanMm())));
+        }
+        // curves come in short pieces
+        return Enclosure.shareOf(black).stream()
+                .boxed()
+                .findFirst()
+                .map(share -> Map.entry(
+                        black.color(),
+                        clue(
+                                LineRole.CUT,
+                                "the blackest, and no other line shows in what it encloses, %.0f %% of the sheet",
+                                100 * share)));
     }
 
     private void building() {

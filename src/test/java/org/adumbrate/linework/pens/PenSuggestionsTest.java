@@ -89,6 +89,38 @@ class PenSuggestionsTest {
     }
 
     @Test
+    void aBlackOutlineInShortPiecesIsTheCutIfNoOtherLineShowsInIt() {
+        Srgb black = new Srgb(0, 0, 0);
+        List<Stroke> lines = new ArrayList<>();
+        // a vault of 120 mm across under a ring twice as wide, in pieces of 5 mm, and long lines around it
+        for (int n = 0; n < 72; n++) {
+            double from = Math.toRadians(5 * n);
+            double to = Math.toRadians(5 * (n + 1));
+            for (double radius : new double[] {60, 100}) {
+                lines.add(stroke(
+                        black,
+                        null,
+                        200 + radius * Math.cos(from),
+                        150 + radius * Math.sin(from),
+                        200 + radius * Math.cos(to),
+                        150 + radius * Math.sin(to)));
+            }
+        }
+        for (int n = 0; n < 20; n++) {
+            lines.add(stroke(RED, null, 160, 120 + 3 * n, 240, 121 + 3 * n));
+        }
+        List<PenSuggestion> found = PenSuggestions.of(sheet(lines.toArray(Stroke[]::new)));
+        assertThat(roles(found)).containsEntry("#000000", LineRole.CUT);
+        assertThat(found.get(1).reason())
+                .isEqualTo("the blackest, and no other line shows in what it encloses, 17 % of the sheet");
+        for (int n = 0; n < 8; n++) {
+            lines.add(stroke(RED, null, 262, 120 + 3 * n, 290, 121 + 3 * n));
+        }
+        assertThat(roles(PenSuggestions.of(sheet(lines.toArray(Stroke[]::new)))))
+                .doesNotContainEntry("#000000", LineRole.CUT);
+    }
+
+    @Test
     void shadesOfAColourShareASuggestion() {
         Srgb shade = new Srgb(202, 1, 0);
         List<PenSuggestion> suggestions =
