@@ -14,7 +14,7 @@ import org.adumbrate.geometry.SheetPoint;
  * @param turn about its upright axis, anticlockwise seen from above: the outline's x axis then points to (cos turn, sin turn)
  *     of the model's X and Y; at 0 the outline faces the section plane
  * @param mirrored true where left and right of the outline change places
- * @param behind the names of regions that hide it where there is no depth pass
+ * @param behind the names of regions that hide it, besides a depth pass
  * @param look what is different about its look
  */
 public record Figure(
@@ -39,7 +39,9 @@ public record Figure(
         @Key(value = "True swaps left and right.", byDefault = "false")
         boolean mirrored,
 
-        @Key(value = "The regions that hide it where there is no depth pass, by name.", oneOrMany = true)
+        @Key(
+                value = "The regions that hide it, by name; a depth pass hides what is behind things by itself.",
+                oneOrMany = true)
         List<String> behind,
 
         @Key(value = "What is different about its look; the rest is that of the entourage.", byDefault = "{}")

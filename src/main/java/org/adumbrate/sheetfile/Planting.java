@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param variation how far a height may differ from that, either way
  * @param spacing from plant to plant, on the floor
  * @param seed another number gives another scatter
- * @param behind the names of regions that hide them where there is no depth pass
+ * @param behind the names of regions that hide them, besides a depth pass
  * @param look what is different about their look
  */
 public record Planting(
@@ -47,7 +47,9 @@ public record Planting(
         @Key(value = "Another number gives another scatter.", byDefault = "1", min = 0, max = 999_999)
         int seed,
 
-        @Key(value = "The regions that hide them where there is no depth pass, by name.", oneOrMany = true)
+        @Key(
+                value = "The regions that hide them, by name; a depth pass hides what is behind things by itself.",
+                oneOrMany = true)
         List<String> behind,
 
         @Key(value = "What is different about their look; the rest is that of the entourage.", byDefault = "{}")

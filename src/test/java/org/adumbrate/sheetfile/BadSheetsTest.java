@@ -63,6 +63,16 @@ class BadSheetsTest {
     }
 
     @Test
+    void aDecimalCommaIsToldForWhatItIs() throws IOException {
+        assertThat(new Desk(folder).complaints("""
+                        pens: { building: { color: black, width: 0,7 mm } }
+                        profile: 0,5 mm
+                        """))
+                .anyMatch(text -> text.contains("decimals have a point; write width: 0.7 mm"))
+                .anyMatch(text -> text.contains("write '0.5 mm'"));
+    }
+
+    @Test
     void aComplaintIsOneLineThatBeginsWithItsPlace() throws IOException {
         Complaint complaint =
                 new Complaint(Path.of("kiln.sheet.yaml"), 4, 5, "unknown key 'opacty'; did you mean 'opacity'?");

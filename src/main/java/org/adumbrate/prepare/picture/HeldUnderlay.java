@@ -67,7 +67,7 @@ public record HeldUnderlay(Canvas canvas, List<HeldPass> passes, int channels, d
     }
 
     private static HeldPass held(FigureLight figures, PassSet set, Canvas canvas, Run run) throws IOException {
-        List<Object> content = List.of(figures.content(), canvas);
+        List<Object> content = lightContent(figures, canvas);
         HeldLight light = run.of(
                 Part.PASS_LIGHT,
                 HeldLight.class,
@@ -78,10 +78,18 @@ public record HeldUnderlay(Canvas canvas, List<HeldPass> passes, int channels, d
                 "figures", "passes.shadow.opacity", content, canvas, PassSet.FIGURES_ROLE, light, set.figureLook());
     }
 
+    private static List<Object> lightContent(FigureLight figures, Canvas canvas) {
+        return List.of(figures.content(), canvas);
+    }
+
     /** A coarser grid for the same part of the sheet, unless the exact one takes no time. */
     private static Canvas coarser(FigureLight figures, Canvas canvas, Run run) {
         PixelSize whole = canvas.whole();
-        if (figures.isNearlyHeld(canvas, run) || whole.width() < 2 * COARSENESS || whole.height() < 2 * COARSENESS) {
+        // both are asked for, so that both stay held: how the light was made is needed as soon as somebody moves
+        boolean isNear = figures.isNearlyHeld(canvas, run);
+        boolean isHeld = run.find(Part.PASS_LIGHT, HeldLight.class, lightContent(figures, canvas))
+                .isPresent();
+        if (isNear || isHeld || whole.width() < 2 * COARSENESS || whole.height() < 2 * COARSENESS) {
             return canvas;
         }
         PixelSize fewer = new PixelSize(whole.width() / COARSENESS, whole.height() / COARSENESS);

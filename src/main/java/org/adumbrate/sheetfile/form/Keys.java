@@ -1,6 +1,7 @@
 package org.adumbrate.sheetfile.form;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -40,10 +41,17 @@ final class Keys {
 
     /** Complains of each key that is not known, and forgets it. */
     void refuseOthers(Collection<String> known, Cursor at) {
+        Map<String, String> decimals = decimals();
         entries.entrySet().removeIf(entry -> {
             String key = entry.getKey();
             if (known.contains(key)) {
                 return false;
+            }
+            if (decimals.containsKey(key)) {
+                at.complainAt(
+                        Place.of(entry.getValue().getKeyNode()),
+                        "a comma ends a value here, and decimals have a point; write " + decimals.get(key));
+                return true;
             }
             Optional<String> near = Nearest.to(key, known).or(() -> withoutValue(key, known));
             near.map(word -> word.replace(": ", "")).ifPresent(meant::add);
@@ -55,6 +63,21 @@ final class Keys {
                                             + Wording.choice(known.stream().toList())));
             return true;
         });
+    }
+
+    /** What is meant by keys such as {@code 7 mm}, which is left of {@code width: 0,7 mm} where a comma ends a value. */
+    private Map<String, String> decimals() {
+        Map<String, String> decimals = new HashMap<>();
+        String before = "";
+        for (Map.Entry<String, NodeTuple> entry : entries.entrySet()) {
+            String value = entry.getValue().getValueNode() instanceof ScalarNode scalar ? scalar.getValue() : "";
+            String key = entry.getKey();
+            if (before.matches(".+: [-+]?[0-9]+") && key.matches("[0-9].*") && value.isEmpty() && Quantity.isOne(key)) {
+                decimals.put(key, before + "." + key);
+            }
+            before = key + ": " + value;
+        }
+        return decimals;
     }
 
     /** The key in {@code file:shadow.jpg}, which lacks the space that would end it. */

@@ -25,6 +25,11 @@ const said = new Said(document.getElementById("said"));
 const pane = new Pane(sheet, Picture);
 const [stated, paper] = [ask("/state"), ask("/paper")];
 paper.then((told) => sheet.take("paper", told)).catch(() => {});
+/** The first picture, if there can be one before the rest is known, or that there has been time enough for it. */
+const seen = paper.then(() => new Promise((done) => {
+  pane.addEventListener("painted", done, { once: true });
+  setTimeout(done, 3000);
+}), () => {});
 const first = await stated;
 sheet.state = { ...first, version: 0 };
 const drawing = {
@@ -126,6 +131,8 @@ async function found() {
 }
 
 sheet.take("state", first);
+// what is asked for now has the program work at all of the sheet, and the first picture waits for that
+await seen;
 listen(hear);
 try {
   take("scene", await ask("/scene"));
