@@ -22,6 +22,8 @@ export class Edits {
     /** When the hand moved that had its final picture composed on the spot: that picture is the one to measure. */
     this.composed = null;
     this.painting = null;
+    /** What is being composed on the spot: the program is told when it is there, so that both do not work at once. */
+    this.composing = null;
   }
 
   /** Sets one value. */
@@ -82,6 +84,8 @@ export class Edits {
   async next() {
     if (this.busy || this.queue.length === 0) return;
     this.busy = true;
+    if (this.composing) await soon(this.composing);
+    this.composing = null;
     const { path, wish, edits, key, began, settled } = this.queue.shift();
     try {
       const answer = await send(path, { version: this.version, ...wish, view: this.drawing.view(), coarse: true });
@@ -161,12 +165,18 @@ export class Edits {
   /** An opacity while it is dragged: composed on the spot. */
   opacity(key, percent, began) {
     const shown = this.drawing.opacity(key, percent / 100);
+    this.composing = shown;
     shown?.then((detail) => {
       if (detail?.exact) this.composed = began;
       return this.measure(key, began, detail);
     });
     return shown != null;
   }
+}
+
+/** Waits for something, but not for long. */
+function soon(something) {
+  return Promise.race([something, new Promise((done) => setTimeout(done, 100))]);
 }
 
 /** Nothing but values set: keys stay what they are, so that the next change can be made before the text is told. */
