@@ -37,7 +37,7 @@ public record SheetDrawing(List<Layer> layers, SheetScene scene, List<Finding> f
                 ? CutDrawing.of(sheet.cut().get(), sorted, files.sheet(), run)
                 : CutDrawing.NONE;
         SheetRegions regions = SheetRegions.of(asked, files.sheet(), run);
-        SheetScene scene = SheetScene.of(asked, files, regions.byName(), cut, run);
+        SheetScene scene = SheetScene.of(asked, files, sorted, regions.byName(), cut, run);
         PenDrawing pens = PenDrawing.of(sheet, sorted, scene.map(), run);
         VeilDrawing veils = VeilDrawing.of(sheet, files, regions.byName(), run);
         List<Layer> layers = new ArrayList<>(sorted.strays());

@@ -14,8 +14,9 @@ import org.adumbrate.geometry.VectorPath;
  *
  * @param lengthMm how long they are together, right to a mm or so a line
  * @param at a place on one of them, where there are most
+ * @param isCrowded whether lines crowd there as in a room, rather than run through
  */
-public record LinesWithin(double lengthMm, SheetPoint at) {
+public record LinesWithin(double lengthMm, SheetPoint at, boolean isCrowded) {
     /** Nearer to the edge than this, in mm, a line may be an edge of what is cut. */
     private static final double EDGE_MM = 0.5;
 
@@ -24,6 +25,9 @@ public record LinesWithin(double lengthMm, SheetPoint at) {
 
     /** How far around a place is looked for where there are most, in mm. */
     private static final double PLACE_MM = 15;
+
+    /** Fewer lines than three across such a place may be one joint of a floor and what crosses it. */
+    private static final double CROWD_MM = 3 * PLACE_MM;
 
     /** Those of some lines that lie inside a region; nothing if none do. */
     public static Optional<LinesWithin> of(Region<SheetPoint> region, Collection<VectorPath<SheetPoint>> lines) {
@@ -70,7 +74,7 @@ public record LinesWithin(double lengthMm, SheetPoint at) {
                     .max(Comparator.comparingDouble((Place place) -> place.lengthMm)
                             .thenComparingDouble(place -> place.at.x())
                             .thenComparingDouble(place -> place.at.y()))
-                    .map(place -> new LinesWithin(lengthMm, place.at));
+                    .map(place -> new LinesWithin(lengthMm, place.at, place.lengthMm > CROWD_MM));
         }
     }
 

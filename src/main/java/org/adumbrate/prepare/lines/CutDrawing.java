@@ -138,8 +138,9 @@ public record CutDrawing(List<Object> content, Region<SheetPoint> region, List<L
 
     private static void tell(LinesWithin within, List<Finding> findings) {
         if (within.lengthMm() >= MUCH_MM) {
+            // where only a few run through, the cut may have been exported by itself
             findings.add(new Finding(
-                    Finding.Severity.WARNING,
+                    within.isCrowded() ? Finding.Severity.WARNING : Finding.Severity.NOTE,
                     KEY,
                     String.format(
                             Locale.ROOT,

@@ -30,6 +30,8 @@ public enum Part {
     BODIES("figures and plants", false),
     SOLIDS("solids", false),
     RECEIVERS("what shadows fall on", false),
+    /** What lines part on the sheet. */
+    SEEN_FACES("faces of the drawing", false),
     FIGURE_LIGHT("light past figures", false),
     /** A pass on a canvas. */
     PASS_LIGHT("light of passes", false),

@@ -15,15 +15,12 @@ import org.adumbrate.figure.shadow.SliceSolid;
 import org.adumbrate.figure.shadow.StandingSolid;
 import org.adumbrate.figure.shadow.SunlitFigures;
 import org.adumbrate.geometry.Canvas;
-import org.adumbrate.geometry.Region;
-import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.perspective.SunDirection;
-import org.adumbrate.prepare.lines.SheetRegions;
 import org.adumbrate.prepare.memory.Part;
 import org.adumbrate.prepare.memory.Run;
 import org.adumbrate.prepare.passes.FigureLight;
 import org.adumbrate.raster.LightRows;
-import org.adumbrate.sheetfile.Floor;
+import org.adumbrate.sheetfile.Sheet;
 
 /**
  * The shadows of a sheet's figures: on everything that a depth pass shows, or each on its own floor.
@@ -34,14 +31,19 @@ import org.adumbrate.sheetfile.Floor;
 record FigureShadows(List<Object> content, SunlitFigures lit) implements FigureLight {
     private static final int THREADS = Runtime.getRuntime().availableProcessors();
 
-    /** @param floors for where the floors end, if the sheet file says that */
-    static FigureShadows of(
-            Scene scene, SunDirection sun, List<StandingItem> figures, Map<String, Floor> floors, Run run)
+    /** @param sheet for where the floors end, if it says that */
+    static FigureShadows of(Scene scene, SunDirection sun, List<StandingItem> figures, Sheet sheet, Run run)
             throws IOException {
-        Map<String, List<StandingSolid>> byFloor = new LinkedHashMap<>();
+        Optional<FloorFaces> faces =
+                scene.depth().isPresent() ? Optional.empty() : Optional.of(FloorFaces.of(sheet, scene, run));
+        Map<Receiver.Floor, List<StandingSolid>> byFloor = new LinkedHashMap<>();
+        List<StandingSolid> all = new ArrayList<>();
         List<Object> standing = new ArrayList<>();
         for (StandingItem item : figures) {
-            byFloor.computeIfAbsent(item.floor(), floor -> new ArrayList<>()).add(solid(item, run));
+            StandingSolid solid = solid(item, run);
+            all.add(solid);
+            faces.ifPresent(seen -> byFloor.computeIfAbsent(seen.under(item), floor -> new ArrayList<>())
+                    .add(solid));
             standing.add(
                     List.of(item.outline(), item.figure().spot(), item.figure().stance(), item.floor()));
         }
@@ -49,15 +51,11 @@ record FigureShadows(List<Object> content, SunlitFigures lit) implements FigureL
         List<Casting> castings = new ArrayList<>();
         if (scene.depth().isPresent()) {
             receivers.add(List.of(scene.depthContent(), scene.files().content()));
-            castings.add(new Casting(
-                    surfaces(scene, run),
-                    byFloor.values().stream().flatMap(List::stream).toList()));
+            castings.add(new Casting(surfaces(scene, run), all));
         } else {
             byFloor.forEach((floor, solids) -> {
-                double elevation = scene.elevations().get(floor);
-                Optional<Region<SheetPoint>> outline = outline(floors.get(floor));
-                receivers.add(List.of(elevation, Optional.ofNullable(floors.get(floor))));
-                castings.add(new Casting(new Receiver.Floor(elevation, outline), solids));
+                receivers.add(floor);
+                castings.add(new Casting(floor, solids));
             });
         }
         return new FigureShadows(
@@ -97,12 +95,6 @@ record FigureShadows(List<Object> content, SunlitFigures lit) implements FigureL
                 item.figure().stance().turn(),
                 item.figure().stance().mirrored(),
                 solid);
-    }
-
-    private static Optional<Region<SheetPoint>> outline(Floor floor) {
-        return floor == null || floor.outline().isEmpty()
-                ? Optional.empty()
-                : Optional.of(SheetRegions.ofPolygons(floor.outline()));
     }
 
     @Override

@@ -11,11 +11,13 @@ import org.adumbrate.prepare.lines.CutDrawing;
 import org.adumbrate.prepare.lines.KnownDepth;
 import org.adumbrate.prepare.lines.KnownRegion;
 import org.adumbrate.prepare.lines.LineFiles;
+import org.adumbrate.prepare.lines.SortedLines;
 
 /**
  * What people are placed in.
  *
  * @param files the line sheets
+ * @param sorted their lines by pen
  * @param view how the sheet shows the model
  * @param elevations of the floors by name, in metres
  * @param depth how far everything is, if that is known
@@ -24,6 +26,7 @@ import org.adumbrate.prepare.lines.LineFiles;
  */
 record Scene(
         LineFiles files,
+        SortedLines sorted,
         View view,
         Map<String, Double> elevations,
         Optional<KnownDepth> depth,

@@ -12,6 +12,7 @@ import org.adumbrate.prepare.lines.CutDrawing;
 import org.adumbrate.prepare.lines.KnownDepth;
 import org.adumbrate.prepare.lines.KnownRegion;
 import org.adumbrate.prepare.lines.LineFiles;
+import org.adumbrate.prepare.lines.SortedLines;
 import org.adumbrate.prepare.memory.Run;
 import org.adumbrate.prepare.passes.FigureLight;
 import org.adumbrate.sheetfile.DepthPass;
@@ -39,12 +40,18 @@ public record SheetScene(
     /**
      * The people of a sheet in what they stand in.
      *
+     * @param sorted the lines by pen
      * @param regions the named regions
      * @param cut what the section plane slices
      * @throws Refusal if the depth pass does not belong to the sheet, or too little is known to place people
      */
     public static SheetScene of(
-            SheetFile asked, LineFiles files, Map<String, KnownRegion> regions, CutDrawing cut, Run run)
+            SheetFile asked,
+            LineFiles files,
+            SortedLines sorted,
+            Map<String, KnownRegion> regions,
+            CutDrawing cut,
+            Run run)
             throws IOException, Refusal {
         Sheet sheet = asked.sheet();
         Optional<SheetDepth> depth = Optional.empty();
@@ -65,7 +72,7 @@ public record SheetScene(
             return new SheetScene(Entourage.NOBODY, Optional.empty(), camera, depth, map, camera.contradictions());
         }
         View view = camera.view();
-        Scene scene = new Scene(files, view, camera.elevations(), map, regions, cut);
+        Scene scene = new Scene(files, sorted, view, camera.elevations(), map, regions, cut);
         Entourage entourage = Entourage.of(asked, scene, run);
         List<Finding> findings = new ArrayList<>(camera.findings());
         findings.addAll(camera.contradictions());
@@ -87,7 +94,7 @@ public record SheetScene(
         if (castsShadows(sheet)) {
             SheetSun sun = SheetSun.of(sheet.sun().orElseThrow(), scene.view());
             sun.finding().ifPresent(findings::add);
-            return Optional.of(FigureShadows.of(scene, sun.direction(), entourage.figures(), sheet.floors(), run));
+            return Optional.of(FigureShadows.of(scene, sun.direction(), entourage.figures(), sheet, run));
         }
         if (!entourage.figures().isEmpty() && sheet.sun().isEmpty()) {
             findings.add(new Finding(

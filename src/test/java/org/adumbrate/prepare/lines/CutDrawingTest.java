@@ -80,15 +80,23 @@ class CutDrawingTest {
         // a room whose outline is not drawn, with a table and what is seen along the wall
         CutDrawing cut = cut(
                 "M 20 20 L 120 20 L 120 120 L 20 120 L 20 20",
-                "M 60 60 L 90 60 L 90 70 L 60 70 L 60 60 M 30 30 L 30 34 M 20.2 20 L 20.2 120");
+                "M 60 60 L 90 60 L 90 70 L 60 70 L 60 60 M 60 62 L 90 62 M 60 64 L 90 64 M 30 30 L 30 34 M 20.2 20 L 20.2 120");
         assertThat(cut.findings()).singleElement().satisfies(found -> {
             assertThat(found.severity()).isEqualTo(Severity.WARNING);
-            assertThat(found.text()).startsWith("cut: it covers 84 mm of other lines, most of them about [");
+            assertThat(found.text()).startsWith("cut: it covers 144 mm of other lines, most of them about [");
             assertThat(found.at()).singleElement().satisfies(at -> {
                 assertThat(at.x()).isBetween(60.0, 90.0);
                 assertThat(at.y()).isBetween(60.0, 70.0);
             });
         });
+    }
+
+    @Test
+    void aFewLinesThatRunThroughAreNoted() throws IOException {
+        assertThat(cut("M 20 20 L 120 20 L 120 120 L 20 120 L 20 20", "M 0 65 L 150 65")
+                        .findings())
+                .singleElement()
+                .satisfies(found -> assertThat(found.severity()).isEqualTo(Severity.NOTE));
     }
 
     @Test
