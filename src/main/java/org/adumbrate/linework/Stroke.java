@@ -36,4 +36,9 @@ public record Stroke(
     public Stroke in(Srgb other) {
         return new Stroke(path, other, widthMm, dash, cap, join, layer);
     }
+
+    /** The same with other dashes. */
+    public Stroke dashed(Dash other) {
+        return new Stroke(path, color, widthMm, other, cap, join, layer);
+    }
 }

@@ -1,0 +1,111 @@
+package org.adumbrate.linework.dashes;
+
+import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
+
+/** Finds ends of dashes ahead of another, by a grid of square cells; places and directions stand in the order of the cells. */
+final class EndCells {
+    private static final double LEAST_CELL_MM = 1;
+
+    /** Cells at most for an end, on large sheets. */
+    private static final int MOST_CELLS = 1_000_000;
+
+    /** At a place where still more ends lie, such as that of a mark drawn over and over, some are not looked at. */
+    private static final int MOST_COMPANIONS = 500;
+
+    private double left = Double.POSITIVE_INFINITY;
+    private double top = Double.POSITIVE_INFINITY;
+    private double cell = 1;
+    private int columns = 1;
+    private int rows;
+    private int[] starts = {0};
+    private final int[] members;
+    private final double[] place;
+    private final double[] out;
+
+    EndCells(DashRuns runs, boolean[] used) {
+        int[] ends = IntStream.range(0, 2 * runs.size())
+                .filter(end -> !used[end >> 1])
+                .toArray();
+        members = new int[ends.length];
+        place = new double[2 * ends.length];
+        out = new double[2 * ends.length];
+        double right = Double.NEGATIVE_INFINITY;
+        double foot = Double.NEGATIVE_INFINITY;
+        for (int end : ends) {
+            left = Math.min(left, runs.x(end));
+            top = Math.min(top, runs.y(end));
+            right = Math.max(right, runs.x(end));
+            foot = Math.max(foot, runs.y(end));
+        }
+        if (ends.length > 0) {
+            cell = Math.max(LEAST_CELL_MM, Math.max(right - left, foot - top) / Math.sqrt(MOST_CELLS));
+            columns = 1 + (int) ((right - left) / cell);
+            rows = 1 + (int) ((foot - top) / cell);
+            sort(runs, ends);
+        }
+    }
+
+    private void sort(DashRuns runs, int[] ends) {
+        starts = new int[columns * rows + 1];
+        for (int end : ends) {
+            starts[row(runs.y(end)) * columns + column(runs.x(end)) + 1]++;
+        }
+        for (int c = 1; c < starts.length; c++) {
+            starts[c] += starts[c - 1];
+        }
+        int[] next = starts.clone();
+        for (int end : ends) {
+            int at = next[row(runs.y(end)) * columns + column(runs.x(end))]++;
+            members[at] = end;
+            place[2 * at] = runs.x(end);
+            place[2 * at + 1] = runs.y(end);
+            out[2 * at] = runs.outX(end);
+            out[2 * at + 1] = runs.outY(end);
+        }
+    }
+
+    double endsPerSquareMm() {
+        return members.length / (Math.max(1.0, (double) columns * rows) * cell * cell);
+    }
+
+    private int column(double x) {
+        return (int) Math.max(0, Math.min(columns - 1.0, (x - left) / cell));
+    }
+
+    private int row(double y) {
+        return (int) Math.max(0, Math.min(rows - 1.0, (y - top) / cell));
+    }
+
+    /**
+     * Hands out ends that a line may go on to: no farther than the reach, off the line by no more than a share of the way, and pointing
+     * back as straight; and all that are as near as a contact.
+     *
+     * @param ux the direction in which the line goes on, with uy a unit vector
+     */
+    void ahead(double x, double y, double ux, double uy, double reach, double share, double contact, IntConsumer each) {
+        double side = reach * share;
+        double endX = x + ux * reach;
+        double endY = y + uy * reach;
+        int lastRow = row(Math.max(y, endY) + side * Math.abs(ux) + contact);
+        int firstColumn = column(Math.min(x, endX) - side * Math.abs(uy) - contact);
+        int lastColumn = column(Math.max(x, endX) + side * Math.abs(uy) + contact);
+        int looked = 0;
+        for (int row = row(Math.min(y, endY) - side * Math.abs(ux) - contact); row <= lastRow && row < rows; row++) {
+            int last = starts[row * columns + lastColumn + 1];
+            for (int m = starts[row * columns + firstColumn]; m < last && looked < MOST_COMPANIONS; m++) {
+                looked++;
+                double vx = place[2 * m] - x;
+                double vy = place[2 * m + 1] - y;
+                double ahead = ux * vx + uy * vy;
+                double back = -(out[2 * m] * vx + out[2 * m + 1] * vy);
+                boolean faces = ahead <= reach
+                        && Math.abs(ux * vy - uy * vx) <= share * ahead
+                        && Math.abs(out[2 * m] * vy - out[2 * m + 1] * vx) <= share * back;
+                if (faces || Math.max(Math.abs(vx), Math.abs(vy)) <= contact) {
+                    each.accept(members[m]);
+                }
+            }
+        }
+    }
+}
