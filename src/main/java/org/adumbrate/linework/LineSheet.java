@@ -14,6 +14,7 @@ import org.adumbrate.geometry.Srgb;
  * @param strokes its strokes in drawing order, less what areas hide that are painted over them
  * @param leftOut what it paints besides, which is not taken as lines, each kind once
  * @param hidden how much of its strokes is hidden
+ * @param recovered how many of its strokes its file holds as filled shapes, or dash by dash
  * @param pages how many pages the file has, at least 1; only one is read, so more than one is worth telling
  * @param remarks what there is to say of how it was read
  */
@@ -23,6 +24,7 @@ public record LineSheet(
         List<Stroke> strokes,
         List<LeftOut> leftOut,
         Hidden hidden,
+        Recovered recovered,
         int pages,
         List<ReadingNote> remarks) {
     /** Copies the lists. */
@@ -34,12 +36,12 @@ public record LineSheet(
 
     /** A sheet of nothing but strokes that are all seen, from a file of a single page. */
     public LineSheet(Path file, SheetSize page, List<Stroke> strokes) {
-        this(file, page, strokes, List.of(), Hidden.NOTHING, 1, List.of());
+        this(file, page, strokes, List.of(), Hidden.NOTHING, Recovered.NOTHING, 1, List.of());
     }
 
     /** The same under another name. */
     public LineSheet named(Path name) {
-        return new LineSheet(name, page, strokes, leftOut, hidden, pages, remarks);
+        return new LineSheet(name, page, strokes, leftOut, hidden, recovered, pages, remarks);
     }
 
     /** The same with strokes of some colours in others. */
@@ -47,12 +49,12 @@ public record LineSheet(
         List<Stroke> recolored = strokes.stream()
                 .map(stroke -> stroke.in(colors.getOrDefault(stroke.color(), stroke.color())))
                 .toList();
-        return new LineSheet(file, page, recolored, leftOut, hidden, pages, remarks);
+        return new LineSheet(file, page, recolored, leftOut, hidden, recovered, pages, remarks);
     }
 
     /** The same, with what there is to say of how it was read. */
     public LineSheet with(List<ReadingNote> told) {
-        return new LineSheet(file, page, strokes, leftOut, hidden, pages, told);
+        return new LineSheet(file, page, strokes, leftOut, hidden, recovered, pages, told);
     }
 
     /** How many marks it shows of which nothing is taken as a line: areas without an outline, texts, images and the like. */

@@ -10,13 +10,18 @@ import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.LineSheet;
+import org.adumbrate.linework.Recovered;
 import org.adumbrate.linework.Stroke;
 import org.adumbrate.linework.clip.Clip;
 import org.adumbrate.linework.clip.FillRule;
+import org.adumbrate.linework.clip.FlatOutline;
 import org.adumbrate.linework.clip.TooIntricateException;
 import org.adumbrate.linework.clip.VisibleArea;
 import org.adumbrate.linework.cover.Cover;
 import org.adumbrate.linework.cover.HiddenLines;
+import org.adumbrate.linework.dashes.DashedLines;
+import org.adumbrate.linework.outline.OutlinedLine;
+import org.adumbrate.linework.outline.OutlinedLines;
 
 /**
  * Gathers what a reader finds on a page, in the order of painting: strokes as far as clips let them be seen, areas that cover them,
@@ -28,6 +33,9 @@ public final class StrokeCollector {
 
     private static final int MOST_SEGMENTS = 4_000_000;
 
+    /** Pieces of a filled path that is looked at for lines: far more than a drawing exported as one path has. */
+    private static final int MOST_OF_A_SHAPE = 1_000_000;
+
     /** Of all areas that cover. */
     private static final int MOST_EDGES = 2_000_000;
 
@@ -37,6 +45,8 @@ public final class StrokeCollector {
     private long segments;
     private final List<Cover> covers = new ArrayList<>();
     private final LeftOutTally leftOut = new LeftOutTally();
+    private final List<FlatOutline> areas = new ArrayList<>();
+    private final ThinShapes thinShapes = new ThinShapes();
     private int edges;
     private int outside;
 
@@ -61,9 +71,12 @@ public final class StrokeCollector {
             outside++;
             return;
         }
-        strokes.add(
-                new Stroke(visible, style.color(), style.widthMm(), style.dash(), style.cap(), style.join(), layer));
-        segments += visible.segments() + style.dash().lengthsMm().size();
+        add(style.stroke(ThereAndBack.once(visible), layer));
+    }
+
+    private void add(Stroke stroke) throws InputFault {
+        strokes.add(stroke);
+        segments += stroke.path().segments() + stroke.dash().lengthsMm().size();
         if (strokes.size() > MOST_STROKES || segments > MOST_SEGMENTS) {
             throw new InputFault(
                     file,
@@ -75,6 +88,36 @@ public final class StrokeCollector {
     /** How many strokes have been taken: the number that the next will have. */
     public int strokes() {
         return strokes.size();
+    }
+
+    /**
+     * Takes a path that is filled in one colour: thin shapes of constant width as lines, what is left of it as an area.
+     *
+     * @return whether the stroke of its outline is taken, too, as that widens the lines
+     */
+    public boolean filled(
+            VectorPath<PagePoint> path, FillRule rule, Clip<PagePoint> clip, AreaPaint paint, FillLook look)
+            throws InputFault {
+        if (!look.mayBeLine() || path.segments() > MOST_OF_A_SHAPE) {
+            area(path, rule, clip, paint);
+            return false;
+        }
+        OutlinedLines read = OutlinedLines.of(path, rule);
+        boolean outlined = look.outline().isPresent();
+        if (read.lines().isEmpty() || (outlined && !read.rest().isEmpty())) {
+            area(path, rule, clip, paint);
+            return false;
+        }
+        area(read.rest(), rule, clip, paint);
+        for (OutlinedLine line : read.lines()) {
+            ThinShape shape = new ThinShape(strokes.size(), line, rule, clip, paint, look);
+            Optional<Stroke> stroke = shape.stroke(line);
+            if (stroke.isPresent()) {
+                thinShapes.add(shape);
+                add(stroke.get());
+            }
+        }
+        return outlined;
     }
 
     /** Takes an area, as far as the clip lets it be seen; its runs count as closed. A straight line there and back is none. */
@@ -91,6 +134,7 @@ public final class StrokeCollector {
             return;
         }
         leftOut.add(paint.kind(), visible.get().mm2());
+        areas.add(visible.get().outline());
         if (paint.covers() && paint.since() < strokes.size()) {
             covers.add(new Cover(visible.get(), paint.since(), strokes.size()));
             edges += visible.get().outline().edges();
@@ -112,10 +156,15 @@ public final class StrokeCollector {
 
     /** The sheet; nothing if it shows no line at all. */
     public Optional<LineSheet> ifAny(int pages) {
-        HiddenLines lines = HiddenLines.taken(strokes, covers);
-        return lines.seen().isEmpty()
-                ? Optional.empty()
-                : Optional.of(new LineSheet(file, page, lines.seen(), leftOut.all(), lines.hidden(), pages, List.of()));
+        ThinShapes.Settled settled = thinShapes.settle(strokes, covers, areas, leftOut);
+        HiddenLines lines = HiddenLines.taken(settled.strokes(), settled.covers());
+        if (lines.seen().isEmpty()) {
+            return Optional.empty();
+        }
+        DashedLines dashed = DashedLines.of(lines.seen());
+        Recovered recovered = settled.recovered().withDashes(dashed.dashes(), dashed.lines());
+        return Optional.of(new LineSheet(
+                file, page, dashed.strokes(), leftOut.all(), lines.hidden(), recovered, pages, List.of()));
     }
 
     /**

@@ -12,7 +12,9 @@ import org.adumbrate.linework.clip.Clip;
 import org.adumbrate.linework.clip.ClipShape;
 import org.adumbrate.linework.clip.FillRule;
 import org.adumbrate.linework.page.AreaPaint;
+import org.adumbrate.linework.page.FillLook;
 import org.adumbrate.linework.page.PathTracer;
+import org.adumbrate.linework.page.StrokeStyle;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -36,11 +38,16 @@ final class PdfAreas {
         this.tiles = tiles;
     }
 
-    /** Fills a path with the colour or the pattern that is set; outlined, if its stroke is taken as a line. */
-    void fill(VectorPath<PagePoint> path, FillRule rule, boolean outlined) throws IOException {
+    /**
+     * Fills a path with the colour or the pattern that is set.
+     *
+     * @param outline how its outline is stroked, if it is
+     * @return whether the stroke of its outline is taken, too
+     */
+    boolean fill(VectorPath<PagePoint> path, FillRule rule, Optional<StrokeStyle> outline) throws IOException {
         PdfGraphicsState state = context.state();
         if (state.fillAlpha <= 0 || path.isEmpty()) {
-            return;
+            return false;
         }
         PdfFillColor fill = state.fill;
         Optional<PDColorSpace> space = colors.spaceOf(fill);
@@ -50,9 +57,16 @@ final class PdfAreas {
                 && ink.getColorantName().equals("None"))) {
             Optional<Srgb> color = colors.of(fill);
             boolean white = color.stream().anyMatch(AreaPaint::isWhite);
-            AreaPaint paint = paint(AreaPaint.kind(white, outlined), state.hides());
-            found.area(path, rule, state.seen(), paint, new PdfInk(color, state.fillAlpha));
+            AreaPaint paint = paint(AreaPaint.kind(white, outline.isPresent()), state.hides());
+            PdfInk painted = new PdfInk(color, state.fillAlpha);
+            if (color.isPresent()) {
+                FillLook look =
+                        new FillLook(color.get(), outline, context.layers().name());
+                return found.filled(path, rule, state.seen(), paint, painted, look);
+            }
+            found.area(path, rule, state.seen(), paint, painted);
         }
+        return false;
     }
 
     private AreaPaint paint(LeftOut.Kind kind, boolean hides) {

@@ -16,6 +16,7 @@ import org.adumbrate.linework.clip.FillRule;
 import org.adumbrate.linework.clip.FlatOutline;
 import org.adumbrate.linework.clip.VisibleArea;
 import org.adumbrate.linework.page.AreaPaint;
+import org.adumbrate.linework.page.FillLook;
 import org.adumbrate.linework.page.StrokeStyle;
 
 /**
@@ -142,6 +143,18 @@ final class PdfMaskMarks implements PdfMarks {
     @Override
     public void stroke(VectorPath<PagePoint> path, Clip<PagePoint> clip, StrokeStyle style, Optional<String> layer) {
         unknown = true;
+    }
+
+    @Override
+    public boolean filled(
+            VectorPath<PagePoint> path,
+            FillRule rule,
+            Clip<PagePoint> clip,
+            AreaPaint paint,
+            PdfInk ink,
+            FillLook look) {
+        area(path, rule, clip, paint, ink);
+        return false;
     }
 
     @Override

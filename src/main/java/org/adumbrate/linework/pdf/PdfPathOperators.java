@@ -9,6 +9,7 @@ import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.clip.FillRule;
 import org.adumbrate.linework.page.PathTracer;
+import org.adumbrate.linework.page.StrokeStyle;
 
 /** Path construction, painting and clipping (ISO 32000-1, 8.5). */
 final class PdfPathOperators {
@@ -86,10 +87,10 @@ final class PdfPathOperators {
         VectorPath<PagePoint> ended = path.take();
         PdfGraphicsState state = context.state();
         if (!context.layers().hidden() && !state.unseen) {
-            if (filled.isPresent()) {
-                areas.fill(ended, filled.get(), stroked && state.isStrokeTaken());
-            }
-            if (stroked) {
+            Optional<StrokeStyle> outline =
+                    stroked && state.isStrokeTaken() ? state.strokeColor.map(state::style) : Optional.empty();
+            boolean done = filled.isPresent() && areas.fill(ended, filled.get(), outline);
+            if (stroked && !done) {
                 stroke(ended);
             }
         }

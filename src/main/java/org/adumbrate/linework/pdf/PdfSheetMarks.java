@@ -9,6 +9,7 @@ import org.adumbrate.linework.ReadingNote;
 import org.adumbrate.linework.clip.Clip;
 import org.adumbrate.linework.clip.FillRule;
 import org.adumbrate.linework.page.AreaPaint;
+import org.adumbrate.linework.page.FillLook;
 import org.adumbrate.linework.page.StrokeCollector;
 import org.adumbrate.linework.page.StrokeStyle;
 
@@ -30,6 +31,13 @@ final class PdfSheetMarks implements PdfMarks {
     @Override
     public void area(VectorPath<PagePoint> path, FillRule rule, Clip<PagePoint> clip, AreaPaint paint, PdfInk ink) {
         found.area(path, rule, clip, paint);
+    }
+
+    @Override
+    public boolean filled(
+            VectorPath<PagePoint> path, FillRule rule, Clip<PagePoint> clip, AreaPaint paint, PdfInk ink, FillLook look)
+            throws InputFault {
+        return found.filled(path, rule, clip, paint, look);
     }
 
     @Override

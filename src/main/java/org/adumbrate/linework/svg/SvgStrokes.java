@@ -1,13 +1,16 @@
 package org.adumbrate.linework.svg;
 
+import java.util.Optional;
 import org.adumbrate.fault.InputFault;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.clip.FillRule;
 import org.adumbrate.linework.page.AreaPaint;
+import org.adumbrate.linework.page.FillLook;
 import org.adumbrate.linework.page.PenScale;
 import org.adumbrate.linework.page.StrokeCollector;
+import org.adumbrate.linework.page.StrokeStyle;
 import org.adumbrate.linework.svg.css.CssLength;
 import org.w3c.dom.Element;
 
@@ -29,14 +32,16 @@ final class SvgStrokes implements SvgCanvas {
         SvgPaint stroke = paint(style.stroke(), outline, scene);
         if (style.paintOrder().strokeFirst()) {
             stroke(stroke, outline, scene);
-            fill(outline, scene, isTaken(stroke));
+            fill(outline, scene, stroke);
             if (isTaken(stroke) && style.isFilled()) {
                 // it covers the inner half of its own outline, which is taken in its full width
                 found.leftOut(LeftOut.Kind.EFFECT);
             }
         } else {
-            fill(outline, scene, isTaken(stroke));
-            stroke(stroke, outline, scene);
+            boolean done = fill(outline, scene, stroke);
+            if (!done) {
+                stroke(stroke, outline, scene);
+            }
         }
     }
 
@@ -52,24 +57,26 @@ final class SvgStrokes implements SvgCanvas {
     }
 
     private void stroke(SvgPaint paint, VectorPath<PagePoint> outline, SvgScene scene) throws InputFault {
-        SvgStyle style = scene.style();
         if (isTaken(paint)) {
-            PenScale pen = style.scalesStroke() ? PenScale.of(scene.toPage()) : new PenScale(CssLength.MM_PER_PX, 1);
             int before = found.strokes();
-            found.stroke(
-                    outline,
-                    scene.clip(),
-                    SvgLengths.stroke(style, paint.color().srgb(), pen.mean(), scene.diagonal()),
-                    scene.layer());
+            found.stroke(outline, scene.clip(), strokeStyle(paint, scene), scene.layer());
             if (found.strokes() > before) {
                 tell(paint, scene);
-                if (pen.distorts()) {
+                if (pen(scene).distorts()) {
                     found.leftOut(LeftOut.Kind.DISTORTED_STROKE);
                 }
             }
         } else if (paint.kind() == SvgPaint.Kind.PATTERN || paint.kind() == SvgPaint.Kind.BROKEN) {
             found.leftOut(LeftOut.Kind.UNCOLORED_STROKE);
         }
+    }
+
+    private static StrokeStyle strokeStyle(SvgPaint paint, SvgScene scene) {
+        return SvgLengths.stroke(scene.style(), paint.color().srgb(), pen(scene).mean(), scene.diagonal());
+    }
+
+    private static PenScale pen(SvgScene scene) {
+        return scene.style().scalesStroke() ? PenScale.of(scene.toPage()) : new PenScale(CssLength.MM_PER_PX, 1);
     }
 
     private void tell(SvgPaint paint, SvgScene scene) {
@@ -80,29 +87,27 @@ final class SvgStrokes implements SvgCanvas {
         }
     }
 
-    private void fill(VectorPath<PagePoint> outline, SvgScene scene, boolean outlined) {
-        SvgPaint fill = paint(scene.style().fill(), outline, scene);
-        switch (fill.kind()) {
-            case NONE, BROKEN -> {
-                // nothing is painted
-            }
-            case COLOR ->
-                area(
-                        outline,
-                        scene,
-                        AreaPaint.kind(AreaPaint.isWhite(fill.color().srgb()), outlined),
-                        fill.solid());
-            case GRADIENT, PATTERN -> area(outline, scene, LeftOut.Kind.SHADING, fill.solid());
-        }
-    }
-
-    private void area(VectorPath<PagePoint> outline, SvgScene scene, LeftOut.Kind kind, boolean solid) {
+    /** Fills a shape; tells whether the stroke around it is taken, too. */
+    private boolean fill(VectorPath<PagePoint> outline, SvgScene scene, SvgPaint stroke) throws InputFault {
         SvgStyle style = scene.style();
-        found.area(
-                outline,
-                style.fillRule(),
-                scene.clip(),
-                new AreaPaint(kind, solid && style.isFillSolid(), scene.since()));
+        SvgPaint fill = paint(style.fill(), outline, scene);
+        if (fill.isNone()) {
+            return false;
+        }
+        boolean white = AreaPaint.isWhite(fill.color().srgb());
+        boolean colored = fill.kind() == SvgPaint.Kind.COLOR;
+        AreaPaint paint = new AreaPaint(
+                colored ? AreaPaint.kind(white, isTaken(stroke)) : LeftOut.Kind.SHADING,
+                fill.solid() && style.isFillSolid(),
+                scene.since());
+        boolean strokedBefore = style.paintOrder().strokeFirst() && isTaken(stroke);
+        if (!colored || strokedBefore) {
+            found.area(outline, style.fillRule(), scene.clip(), paint);
+            return false;
+        }
+        Optional<StrokeStyle> around = isTaken(stroke) ? Optional.of(strokeStyle(stroke, scene)) : Optional.empty();
+        FillLook look = new FillLook(fill.color().srgb(), around, scene.layer());
+        return found.filled(outline, style.fillRule(), scene.clip(), paint, look);
     }
 
     @Override

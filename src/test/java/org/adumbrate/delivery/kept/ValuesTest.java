@@ -30,6 +30,7 @@ import org.adumbrate.linework.Hidden;
 import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.LineSheet;
 import org.adumbrate.linework.ReadingNote;
+import org.adumbrate.linework.Recovered;
 import org.junit.jupiter.api.Test;
 
 class ValuesTest {
@@ -85,6 +86,7 @@ class ValuesTest {
                 List.of(),
                 List.of(new LeftOut(LeftOut.Kind.IMAGE, 2, 12.5)),
                 new Hidden(3, 4, 5.25),
+                new Recovered(3, 1, 1.2, 4, 50, 6),
                 /* pages= */ 1,
                 List.of(new ReadingNote(ReadingNote.Kind.PAGE, "page 1 shows no line")));
         assertThat(ValueReader.value(ValueWriter.bytes(sheet), 0)).isEqualTo(sheet);
