@@ -30,7 +30,8 @@ import picocli.CommandLine.Parameters;
         description =
                 "Tell what a line sheet holds: its page, how many strokes of what length in each colour, and which pen"
                         + " may suit it: a guess by names, shades and strokes, with its reason. What areas hide that are painted"
-                        + " over the lines is left out, and told, as is everything that is not taken as a line.",
+                        + " over the lines is left out, and told, as is everything that is not taken as a line. Thin filled shapes"
+                        + " count as lines, and dashes exported one by one as dashed lines.",
         footer = {"", "Example:", "  adumbrate lines passes/kiln-yard/lines.pdf"})
 final class LinesCommand implements Callable<Integer> {
     @Mixin
@@ -64,6 +65,7 @@ final class LinesCommand implements Callable<Integer> {
                                 "  areas painted over them hide %s, %.1f mm in all%n",
                                 sheet.hidden().told(), sheet.hidden().lengthMm());
             }
+            sheet.recovered().told().forEach(clause -> common.out().printf("  %s%n", clause));
             printKinds("not taken as lines", sheet, kind -> !kind.isTakenOtherwise());
             printKinds("lines may look otherwise in the file", sheet, LeftOut.Kind::isTakenOtherwise);
             sheet.remarks().forEach(remark -> common.out().printf("  %s%n", remark.told()));
@@ -95,6 +97,14 @@ final class LinesCommand implements Callable<Integer> {
                         "strokes", sheet.hidden().strokes(),
                         "cut", sheet.hidden().cut(),
                         "lengthMm", sheet.hidden().lengthMm()),
+                "recovered",
+                Json.object(
+                        "shapes", sheet.recovered().shapes(),
+                        "wide", sheet.recovered().wide(),
+                        "widestMm", sheet.recovered().widestMm(),
+                        "areas", sheet.recovered().areas(),
+                        "dashes", sheet.recovered().dashes(),
+                        "dashedLines", sheet.recovered().dashed()),
                 "pages",
                 sheet.pages(),
                 "remarks",

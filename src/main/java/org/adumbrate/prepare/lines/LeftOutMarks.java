@@ -42,6 +42,15 @@ final class LeftOutMarks {
                             hidden.told(),
                             hidden.lengthMm() * laid.toSheet().meanScale())));
         }
+        if (!lines.recovered().told().isEmpty()) {
+            findings.add(new Finding(
+                    Finding.Severity.NOTE,
+                    key,
+                    lines.file() + ": " + String.join("; ", lines.recovered().told())
+                            + (lines.recovered().wide() + lines.recovered().areas() > 0
+                                    ? "; if that is wrong, export lines as strokes"
+                                    : "")));
+        }
         String strokes = told(lines, kind -> kind == LeftOut.Kind.UNCOLORED_STROKE);
         if (!strokes.isEmpty()) {
             findings.add(new Finding(
