@@ -11,7 +11,7 @@ final class DashLinks {
     private static final double LONGEST_GAP_MM = 6;
 
     /** Where there are many ends, gaps are looked for as far as so many are likely to lie in a square as wide. */
-    private static final double MOST_ENDS = 40;
+    private static final double MOST_ENDS = 12;
 
     private static final double SURE_GAP_MM = 1.2;
 

@@ -13,6 +13,9 @@ final class EndCells {
     /** At a place where still more ends lie, such as that of a mark drawn over and over, some are not looked at. */
     private static final int MOST_COMPANIONS = 500;
 
+    /** A line that falls less than this goes along the rows. */
+    private static final double LEVEL = 0.05;
+
     private double left = Double.POSITIVE_INFINITY;
     private double top = Double.POSITIVE_INFINITY;
     private double cell = 1;
@@ -85,15 +88,20 @@ final class EndCells {
      */
     void ahead(double x, double y, double ux, double uy, double reach, double share, double contact, IntConsumer each) {
         double side = reach * share;
-        double endX = x + ux * reach;
         double endY = y + uy * reach;
         int lastRow = row(Math.max(y, endY) + side * Math.abs(ux) + contact);
-        int firstColumn = column(Math.min(x, endX) - side * Math.abs(uy) - contact);
-        int lastColumn = column(Math.max(x, endX) + side * Math.abs(uy) + contact);
         int looked = 0;
         for (int row = row(Math.min(y, endY) - side * Math.abs(ux) - contact); row <= lastRow && row < rows; row++) {
-            int last = starts[row * columns + lastColumn + 1];
-            for (int m = starts[row * columns + firstColumn]; m < last && looked < MOST_COMPANIONS; m++) {
+            // the stretch of the line beside which the row's ends may lie
+            double above = top + row * cell - side - contact - y;
+            double below = above + cell + 2 * (side + contact);
+            boolean level = Math.abs(uy) < LEVEL;
+            double near = level ? 0 : Math.max(0, Math.min(above / uy, below / uy));
+            double far = level ? reach : Math.min(reach, Math.max(above / uy, below / uy));
+            double spread = share * far + contact;
+            int first = starts[row * columns + column(x + Math.min(ux * near, ux * far) - spread)];
+            int last = starts[row * columns + column(x + Math.max(ux * near, ux * far) + spread) + 1];
+            for (int m = first; m < last && looked < MOST_COMPANIONS; m++) {
                 looked++;
                 double vx = place[2 * m] - x;
                 double vy = place[2 * m + 1] - y;
