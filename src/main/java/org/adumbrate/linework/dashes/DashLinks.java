@@ -1,10 +1,5 @@
 package org.adumbrate.linework.dashes;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-import org.adumbrate.linework.Stroke;
-
 /** Links the ends of dashes across the gaps between them: each end with the nearest that goes on where it points to. */
 final class DashLinks {
     /** The longest gap, in mm. */
@@ -32,142 +27,100 @@ final class DashLinks {
 
     private static final double NOISE_MM = 0.012;
 
+    private static final double STRAIGHT_ON = Math.cos(MOST_TURN);
+
+    private static final byte LOOKED = 1;
+
+    /** A line goes on there without a gap. */
+    private static final byte GOES_ON = 2;
+
     private final DashRuns runs;
-    private final List<Stroke> strokes;
+    private final EndCells cells;
+    private final double longestGap;
     private final int[] best;
-    private double longestGap = LONGEST_GAP_MM;
     private final double[] score;
+    private final byte[] state;
 
-    /** Ends at which a line goes on without a gap. */
-    private final boolean[] goesOn;
+    /** The end that is looked from. */
+    private int from;
 
-    private DashLinks(DashRuns runs, List<Stroke> strokes) {
+    DashLinks(DashRuns runs, boolean[] used) {
         this.runs = runs;
-        this.strokes = strokes;
+        this.cells = new EndCells(runs, used);
+        this.longestGap = Math.min(LONGEST_GAP_MM, Math.max(SURE_GAP_MM, Math.sqrt(MOST_ENDS / cells.endsPerSquareMm())));
         this.best = new int[2 * runs.size()];
         this.score = new double[2 * runs.size()];
-        this.goesOn = new boolean[2 * runs.size()];
-        Arrays.fill(best, -1);
-        Arrays.fill(score, Double.POSITIVE_INFINITY);
+        this.state = new byte[2 * runs.size()];
     }
 
-    /** Rows of dashes, each as the ends at which they are entered, in order; without those that are used. */
-    static List<int[]> rows(DashRuns runs, List<Stroke> strokes, boolean[] used) {
-        DashLinks links = new DashLinks(runs, strokes);
-        EndCells cells = new EndCells(runs, used);
-        links.longestGap =
-                Math.min(LONGEST_GAP_MM, Math.max(SURE_GAP_MM, Math.sqrt(MOST_ENDS / cells.endsPerSquareMm())));
-        for (int end = 0; end < 2 * runs.size(); end++) {
-            if (!used[end >> 1]) {
-                links.look(end, cells);
-            }
+    /** The end that an end is linked with; -1 if there is none. Ends are looked from when they are asked for. */
+    int linked(int end) {
+        int other = nearest(end);
+        return other >= 0 && nearest(other) == end && ((state[end] | state[other]) & GOES_ON) == 0 ? other : -1;
+    }
+
+    private int nearest(int end) {
+        if (state[end] == 0) {
+            state[end] = LOOKED;
+            best[end] = -1;
+            score[end] = Double.POSITIVE_INFINITY;
+            from = end;
+            cells.ahead(
+                    runs.x(end),
+                    runs.y(end),
+                    runs.outX(end),
+                    runs.outY(end),
+                    longestGap,
+                    Math.tan(MOST_TURN),
+                    SHORTEST_GAP_MM,
+                    this::offer);
         }
-        return links.rows();
-    }
-
-    private void look(int end, EndCells cells) {
-        double reach = reach(end >> 1);
-        cells.ahead(
-                runs.x(end),
-                runs.y(end),
-                runs.outX(end),
-                runs.outY(end),
-                reach,
-                Math.tan(MOST_TURN),
-                SHORTEST_GAP_MM,
-                other -> offer(end, other, reach));
+        return best[end];
     }
 
     private double reach(int run) {
-        DashRuns.Piece piece = runs.piece(run);
-        double width = strokes.get(piece.stroke()).widthMm();
-        return Math.min(longestGap, Math.max(GAP_SHARE * piece.lengthMm(), GAP_WIDTHS * width));
+        return Math.min(longestGap, Math.max(GAP_SHARE * runs.lengthMm(run), GAP_WIDTHS * runs.widthMm(run)));
     }
 
-    private void offer(int a, int b, double reach) {
-        if (a >> 1 == b >> 1 || runs.piece(a >> 1).look() != runs.piece(b >> 1).look()) {
+    private void offer(int to) {
+        int a = from >> 1;
+        int b = to >> 1;
+        if (a == b || runs.look(a) != runs.look(b)) {
             return;
         }
-        double vx = runs.x(b) - runs.x(a);
-        double vy = runs.y(b) - runs.y(a);
-        double gap = Math.hypot(vx, vy);
+        double vx = runs.x(to) - runs.x(from);
+        double vy = runs.y(to) - runs.y(from);
+        double gap = Math.sqrt(vx * vx + vy * vy);
         if (gap < SHORTEST_GAP_MM) {
-            goesOn[a] |= runs.outX(a) * runs.outX(b) + runs.outY(a) * runs.outY(b) < -Math.cos(MOST_TURN);
-            return;
-        }
-        if (gap > reach) {
-            return;
-        }
-        double out = Math.atan2(runs.outX(a) * vy - runs.outY(a) * vx, runs.outX(a) * vx + runs.outY(a) * vy);
-        double in = Math.atan2(-vx * runs.outY(b) + vy * runs.outX(b), -vx * runs.outX(b) - vy * runs.outY(b));
-        double noise = NOISE
-                + NOISE_MM
-                        / Math.min(
-                                runs.piece(a >> 1).lengthMm(),
-                                runs.piece(b >> 1).lengthMm())
-                + NOISE_MM / gap;
-        double off = Math.abs(out - in);
-        if (Math.max(Math.abs(out), Math.abs(in)) > MOST_TURN
-                || off > Math.min(0.3, noise) + 0.2 * Math.min(Math.abs(out), Math.abs(in))) {
-            return;
-        }
-        double cost = gap * (1 + 5 * off);
-        better(a, b, cost);
-        better(b, a, cost);
-    }
-
-    private void better(int end, int other, double cost) {
-        if (cost < score[end] || (cost == score[end] && other < best[end])) {
-            score[end] = cost;
-            best[end] = other;
+            state[from] |= goesOn(runs, from, to) ? GOES_ON : 0;
+        } else if (gap <= Math.max(reach(a), reach(b))) {
+            double out = turn(from, vx, vy);
+            double in = turn(to, -vx, -vy);
+            double noise = NOISE + NOISE_MM / Math.min(runs.lengthMm(a), runs.lengthMm(b)) + NOISE_MM / gap;
+            double off = Math.abs(out + in);
+            double most = Math.max(Math.abs(out), Math.abs(in));
+            double least = Math.min(Math.abs(out), Math.abs(in));
+            if (most <= MOST_TURN && off <= Math.min(0.3, noise) + 0.2 * least) {
+                better(to, gap * (1 + 5 * off));
+            }
         }
     }
 
-    private List<int[]> rows() {
-        for (int end = 0; end < best.length; end++) {
-            if (best[end] >= 0 && (best[best[end]] != end || goesOn[end] || goesOn[best[end]])) {
-                score[end] = Double.NaN;
-            }
-        }
-        for (int end = 0; end < best.length; end++) {
-            if (Double.isNaN(score[end])) {
-                best[end] = -1;
-            }
-        }
-        List<int[]> rows = new ArrayList<>();
-        boolean[] done = new boolean[runs.size()];
-        for (int k = 0; k < runs.size(); k++) {
-            if (!done[k] && (best[2 * k] >= 0 || best[2 * k + 1] >= 0)) {
-                rows.add(row(beginning(k), done));
-            }
-        }
-        return rows;
+    /** By how much a line turns from the direction of an end into another. */
+    private double turn(int end, double vx, double vy) {
+        return Math.atan2(
+                runs.outX(end) * vy - runs.outY(end) * vx, runs.outX(end) * vx + runs.outY(end) * vy);
     }
 
-    /** The end at which the first dash of a row is entered; of a ring, the one given. */
-    private int beginning(int run) {
-        int entered = 2 * run;
-        while (best[entered] >= 0) {
-            entered = best[entered] ^ 1;
-            if (entered == 2 * run) {
-                break;
-            }
-        }
-        return entered;
+    /** Whether a line that ends at one goes on at the other, which lies at the same place. */
+    static boolean goesOn(DashRuns runs, int a, int b) {
+        return runs.outX(a) * runs.outX(b) + runs.outY(a) * runs.outY(b) < -STRAIGHT_ON;
     }
 
-    private int[] row(int beginning, boolean[] done) {
-        int[] row = new int[8];
-        int count = 0;
-        int entered = beginning;
-        while (entered >= 0 && !done[entered >> 1]) {
-            if (count == row.length) {
-                row = Arrays.copyOf(row, 2 * count);
-            }
-            row[count++] = entered;
-            done[entered >> 1] = true;
-            entered = best[entered ^ 1];
+    private void better(int to, double cost) {
+        if (cost < score[from] || (cost == score[from] && to < best[from])) {
+            score[from] = cost;
+            best[from] = to;
         }
-        return Arrays.copyOf(row, count);
     }
 }

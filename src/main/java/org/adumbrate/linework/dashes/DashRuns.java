@@ -1,6 +1,6 @@
 package org.adumbrate.linework.dashes;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,7 +12,7 @@ import org.adumbrate.linework.Stroke;
 
 /**
  * The runs of a sheet's strokes that may be dashes: open, unbroken and short. Run k has two ends, 2k where it begins and 2k + 1 where it
- * ends.
+ * ends. Sheets have very many, so they stand in plain arrays.
  */
 final class DashRuns {
     /** A long dash is 24 line widths long (ISO 128-2, table 2), 24 mm with the widest pens that are used. */
@@ -27,81 +27,107 @@ final class DashRuns {
     /** What all dashes of a line have in common. */
     private record Look(Srgb color, long width, Optional<String> layer) {}
 
-    /**
-     * A run.
-     *
-     * @param stroke the number of its stroke
-     * @param run which of the stroke's runs it is
-     * @param look a number for what it looks like
-     * @param lengthMm how long it is
-     * @param straight whether it is one straight line
-     * @param x0 where it begins
-     * @param x1 where it ends
-     * @param outX0 the direction in which a line goes on before its beginning, with outY0 a unit vector
-     * @param outX1 the direction in which a line goes on past its end
-     */
-    record Piece(
-            int stroke,
-            int run,
-            int look,
-            double lengthMm,
-            boolean straight,
-            double x0,
-            double y0,
-            double x1,
-            double y1,
-            double outX0,
-            double outY0,
-            double outX1,
-            double outY1) {}
-
-    private final List<Piece> pieces = new ArrayList<>();
     private final Map<Look, Integer> looks = new HashMap<>();
+    private int size;
+    private int[] strokes = new int[64];
+    private int[] runs = new int[64];
+    private int[] lookOf = new int[64];
+    private boolean[] straight = new boolean[64];
+    private double[] lengths = new double[64];
+    private double[] widths = new double[64];
 
-    DashRuns(List<Stroke> strokes) {
-        for (int k = 0; k < strokes.size(); k++) {
-            Stroke stroke = strokes.get(k);
-            if (stroke.dash().isNone()) {
-                Look look = new Look(stroke.color(), Math.round(stroke.widthMm() / SAME_WIDTH_MM), stroke.layer());
-                stroke.path().pieces(new Reader(k, looks.computeIfAbsent(look, l -> looks.size())));
+    /** For each end where it is, x and y, and the unit vector in which a line goes on past it. */
+    private double[] ends = new double[8 * 64];
+
+    DashRuns(List<Stroke> all) {
+        Reader reader = new Reader();
+        for (int k = 0; k < all.size(); k++) {
+            if (all.get(k).dash().isNone()) {
+                reader.read(k, all.get(k));
             }
         }
     }
 
     int size() {
-        return pieces.size();
+        return size;
     }
 
-    Piece piece(int k) {
-        return pieces.get(k);
+    /** How many looks there are; they are numbered from 0. */
+    int looks() {
+        return looks.size();
+    }
+
+    /** The number of a run's stroke. */
+    int stroke(int k) {
+        return strokes[k];
+    }
+
+    /** Which of its stroke's runs it is. */
+    int run(int k) {
+        return runs[k];
+    }
+
+    /** A number for what a run looks like. */
+    int look(int k) {
+        return lookOf[k];
+    }
+
+    /** How long a run is. */
+    double lengthMm(int k) {
+        return lengths[k];
+    }
+
+    /** How wide its stroke is. */
+    double widthMm(int k) {
+        return widths[k];
+    }
+
+    /** Whether a run is one straight line. */
+    boolean isStraight(int k) {
+        return straight[k];
     }
 
     double x(int end) {
-        Piece piece = pieces.get(end >> 1);
-        return (end & 1) == 0 ? piece.x0() : piece.x1();
+        return ends[4 * end];
     }
 
     double y(int end) {
-        Piece piece = pieces.get(end >> 1);
-        return (end & 1) == 0 ? piece.y0() : piece.y1();
+        return ends[4 * end + 1];
     }
 
     /** The direction in which a line goes on past an end. */
     double outX(int end) {
-        Piece piece = pieces.get(end >> 1);
-        return (end & 1) == 0 ? piece.outX0() : piece.outX1();
+        return ends[4 * end + 2];
     }
 
     /** As {@link #outX}. */
     double outY(int end) {
-        Piece piece = pieces.get(end >> 1);
-        return (end & 1) == 0 ? piece.outY0() : piece.outY1();
+        return ends[4 * end + 3];
+    }
+
+    private void grow() {
+        int room = 2 * strokes.length;
+        strokes = Arrays.copyOf(strokes, room);
+        runs = Arrays.copyOf(runs, room);
+        lookOf = Arrays.copyOf(lookOf, room);
+        straight = Arrays.copyOf(straight, room);
+        lengths = Arrays.copyOf(lengths, room);
+        widths = Arrays.copyOf(widths, room);
+        ends = Arrays.copyOf(ends, 8 * room);
+    }
+
+    private void putEnd(int end, double x, double y, double outX, double outY) {
+        ends[4 * end] = x;
+        ends[4 * end + 1] = y;
+        ends[4 * end + 2] = outX;
+        ends[4 * end + 3] = outY;
     }
 
     private final class Reader implements PieceVisitor {
-        private final int stroke;
-        private final int look;
-        private int run = -1;
+        private Stroke of;
+        private int stroke;
+        private int look;
+        private int run;
         private int count;
         private boolean curved;
         private double length;
@@ -114,9 +140,19 @@ final class DashRuns {
         private double lastX;
         private double lastY;
 
-        Reader(int stroke, int look) {
-            this.stroke = stroke;
-            this.look = look;
+        void read(int number, Stroke read) {
+            if (of == null
+                    || of.widthMm() != read.widthMm()
+                    || !of.color().equals(read.color())
+                    || !of.layer().equals(read.layer())) {
+                look = looks.computeIfAbsent(
+                        new Look(read.color(), Math.round(read.widthMm() / SAME_WIDTH_MM), read.layer()),
+                        l -> looks.size());
+            }
+            of = read;
+            stroke = number;
+            run = -1;
+            read.path().pieces(this);
         }
 
         @Override
@@ -131,19 +167,25 @@ final class DashRuns {
 
         @Override
         public void piece(PathPiece piece) {
-            curved |= !piece.straight();
             if (length <= LONGEST_MM) {
-                piece.chords(FLATNESS_MM, this::chord);
+                if (piece.straight()) {
+                    chord(piece.x0(), piece.y0(), piece.x3(), piece.y3());
+                } else {
+                    curved = true;
+                    piece.chords(FLATNESS_MM, this::chord);
+                }
             }
             endX = piece.x3();
             endY = piece.y3();
         }
 
         private void chord(double x0, double y0, double x1, double y1) {
-            double chord = Math.hypot(x1 - x0, y1 - y0);
+            double dx = x1 - x0;
+            double dy = y1 - y0;
+            double chord = Math.sqrt(dx * dx + dy * dy);
             if (chord > 0) {
-                lastX = (x1 - x0) / chord;
-                lastY = (y1 - y0) / chord;
+                lastX = dx / chord;
+                lastY = dy / chord;
                 if (count++ == 0) {
                     firstX = -lastX;
                     firstY = -lastY;
@@ -155,22 +197,21 @@ final class DashRuns {
         @Override
         public void end(boolean closed) {
             boolean ring = closed || (startX == endX && startY == endY);
-            if (!ring && length <= LONGEST_MM && count > 0) {
-                pieces.add(new Piece(
-                        stroke,
-                        run,
-                        look,
-                        length,
-                        !curved && count == 1,
-                        startX,
-                        startY,
-                        endX,
-                        endY,
-                        firstX,
-                        firstY,
-                        lastX,
-                        lastY));
+            if (ring || length > LONGEST_MM || count == 0) {
+                return;
             }
+            if (size == strokes.length) {
+                grow();
+            }
+            strokes[size] = stroke;
+            runs[size] = run;
+            lookOf[size] = look;
+            straight[size] = !curved && count == 1;
+            lengths[size] = length;
+            widths[size] = of.widthMm();
+            putEnd(2 * size, startX, startY, firstX, firstY);
+            putEnd(2 * size + 1, endX, endY, lastX, lastY);
+            size++;
         }
     }
 }

@@ -42,19 +42,17 @@ public record DashedLines(List<Stroke> strokes, int dashes, int lines) {
         boolean[] used = new boolean[runs.size()];
         Rows rhythms = new Rows(runs);
         List<Rows.Part> parts = new ArrayList<>();
-        List<int[]> rows = DashLinks.rows(runs, strokes, used);
-        List<Rows.Part> sure = TouchedEnds.free(runs, rhythms.sure(rows), strokes);
+        List<Rows.Part> sure = TouchedEnds.free(runs, rhythms.sure(DashRows.sure(runs, used)), strokes);
         // of lines that are drawn twice, one is linked at a time
         for (int copy = 0; copy < MOST_COPIES && !sure.isEmpty(); copy++) {
             parts.addAll(sure);
             use(sure, used);
-            rows = DashLinks.rows(runs, strokes, used);
-            sure = TouchedEnds.free(runs, rhythms.sure(rows), strokes);
+            sure = TouchedEnds.free(runs, rhythms.sure(DashRows.sure(runs, used)), strokes);
         }
         if (parts.isEmpty()) {
             return new DashedLines(strokes, 0, 0);
         }
-        List<Rows.Part> more = TouchedEnds.free(runs, rhythms.alike(rows, parts), strokes);
+        List<Rows.Part> more = TouchedEnds.free(runs, rhythms.alike(DashRows.all(runs, used), parts), strokes);
         use(more, used);
         parts.addAll(more);
         return written(strokes, runs, parts, used);
@@ -74,15 +72,15 @@ public record DashedLines(List<Stroke> strokes, int dashes, int lines) {
         for (int k = 0; k < used.length; k++) {
             if (used[k]) {
                 dashes++;
-                gone.computeIfAbsent(runs.piece(k).stroke(), s -> new BitSet())
-                        .set(runs.piece(k).run());
+                gone.computeIfAbsent(runs.stroke(k), s -> new BitSet())
+                        .set(runs.run(k));
             }
         }
         Map<Integer, List<Stroke>> lines = new TreeMap<>();
         for (Rows.Part part : parts) {
             int first = Integer.MAX_VALUE;
             for (int n = 0; n < part.span().count(); n++) {
-                first = Math.min(first, runs.piece(part.entered(n) >> 1).stroke());
+                first = Math.min(first, runs.stroke(part.entered(n) >> 1));
             }
             Stroke like = strokes.get(first);
             lines.computeIfAbsent(first, s -> new ArrayList<>())

@@ -53,7 +53,7 @@ final class DashedPath {
         double length = Math.hypot(dx, dy);
         for (int n = 0; n < part.span().count(); n++) {
             int entered = part.entered(n);
-            if (!runs.piece(entered >> 1).straight()
+            if (!runs.isStraight(entered >> 1)
                     || off(entered, from, dx / length, dy / length) > STRAIGHT_MM
                     || off(entered ^ 1, from, dx / length, dy / length) > STRAIGHT_MM) {
                 return false;
@@ -85,9 +85,9 @@ final class DashedPath {
 
     /** The pieces of a dash in the direction in which it is entered. */
     private List<PathPiece> along(int entered) {
-        DashRuns.Piece dash = runs.piece(entered >> 1);
+        int dash = entered >> 1;
         List<PathPiece> pieces = new ArrayList<>();
-        strokes.get(dash.stroke()).path().pieces(new PieceVisitor() {
+        strokes.get(runs.stroke(dash)).path().pieces(new PieceVisitor() {
             private int run = -1;
 
             @Override
@@ -97,7 +97,7 @@ final class DashedPath {
 
             @Override
             public void piece(PathPiece piece) {
-                if (run == dash.run()) {
+                if (run == runs.run(dash)) {
                     pieces.add((entered & 1) == 0 ? piece : reversed(piece));
                 }
             }

@@ -1,14 +1,16 @@
 package org.adumbrate.linework.dashes;
 
 import java.util.function.IntConsumer;
-import java.util.stream.IntStream;
 
-/** Finds ends of dashes ahead of another, by a grid of square cells; places and directions stand in the order of the cells. */
+/** Finds ends of dashes ahead of another, by a grid of square cells, in whose order places and directions stand. */
 final class EndCells {
     private static final double LEAST_CELL_MM = 1;
 
-    /** Cells at most for an end, on large sheets. */
+    /** Cells at most, on large sheets ... */
     private static final int MOST_CELLS = 1_000_000;
+
+    /** ... and for each end, on empty ones. */
+    private static final int CELLS_PER_END = 4;
 
     /** At a place where still more ends lie, such as that of a mark drawn over and over, some are not looked at. */
     private static final int MOST_COMPANIONS = 500;
@@ -21,55 +23,63 @@ final class EndCells {
     private double cell = 1;
     private int columns = 1;
     private int rows;
+    private double squareMm = 1;
     private int[] starts = {0};
     private final int[] members;
-    private final double[] place;
-    private final double[] out;
+
+    /** As in {@link DashRuns}: x, y and direction of each. */
+    private final double[] ends;
 
     EndCells(DashRuns runs, boolean[] used) {
-        int[] ends = IntStream.range(0, 2 * runs.size())
-                .filter(end -> !used[end >> 1])
-                .toArray();
-        members = new int[ends.length];
-        place = new double[2 * ends.length];
-        out = new double[2 * ends.length];
+        int count = 0;
         double right = Double.NEGATIVE_INFINITY;
         double foot = Double.NEGATIVE_INFINITY;
-        for (int end : ends) {
-            left = Math.min(left, runs.x(end));
-            top = Math.min(top, runs.y(end));
-            right = Math.max(right, runs.x(end));
-            foot = Math.max(foot, runs.y(end));
+        for (int end = 0; end < 2 * runs.size(); end++) {
+            if (!used[end >> 1]) {
+                count++;
+                left = Math.min(left, runs.x(end));
+                top = Math.min(top, runs.y(end));
+                right = Math.max(right, runs.x(end));
+                foot = Math.max(foot, runs.y(end));
+            }
         }
-        if (ends.length > 0) {
-            cell = Math.max(LEAST_CELL_MM, Math.max(right - left, foot - top) / Math.sqrt(MOST_CELLS));
+        members = new int[count];
+        ends = new double[4 * count];
+        if (count > 0) {
+            double cells = Math.min(MOST_CELLS, (double) CELLS_PER_END * count);
+            cell = Math.max(LEAST_CELL_MM, Math.max(right - left, foot - top) / Math.sqrt(cells));
             columns = 1 + (int) ((right - left) / cell);
             rows = 1 + (int) ((foot - top) / cell);
-            sort(runs, ends);
+            squareMm = Math.ceil(right - left + LEAST_CELL_MM) * Math.ceil(foot - top + LEAST_CELL_MM);
+            sort(runs, used);
         }
     }
 
-    private void sort(DashRuns runs, int[] ends) {
+    private void sort(DashRuns runs, boolean[] used) {
         starts = new int[columns * rows + 1];
-        for (int end : ends) {
-            starts[row(runs.y(end)) * columns + column(runs.x(end)) + 1]++;
+        int[] cellOf = new int[2 * runs.size()];
+        for (int end = 0; end < cellOf.length; end++) {
+            cellOf[end] = row(runs.y(end)) * columns + column(runs.x(end));
+            starts[cellOf[end] + 1] += used[end >> 1] ? 0 : 1;
         }
         for (int c = 1; c < starts.length; c++) {
             starts[c] += starts[c - 1];
         }
         int[] next = starts.clone();
-        for (int end : ends) {
-            int at = next[row(runs.y(end)) * columns + column(runs.x(end))]++;
-            members[at] = end;
-            place[2 * at] = runs.x(end);
-            place[2 * at + 1] = runs.y(end);
-            out[2 * at] = runs.outX(end);
-            out[2 * at + 1] = runs.outY(end);
+        for (int end = 0; end < cellOf.length; end++) {
+            if (!used[end >> 1]) {
+                int at = next[cellOf[end]]++;
+                members[at] = end;
+                ends[4 * at] = runs.x(end);
+                ends[4 * at + 1] = runs.y(end);
+                ends[4 * at + 2] = runs.outX(end);
+                ends[4 * at + 3] = runs.outY(end);
+            }
         }
     }
 
     double endsPerSquareMm() {
-        return members.length / (Math.max(1.0, (double) columns * rows) * cell * cell);
+        return members.length / squareMm;
     }
 
     private int column(double x) {
@@ -103,13 +113,13 @@ final class EndCells {
             int last = starts[row * columns + column(x + Math.max(ux * near, ux * far) + spread) + 1];
             for (int m = first; m < last && looked < MOST_COMPANIONS; m++) {
                 looked++;
-                double vx = place[2 * m] - x;
-                double vy = place[2 * m + 1] - y;
+                double vx = ends[4 * m] - x;
+                double vy = ends[4 * m + 1] - y;
                 double ahead = ux * vx + uy * vy;
-                double back = -(out[2 * m] * vx + out[2 * m + 1] * vy);
                 boolean faces = ahead <= reach
                         && Math.abs(ux * vy - uy * vx) <= share * ahead
-                        && Math.abs(out[2 * m] * vy - out[2 * m + 1] * vx) <= share * back;
+                        && Math.abs(ends[4 * m + 2] * vy - ends[4 * m + 3] * vx)
+                                <= -share * (ends[4 * m + 2] * vx + ends[4 * m + 3] * vy);
                 if (faces || Math.max(Math.abs(vx), Math.abs(vy)) <= contact) {
                     each.accept(members[m]);
                 }

@@ -110,12 +110,12 @@ final class Rows {
     }
 
     private int look(int[] row) {
-        return runs.piece(row[0] >> 1).look();
+        return runs.look(row[0] >> 1);
     }
 
     private double[] lengths(int[] row) {
         return IntStream.of(row)
-                .mapToDouble(end -> runs.piece(end >> 1).lengthMm())
+                .mapToDouble(end -> runs.lengthMm(end >> 1))
                 .toArray();
     }
 

@@ -9,8 +9,9 @@ import org.adumbrate.geometry.Srgb;
  * @param color the one colour that it is filled with
  * @param outline how its outline is stroked, if it is
  * @param layer the name of the innermost layer or group, if it has one
+ * @param faint whether what lies behind is seen through it, which is worth telling should it be a line
  */
-public record FillLook(Srgb color, Optional<StrokeStyle> outline, Optional<String> layer) {
+public record FillLook(Srgb color, Optional<StrokeStyle> outline, Optional<String> layer, boolean faint) {
     /** Whether it may be a line: white covers what lies behind, and an outline that shows is an area's. */
     boolean mayBeLine() {
         return !AreaPaint.isWhite(color)

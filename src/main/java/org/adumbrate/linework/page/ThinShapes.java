@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.adumbrate.geometry.VectorPath;
+import org.adumbrate.linework.LeftOut;
 import org.adumbrate.linework.Recovered;
 import org.adumbrate.linework.Stroke;
 import org.adumbrate.linework.clip.FlatOutline;
@@ -33,7 +34,7 @@ final class ThinShapes {
      * @param painted strokes in the order of painting, thin shapes among them
      * @param covers areas that cover
      * @param areas the outlines of all areas
-     * @param leftOut counts thin shapes that are areas
+     * @param leftOut counts thin shapes that are areas, and lines that are faint
      */
     Settled settle(List<Stroke> painted, List<Cover> covers, List<FlatOutline> areas, LeftOutTally leftOut) {
         if (shapes.isEmpty()) {
@@ -59,6 +60,9 @@ final class ThinShapes {
                 continue;
             }
             strokes.set(shape.stroke(), shape.stroke(line.get()));
+            if (shape.look().faint()) {
+                leftOut.add(LeftOut.Kind.FAINT_STROKE, 0);
+            }
             if (line.get().widthMm() > LineOrArea.WIDE_MM) {
                 wide++;
                 widestMm = Math.max(widestMm, line.get().widthMm());

@@ -61,7 +61,7 @@ final class PdfAreas {
             PdfInk painted = new PdfInk(color, state.fillAlpha);
             if (color.isPresent()) {
                 FillLook look =
-                        new FillLook(color.get(), outline, context.layers().name());
+                        new FillLook(color.get(), outline, context.layers().name(), state.isHalfShown());
                 return found.filled(path, rule, state.seen(), paint, painted, look);
             }
             found.area(path, rule, state.seen(), paint, painted);

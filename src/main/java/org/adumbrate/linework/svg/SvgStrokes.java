@@ -82,9 +82,13 @@ final class SvgStrokes implements SvgCanvas {
     private void tell(SvgPaint paint, SvgScene scene) {
         if (paint.kind() == SvgPaint.Kind.GRADIENT) {
             found.leftOut(LeftOut.Kind.GRADIENT_STROKE);
-        } else if (!paint.solid() || !scene.style().isStrokeSolid() || scene.faint()) {
+        } else if (!isSolid(paint, scene.style().isStrokeSolid(), scene)) {
             found.leftOut(LeftOut.Kind.FAINT_STROKE);
         }
+    }
+
+    private static boolean isSolid(SvgPaint paint, boolean styled, SvgScene scene) {
+        return paint.solid() && styled && !scene.faint();
     }
 
     /** Fills a shape; tells whether the stroke around it is taken, too. */
@@ -106,7 +110,8 @@ final class SvgStrokes implements SvgCanvas {
             return false;
         }
         Optional<StrokeStyle> around = isTaken(stroke) ? Optional.of(strokeStyle(stroke, scene)) : Optional.empty();
-        FillLook look = new FillLook(fill.color().srgb(), around, scene.layer());
+        boolean faint = !isSolid(fill, style.isFillSolid(), scene);
+        FillLook look = new FillLook(fill.color().srgb(), around, scene.layer(), faint);
         return found.filled(outline, style.fillRule(), scene.clip(), paint, look);
     }
 

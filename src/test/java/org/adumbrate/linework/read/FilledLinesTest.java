@@ -138,6 +138,14 @@ class FilledLinesTest {
     }
 
     @Test
+    void whatIsSeenThroughIsToldAsOfStrokes() throws IOException {
+        String lines = "<path d='M10 10H90V10.3H10Z' fill-opacity='.5'/><g opacity='.5'>"
+                + "<path d='M10 20H90V20.3H10Z'/></g><path d='M10 30H90V30.3H10Z' fill='#8888'/>"
+                + "<path d='M10 40H90V40.3H10Z'/>";
+        assertThat(svg(lines).leftOut()).containsExactly(new LeftOut(LeftOut.Kind.FAINT_STROKE, 3, 0));
+    }
+
+    @Test
     void aClosedPathOfTwoPointsIsOneLine() throws IOException {
         try (PdfSketch sketch = new PdfSketch(100, 100)) {
             LineSheet sheet = sketch.draws("0 50 m 100 50 l h S 0 60 m 100 60 l 0 60 l S 0 70 m 100 70 l 0 70 l s"
