@@ -47,7 +47,8 @@ final class DashLinks {
     DashLinks(DashRuns runs, boolean[] used) {
         this.runs = runs;
         this.cells = new EndCells(runs, used);
-        this.longestGap = Math.min(LONGEST_GAP_MM, Math.max(SURE_GAP_MM, Math.sqrt(MOST_ENDS / cells.endsPerSquareMm())));
+        this.longestGap =
+                Math.min(LONGEST_GAP_MM, Math.max(SURE_GAP_MM, Math.sqrt(MOST_ENDS / cells.endsPerSquareMm())));
         this.best = new int[2 * runs.size()];
         this.score = new double[2 * runs.size()];
         this.state = new byte[2 * runs.size()];
@@ -108,8 +109,7 @@ final class DashLinks {
 
     /** By how much a line turns from the direction of an end into another. */
     private double turn(int end, double vx, double vy) {
-        return Math.atan2(
-                runs.outX(end) * vy - runs.outY(end) * vx, runs.outX(end) * vx + runs.outY(end) * vy);
+        return Math.atan2(runs.outX(end) * vy - runs.outY(end) * vx, runs.outX(end) * vx + runs.outY(end) * vy);
     }
 
     /** Whether a line that ends at one goes on at the other, which lies at the same place. */

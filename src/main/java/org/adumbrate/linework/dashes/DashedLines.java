@@ -72,8 +72,7 @@ public record DashedLines(List<Stroke> strokes, int dashes, int lines) {
         for (int k = 0; k < used.length; k++) {
             if (used[k]) {
                 dashes++;
-                gone.computeIfAbsent(runs.stroke(k), s -> new BitSet())
-                        .set(runs.run(k));
+                gone.computeIfAbsent(runs.stroke(k), s -> new BitSet()).set(runs.run(k));
             }
         }
         Map<Integer, List<Stroke>> lines = new TreeMap<>();

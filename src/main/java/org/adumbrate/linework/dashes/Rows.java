@@ -114,9 +114,7 @@ final class Rows {
     }
 
     private double[] lengths(int[] row) {
-        return IntStream.of(row)
-                .mapToDouble(end -> runs.lengthMm(end >> 1))
-                .toArray();
+        return IntStream.of(row).mapToDouble(end -> runs.lengthMm(end >> 1)).toArray();
     }
 
     private double[] gaps(int[] row) {
