@@ -1,13 +1,14 @@
 package org.adumbrate.linework.dashes;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.adumbrate.geometry.PathPiece;
-import org.adumbrate.geometry.PieceVisitor;
 import org.adumbrate.geometry.Srgb;
+import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.Stroke;
 
 /**
@@ -24,10 +25,11 @@ final class DashRuns {
     /** Widths are the same to within this, in mm. */
     private static final double SAME_WIDTH_MM = 0.02;
 
-    /** What all dashes of a line have in common. */
-    private record Look(Srgb color, long width, Optional<String> layer) {}
+    /** What all dashes of a line have in common: by colour, width and layer, each look's number. */
+    private final Map<Srgb, Map<Long, Map<Optional<String>, Integer>>> looks = new HashMap<>();
 
-    private final Map<Look, Integer> looks = new HashMap<>();
+    private int lookCount;
+    private final BitSet others = new BitSet();
     private int size;
     private int[] strokes = new int[64];
     private int[] runs = new int[64];
@@ -44,6 +46,8 @@ final class DashRuns {
         for (int k = 0; k < all.size(); k++) {
             if (all.get(k).dash().isNone()) {
                 reader.read(k, all.get(k));
+            } else {
+                others.set(k);
             }
         }
     }
@@ -52,9 +56,14 @@ final class DashRuns {
         return size;
     }
 
+    /** The strokes that are not wholly straight runs: dashed, closed, curved, bent or long. */
+    BitSet others() {
+        return others;
+    }
+
     /** How many looks there are; they are numbered from 0. */
     int looks() {
-        return looks.size();
+        return lookCount;
     }
 
     /** The number of a run's stroke. */
@@ -123,12 +132,14 @@ final class DashRuns {
         ends[4 * end + 3] = outY;
     }
 
-    private final class Reader implements PieceVisitor {
+    /** Makes no object for a straight piece, as nearly all of a sheet's are. */
+    private final class Reader implements VectorPath.Visitor {
         private Stroke of;
         private int stroke;
         private int look;
         private int run;
         private int count;
+        private boolean begun;
         private boolean curved;
         private double length;
         private double startX;
@@ -145,38 +156,62 @@ final class DashRuns {
                     || of.widthMm() != read.widthMm()
                     || !of.color().equals(read.color())
                     || !of.layer().equals(read.layer())) {
-                look = looks.computeIfAbsent(
-                        new Look(read.color(), Math.round(read.widthMm() / SAME_WIDTH_MM), read.layer()),
-                        l -> looks.size());
+                look = looks.computeIfAbsent(read.color(), color -> new HashMap<>())
+                        .computeIfAbsent(Math.round(read.widthMm() / SAME_WIDTH_MM), width -> new HashMap<>())
+                        .computeIfAbsent(read.layer(), layer -> lookCount++);
             }
             of = read;
             stroke = number;
             run = -1;
-            read.path().pieces(this);
+            read.path().visit(this);
+            end(false);
         }
 
         @Override
-        public void begin(double x, double y) {
-            run++;
-            count = 0;
-            curved = false;
-            length = 0;
+        public void moveTo(double x, double y) {
+            end(false);
             startX = endX = x;
             startY = endY = y;
         }
 
         @Override
-        public void piece(PathPiece piece) {
+        public void lineTo(double x, double y) {
+            begin();
             if (length <= LONGEST_MM) {
-                if (piece.straight()) {
-                    chord(piece.x0(), piece.y0(), piece.x3(), piece.y3());
-                } else {
-                    curved = true;
-                    piece.chords(FLATNESS_MM, this::chord);
-                }
+                chord(endX, endY, x, y);
             }
-            endX = piece.x3();
-            endY = piece.y3();
+            endX = x;
+            endY = y;
+        }
+
+        @Override
+        public void curveTo(double x1, double y1, double x2, double y2, double x, double y) {
+            begin();
+            if (length <= LONGEST_MM) {
+                curved = true;
+                PathPiece.curve(endX, endY, x1, y1, x2, y2, x, y).chords(FLATNESS_MM, this::chord);
+            }
+            endX = x;
+            endY = y;
+        }
+
+        @Override
+        public void close() {
+            begin();
+            end(true);
+            // what follows without a move begins where this did
+            endX = startX;
+            endY = startY;
+        }
+
+        private void begin() {
+            if (!begun) {
+                begun = true;
+                run++;
+                count = 0;
+                curved = false;
+                length = 0;
+            }
         }
 
         private void chord(double x0, double y0, double x1, double y1) {
@@ -194,10 +229,14 @@ final class DashRuns {
             }
         }
 
-        @Override
-        public void end(boolean closed) {
+        private void end(boolean closed) {
             boolean ring = closed || (startX == endX && startY == endY);
-            if (ring || length > LONGEST_MM || count == 0) {
+            boolean dash = begun && !ring && length <= LONGEST_MM && count > 0;
+            if (begun && !(dash && !curved && count == 1)) {
+                others.set(stroke);
+            }
+            begun = false;
+            if (!dash) {
                 return;
             }
             if (size == strokes.length) {

@@ -10,7 +10,7 @@ final class EndCells {
     private static final int MOST_CELLS = 1_000_000;
 
     /** ... and for each end, on empty ones. */
-    private static final int CELLS_PER_END = 4;
+    private static final int CELLS_PER_END = 1;
 
     /** At a place where still more ends lie, such as that of a mark drawn over and over, some are not looked at. */
     private static final int MOST_COMPANIONS = 500;

@@ -3,7 +3,6 @@ package org.adumbrate.linework.dashes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** Finds in rows of dashes the parts that keep a rhythm. */
 final class Rows {
@@ -32,9 +31,13 @@ final class Rows {
         }
 
         /** The ends on both sides of its gaps. */
-        IntStream innerEnds() {
-            return IntStream.range(0, span.count() - 1)
-                    .flatMap(n -> IntStream.of(row[span.first() + n] ^ 1, row[span.first() + n + 1]));
+        int[] innerEnds() {
+            int[] ends = new int[2 * (span.count() - 1)];
+            for (int n = 0; n < span.count() - 1; n++) {
+                ends[2 * n] = row[span.first() + n] ^ 1;
+                ends[2 * n + 1] = row[span.first() + n + 1];
+            }
+            return ends;
         }
     }
 
@@ -114,7 +117,11 @@ final class Rows {
     }
 
     private double[] lengths(int[] row) {
-        return IntStream.of(row).mapToDouble(end -> runs.lengthMm(end >> 1)).toArray();
+        double[] lengths = new double[row.length];
+        for (int k = 0; k < row.length; k++) {
+            lengths[k] = runs.lengthMm(row[k] >> 1);
+        }
+        return lengths;
     }
 
     private double[] gaps(int[] row) {

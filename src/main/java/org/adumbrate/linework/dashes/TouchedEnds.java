@@ -2,6 +2,7 @@ package org.adumbrate.linework.dashes;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.adumbrate.geometry.BoxIndex;
 import org.adumbrate.geometry.Extent;
 import org.adumbrate.linework.Stroke;
@@ -21,9 +22,12 @@ final class TouchedEnds {
     private final BoxIndex index;
     private final boolean[] touched;
 
+    /** The box around all ends: nearly all strokes lie apart from it where a sheet has but a few rows. */
+    private final Extent around;
+
     private TouchedEnds(DashRuns runs, List<Rows.Part> parts) {
         this.runs = runs;
-        this.ends = parts.stream().flatMapToInt(Rows.Part::innerEnds).toArray();
+        this.ends = parts.stream().flatMapToInt(part -> IntStream.of(part.innerEnds())).toArray();
         this.touched = new boolean[2 * runs.size()];
         List<Extent> boxes = new ArrayList<>();
         for (int end : ends) {
@@ -32,6 +36,7 @@ final class TouchedEnds {
             boxes.add(new Extent(x, y, x, y).grown(TOUCH_MM));
         }
         this.index = BoxIndex.of(boxes);
+        this.around = boxes.stream().reduce(Extent::with).orElseThrow();
     }
 
     /** The parts of which not more than half the inner ends lie on strokes that run across. */
@@ -40,11 +45,22 @@ final class TouchedEnds {
             return parts;
         }
         TouchedEnds ends = new TouchedEnds(runs, parts);
-        strokes.forEach(stroke -> stroke.path().chords(FLATNESS_MM, ends::look));
+        for (int k = 0; k < runs.size(); k++) {
+            if (runs.isStraight(k)) {
+                ends.look(runs.x(2 * k), runs.y(2 * k), runs.x(2 * k + 1), runs.y(2 * k + 1));
+            }
+        }
+        runs.others().stream().forEach(k -> strokes.get(k).path().chords(FLATNESS_MM, ends::look));
         return parts.stream().filter(ends::isFree).toList();
     }
 
     private void look(double x0, double y0, double x1, double y1) {
+        if (Math.max(x0, x1) < around.left()
+                || Math.min(x0, x1) > around.right()
+                || Math.max(y0, y1) < around.top()
+                || Math.min(y0, y1) > around.bottom()) {
+            return;
+        }
         int[] near = index.touching(
                 Math.min(x0, x1) - 1e-9, Math.min(y0, y1) - 1e-9, Math.max(x0, x1) + 1e-9, Math.max(y0, y1) + 1e-9);
         double length = Math.hypot(x1 - x0, y1 - y0);
@@ -61,7 +77,10 @@ final class TouchedEnds {
     }
 
     private boolean isFree(Rows.Part part) {
-        long touching = part.innerEnds().filter(end -> touched[end]).count();
-        return 2 * touching <= part.innerEnds().count();
+        int free = 0;
+        for (int end : part.innerEnds()) {
+            free += touched[end] ? -1 : 1;
+        }
+        return free >= 0;
     }
 }
