@@ -35,6 +35,7 @@ final class DashLinks {
     private static final byte GOES_ON = 2;
 
     private final DashRuns runs;
+    private final GapsOfLook gaps;
     private final EndCells cells;
     private final double longestGap;
     private final int[] best;
@@ -44,8 +45,18 @@ final class DashLinks {
     /** The end that is looked from. */
     private int from;
 
-    DashLinks(DashRuns runs, boolean[] used) {
+    /** Tells whether dashes of a look may have a gap, in mm. */
+    @FunctionalInterface
+    interface GapsOfLook {
+        /** Of any length that a gap may have. */
+        GapsOfLook ANY = (look, gap) -> true;
+
+        boolean may(int look, double gap);
+    }
+
+    DashLinks(DashRuns runs, boolean[] used, GapsOfLook gaps) {
         this.runs = runs;
+        this.gaps = gaps;
         this.cells = new EndCells(runs, used);
         this.longestGap =
                 Math.min(LONGEST_GAP_MM, Math.max(SURE_GAP_MM, Math.sqrt(MOST_ENDS / cells.endsPerSquareMm())));
@@ -94,7 +105,7 @@ final class DashLinks {
         double gap = Math.sqrt(vx * vx + vy * vy);
         if (gap < SHORTEST_GAP_MM) {
             state[from] |= goesOn(runs, from, to) ? GOES_ON : 0;
-        } else if (gap <= Math.max(reach(a), reach(b))) {
+        } else if (gap <= Math.max(reach(a), reach(b)) && gaps.may(runs.look(a), gap)) {
             double out = turn(from, vx, vy);
             double in = turn(to, -vx, -vy);
             double noise = NOISE + NOISE_MM / Math.min(runs.lengthMm(a), runs.lengthMm(b)) + NOISE_MM / gap;

@@ -11,14 +11,14 @@ final class DashRows {
     private final boolean[] done;
     private final List<int[]> rows = new ArrayList<>();
 
-    private DashRows(DashRuns runs, boolean[] used) {
-        links = new DashLinks(runs, used);
+    private DashRows(DashRuns runs, boolean[] used, DashLinks.GapsOfLook gaps) {
+        links = new DashLinks(runs, used, gaps);
         done = new boolean[runs.size()];
     }
 
-    /** The rows of all runs that are not used. */
-    static List<int[]> all(DashRuns runs, boolean[] used) {
-        DashRows found = new DashRows(runs, used);
+    /** The rows of all runs that are not used, linked across gaps of certain lengths alone. */
+    static List<int[]> all(DashRuns runs, boolean[] used, DashLinks.GapsOfLook gaps) {
+        DashRows found = new DashRows(runs, used, gaps);
         for (int k = 0; k < runs.size(); k++) {
             if (!used[k] && !found.done[k] && (found.links.linked(2 * k) >= 0 || found.links.linked(2 * k + 1) >= 0)) {
                 found.addRowOf(k, 2);
@@ -33,7 +33,7 @@ final class DashRows {
         if (seeds.length == 0) {
             return List.of();
         }
-        DashRows found = new DashRows(runs, used);
+        DashRows found = new DashRows(runs, used, DashLinks.GapsOfLook.ANY);
         for (int seed : seeds) {
             if (!found.done[seed >> 1] && found.links.linked(seed) >= 0 && found.links.linked(seed ^ 1) >= 0) {
                 found.addRowOf(seed >> 1, Rhythm.sure(1));

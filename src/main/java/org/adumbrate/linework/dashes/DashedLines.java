@@ -52,9 +52,13 @@ public record DashedLines(List<Stroke> strokes, int dashes, int lines) {
         if (parts.isEmpty()) {
             return new DashedLines(strokes, 0, 0);
         }
-        List<Rows.Part> more = TouchedEnds.free(runs, rhythms.alike(DashRows.all(runs, used), parts), strokes);
-        use(more, used);
-        parts.addAll(more);
+        KnownRhythms known = rhythms.known(parts);
+        List<Rows.Part> more = parts;
+        for (int copy = 0; copy < MOST_COPIES && !more.isEmpty(); copy++) {
+            more = TouchedEnds.free(runs, rhythms.alike(DashRows.all(runs, used, known::hasGap), known), strokes);
+            use(more, used);
+            parts.addAll(more);
+        }
         return written(strokes, runs, parts, used);
     }
 

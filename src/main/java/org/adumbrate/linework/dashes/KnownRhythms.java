@@ -7,6 +7,9 @@ import java.util.Map;
 
 /** The rhythms of the dashed lines of each look, and how many dashes keep each. */
 final class KnownRhythms {
+    /** A rhythm that so many dashes keep is that of shorter lines with the same look, too: it is proven. */
+    private static final int PROVEN = 15;
+
     private static final int MOST = 8;
 
     private static final class Count {
@@ -33,14 +36,26 @@ final class KnownRhythms {
         same.dashes += span.count();
     }
 
-    /** Those of a look that at least so many dashes keep, those of most dashes first. */
-    List<Rhythm> of(int look, int least) {
+    /** Those that are proven for a look, those of most dashes first. */
+    List<Rhythm> of(int look) {
         return counts.getOrDefault(look, List.of()).stream()
-                .filter(count -> count.dashes >= least)
+                .filter(count -> count.dashes >= PROVEN)
                 .sorted((a, b) -> Integer.compare(b.dashes, a.dashes))
                 .limit(MOST)
                 .map(count -> count.rhythm)
                 .toList();
+    }
+
+    /** Whether one that is proven for a look has a gap of some length. */
+    boolean hasGap(int look, double gapMm) {
+        for (Count count : counts.getOrDefault(look, List.of())) {
+            for (int slot = 0; count.dashes >= PROVEN && slot < count.rhythm.period(); slot++) {
+                if (count.rhythm.isGap(gapMm, slot)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** Whether two are the same, wherever they begin. */

@@ -129,6 +129,11 @@ final class Rhythm {
         return isSame(length, dashes[slot], DASH_SHARE, DASH_MM);
     }
 
+    /** Whether a gap is as long as that after a slot's dash. */
+    boolean isGap(double length, int slot) {
+        return isSame(length, gaps[slot], GAP_SHARE, GAP_MM);
+    }
+
     /** How much is missing at the beginning of a dash. */
     static double phase(double length, double whole) {
         return isSame(length, whole, DASH_SHARE, DASH_MM) ? 0 : Math.max(0, whole - length);

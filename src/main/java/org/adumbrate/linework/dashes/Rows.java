@@ -6,9 +6,6 @@ import java.util.Optional;
 
 /** Finds in rows of dashes the parts that keep a rhythm. */
 final class Rows {
-    /** A rhythm that so many dashes keep is that of shorter lines with the same look, too. */
-    private static final int PROVEN = 15;
-
     /** A part of a row of dashes. */
     static final class Part {
         private final int[] row;
@@ -75,13 +72,18 @@ final class Rows {
         return best;
     }
 
-    /** The parts of other rows that keep a rhythm which is proven for lines of the same look. */
-    List<Part> alike(List<int[]> rows, List<Part> sure) {
+    /** The rhythms of some parts. */
+    KnownRhythms known(List<Part> parts) {
         KnownRhythms known = new KnownRhythms();
-        sure.forEach(part -> known.add(look(part.row), part.span()));
+        parts.forEach(part -> known.add(look(part.row), part.span()));
+        return known;
+    }
+
+    /** The parts of other rows that keep a rhythm which is proven for lines of the same look. */
+    List<Part> alike(List<int[]> rows, KnownRhythms known) {
         List<Part> parts = new ArrayList<>();
         for (int[] row : rows) {
-            List<Rhythm> rhythms = known.of(look(row), PROVEN);
+            List<Rhythm> rhythms = known.of(look(row));
             double[] lengths = lengths(row);
             double[] gaps = gaps(row);
             int first = 0;

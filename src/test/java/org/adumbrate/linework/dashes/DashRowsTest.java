@@ -26,7 +26,7 @@ class DashRowsTest {
         DashRuns runs = new DashRuns(strokes);
         boolean[] used = new boolean[runs.size()];
         assertThat(lines(runs, DashRows.sure(runs, used), strokes))
-                .isEqualTo(lines(runs, DashRows.all(runs, used), strokes));
+                .isEqualTo(lines(runs, DashRows.all(runs, used, DashLinks.GapsOfLook.ANY), strokes));
     }
 
     private static List<List<Integer>> lines(DashRuns runs, List<int[]> rows, List<Stroke> strokes) {

@@ -126,6 +126,17 @@ class DashedLinesTest {
     }
 
     @Test
+    void whatLiesInTheGapOfAShortLineDoesNotEndIt() {
+        List<Stroke> strokes = row(10, 10, 0, 1, 0.5, 30);
+        strokes.addAll(row(10, 20, 0, 1, 0.5, 3));
+        strokes.add(stroke("M 11.15 20.005 L 11.3 20.005"));
+        DashedLines lines = DashedLines.of(strokes);
+        assertThat(lines.strokes())
+                .extracting(stroke -> stroke.path().toString())
+                .containsExactly("M 10.0 10.0 L 54.5 10.0", "M 10.0 20.0 L 14.0 20.0", "M 11.15 20.005 L 11.3 20.005");
+    }
+
+    @Test
     void barsBetweenPostsAreNoDashes() {
         List<Stroke> strokes = row(10, 10, 0, 2, 0.3, 20);
         for (int k = 0; k < 20; k++) {
