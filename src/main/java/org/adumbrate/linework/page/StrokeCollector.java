@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.adumbrate.fault.InputFault;
+import org.adumbrate.geometry.Extent;
 import org.adumbrate.geometry.PagePoint;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.VectorPath;
@@ -49,6 +50,7 @@ public final class StrokeCollector {
     private final ThinShapes thinShapes = new ThinShapes();
     private int edges;
     private int outside;
+    private int clipped;
 
     public StrokeCollector(Path file, SheetSize page) {
         this.file = file;
@@ -68,10 +70,18 @@ public final class StrokeCollector {
         }
         VectorPath<PagePoint> visible = clip.visible(path);
         if (visible.isEmpty()) {
-            outside++;
+            if (path.extent().filter(this::isOnPage).isPresent()) {
+                clipped++;
+            } else {
+                outside++;
+            }
             return;
         }
         add(style.stroke(ThereAndBack.once(visible), layer));
+    }
+
+    private boolean isOnPage(Extent box) {
+        return box.left() < page.widthMm() && box.right() > 0 && box.top() < page.heightMm() && box.bottom() > 0;
     }
 
     private void add(Stroke stroke) throws InputFault {
@@ -182,6 +192,12 @@ public final class StrokeCollector {
     private String emptiness() {
         if (!strokes.isEmpty()) {
             return "shows no line: areas are painted over all " + strokes.size() + " strokes";
+        }
+        if (clipped > 0) {
+            return outside == 0
+                    ? "shows no line: clips or masks hide all " + clipped + " strokes"
+                    : "shows no line: clips or masks hide " + clipped + " strokes, and " + outside
+                            + " lie outside the visible page of " + page;
         }
         if (outside > 0) {
             return "shows no line: all " + outside + " strokes lie outside the visible page of " + page;

@@ -75,7 +75,7 @@ final class SvgPlacing {
         double[] at = {Double.NaN, Double.NaN};
         CssScanner scanner = new CssScanner(text);
         for (int k = 0; k < 2 && scanner.hasMore(); k++) {
-            Optional<CssLength> length = CssLength.read(scanner);
+            Optional<CssLength> length = scanner.hasNumber() ? CssLength.read(scanner) : Optional.empty();
             if (length.isPresent()) {
                 double whole = k == 0 ? box.width() : box.height();
                 at[k] = (k == 0 ? box.left() : box.top())

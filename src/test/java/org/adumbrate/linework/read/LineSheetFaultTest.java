@@ -83,6 +83,10 @@ class LineSheetFaultTest {
         assertFault(pdf("0 0 9 9 re f"), "shows no line, only 1 filled areas, texts or images");
         assertFault(pdf(""), "shows no line at all");
         assertFault(pdf("-9 -9 m -1 -1 l S"), "all 1 strokes lie outside the visible page of 25.4 x 25.4 mm");
+        assertFault(pdf("5 5 9 9 re W n 30 30 m 40 30 l S"), "shows no line: clips or masks hide all 1 strokes");
+        assertFault(
+                pdf("5 5 9 9 re W n 30 30 m 40 30 l S -9 -9 m -1 -1 l S"),
+                "clips or masks hide 1 strokes, and 1 lie outside the visible page");
     }
 
     @Test

@@ -144,6 +144,9 @@ class SvgAsDrawnTest {
             transform: translate(10px, 0)                                    | M 10 10 L 20 10
             transform: rotate(90deg); transform-origin: 0 10px               | M 0 10 L 0 20
             transform: rotate(180deg); transform-origin: center              | M 100 40 L 90 40
+            transform: scale(.5); transform-origin: bottom                   | M 25 30 L 30 30
+            transform: scale(.5); transform-origin: bottom right             | M 50 30 L 55 30
+            transform: scale(.5); transform-origin: 25% top                  | M 12.5 5 L 17.5 5
             transform: rotate(.5turn); transform-box: fill-box; transform-origin: 50% 50% | M 10 10 L 0 10
             transform: scaleX(2) skewX(0rad)                                 | M 0 10 L 20 10
             transform: translate(10px) nonsense(1)                           | M 0 10 L 10 10
