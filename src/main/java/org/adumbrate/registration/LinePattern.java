@@ -13,18 +13,34 @@ public final class LinePattern {
     /** How far a curve may lie from the straight pieces that stand for it. */
     private static final double TOLERANCE_MM = 0.01;
 
+    /** Lines that count are as long as this, in distances between probes: fewer edges say nothing of a line. */
+    private static final double COUNTED = 3;
+
     private final double[] pieces;
     private final double lengthMm;
     private final Probes probes;
 
     private LinePattern(double[] pieces) {
         this.pieces = pieces;
+        lengthMm = length(pieces, Double.POSITIVE_INFINITY);
+        probes = Probes.along(pieces, lengthMm);
+    }
+
+    /** Of a sheet whose lines are cut into pieces too short to be counted, the lines before they were cut. */
+    private static LinePattern ofPieces(double[] pieces) {
+        double all = length(pieces, Double.POSITIVE_INFINITY);
+        boolean cut = 2 * length(pieces, COUNTED * Probes.spacing(all)) > all;
+        return new LinePattern(cut ? StraightRuns.of(pieces) : pieces);
+    }
+
+    /** How long all pieces are together that are shorter than a bound, in mm. */
+    private static double length(double[] pieces, double below) {
         double sum = 0;
         for (int s = 0; s < pieces.length; s += 4) {
-            sum += Math.hypot(pieces[s + 2] - pieces[s], pieces[s + 3] - pieces[s + 1]);
+            double length = Math.hypot(pieces[s + 2] - pieces[s], pieces[s + 3] - pieces[s + 1]);
+            sum += length < below ? length : 0;
         }
-        lengthMm = sum;
-        probes = Probes.along(pieces, sum);
+        return sum;
     }
 
     /** The lines that the paths draw, in mm of the sheet; the order and the direction of the paths do not matter. */
@@ -35,7 +51,7 @@ public final class LinePattern {
                     TOLERANCE_MM,
                     (x0, y0, x1, y1) -> pieces.add(x0).add(y0).add(x1).add(y1));
         }
-        return new LinePattern(pieces.build().toArray());
+        return ofPieces(pieces.build().toArray());
     }
 
     /** The total length of the lines, in mm. */

@@ -48,9 +48,14 @@ final class Probes {
         piece = new int[count];
     }
 
+    /** How far probes are apart along lines of some length in all, in mm. */
+    static double spacing(double lengthMm) {
+        return Math.max(CLOSEST_MM, lengthMm / TARGET);
+    }
+
     /** Probes at equal distances along all pieces, taken one after another as if they were one line. */
     static Probes along(double[] pieces, double lengthMm) {
-        double spacing = Math.max(CLOSEST_MM, lengthMm / TARGET);
+        double spacing = spacing(lengthMm);
         Probes probes = new Probes((int) Math.floor(lengthMm / spacing + 0.5));
         double next = spacing / 2;
         double done = 0;
