@@ -66,7 +66,7 @@ final class StraightRuns {
     }
 
     private static long key(long column, long row) {
-        return column << 32 ^ row & 0xFFFFFFFFL;
+        return (column << 32) ^ (row & 0xFFFFFFFFL);
     }
 
     private void put(int end, int other) {

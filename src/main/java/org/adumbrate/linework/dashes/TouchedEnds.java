@@ -27,7 +27,9 @@ final class TouchedEnds {
 
     private TouchedEnds(DashRuns runs, List<Rows.Part> parts) {
         this.runs = runs;
-        this.ends = parts.stream().flatMapToInt(part -> IntStream.of(part.innerEnds())).toArray();
+        this.ends = parts.stream()
+                .flatMapToInt(part -> IntStream.of(part.innerEnds()))
+                .toArray();
         this.touched = new boolean[2 * runs.size()];
         List<Extent> boxes = new ArrayList<>();
         for (int end : ends) {

@@ -43,8 +43,10 @@ final class SvgShapes {
             }
             case "ellipse" -> {
                 // a negative radius is none, and then it is as long as the other (SVG 2, 10.4)
-                Optional<Double> rx = stated(element, "rx", scene, scene.width()).filter(r -> r >= 0);
-                Optional<Double> ry = stated(element, "ry", scene, scene.height()).filter(r -> r >= 0);
+                Optional<Double> rx =
+                        stated(element, "rx", scene, scene.width()).filter(r -> r >= 0);
+                Optional<Double> ry =
+                        stated(element, "ry", scene, scene.height()).filter(r -> r >= 0);
                 ellipse(
                         element,
                         scene,

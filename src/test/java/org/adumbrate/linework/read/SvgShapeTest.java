@@ -57,9 +57,11 @@ class SvgShapeTest {
 
     @Test
     void anEllipseOfOneSoundRadiusIsACircle() throws IOException {
-        String circle = path("<ellipse cx='50' cy='25' rx='20' ry='20' stroke='red'/>").toString();
+        String circle =
+                path("<ellipse cx='50' cy='25' rx='20' ry='20' stroke='red'/>").toString();
         assertThat(path("<ellipse cx='50' cy='25' rx='20' stroke='red'/>")).hasToString(circle);
-        assertThat(path("<ellipse cx='50' cy='25' rx='-1' ry='20' stroke='red'/>")).hasToString(circle);
+        assertThat(path("<ellipse cx='50' cy='25' rx='-1' ry='20' stroke='red'/>"))
+                .hasToString(circle);
     }
 
     /** The perimeter of an ellipse with axes 20 and 10 is 20 E(sqrt(3)/2) x 4 / 2 = 48.4422411 x 2 (Abramowitz, 17.3). */
