@@ -164,7 +164,14 @@ public record PreparedSheet(
     /** The same, for whoever wants all of it or nothing: the first trouble is thrown. */
     public PreparedSheet orRaise() throws IOException, Refusal {
         if (!troubles.isEmpty()) {
-            troubles.get(0).raise();
+            Trouble first = troubles.get(0);
+            if (first.cause() instanceof Refusal refusal && !refusal.key().isEmpty()) {
+                // what the sheet file states: said where it stands, as a complaint is
+                throw new Refusal(
+                        refusal.key(),
+                        asked.complaint(refusal.key(), refusal.getMessage()).toString());
+            }
+            first.raise();
         }
         return this;
     }

@@ -88,7 +88,10 @@ class WrongStatementsTest {
     void aBuildWithAFloorAMetreOffIsRefused() throws IOException {
         Cli run = run("build", RIGHT.replace("upper: 3.35", "upper: 4.35"));
         assertThat(run.code()).isEqualTo(1);
-        assertThat(run.err()).contains("floors.upper says 4.35 m").contains("3.35 m");
+        assertThat(run.err())
+                .contains("a.sheet.yaml:3:")
+                .contains("floors.upper says 4.35 m")
+                .contains("3.35 m");
         assertThat(demo.resolve("out/preview.png")).doesNotExist();
     }
 }
