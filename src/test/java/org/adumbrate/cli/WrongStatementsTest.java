@@ -11,7 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Sheets of the demo that state one thing wrong: each is told with the figure that is stated and the one that is true. */
+/** Sheets of the demo that state one thing wrong: each answer names the figure that is stated and the one that is true. */
 class WrongStatementsTest {
     private static final String RIGHT = """
             size: 17 x 11 in

@@ -13,7 +13,7 @@ import org.adumbrate.linework.cover.Cover;
 import org.adumbrate.linework.outline.OutlinedLine;
 
 /**
- * A filled shape that may be a line; that is told when the whole page is known.
+ * A filled shape that may be a line; which it is shows when the whole page is known.
  *
  * @param stroke the number that it has among the strokes
  * @param line the shape

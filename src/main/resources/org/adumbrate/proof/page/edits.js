@@ -22,7 +22,7 @@ export class Edits {
     /** When the hand moved that had its final picture composed on the spot: that picture is the one to measure. */
     this.composed = null;
     this.painting = null;
-    /** What is being composed on the spot: the program is told when it is there, so that both do not work at once. */
+    /** What is being composed on the spot: the program hears of it afterwards, so that both do not work at once. */
     this.composing = null;
   }
 

@@ -131,7 +131,7 @@ async function found() {
 }
 
 sheet.take("state", first);
-// what is asked for now has the program work at all of the sheet, and the first picture waits for that
+// from here on the program works at the whole sheet, and the first picture would wait for that
 await seen;
 listen(hear);
 try {
