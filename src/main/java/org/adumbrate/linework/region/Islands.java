@@ -4,8 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import org.adumbrate.linework.region.LineGraph.Edge;
-import org.locationtech.jts.index.intervalrtree.SortedPackedIntervalRTree;
+import java.util.OptionalInt;
 
 /** Rings that are the outer bounds of connected lines, which lie as islands in a face of other lines. */
 final class Islands {
@@ -13,7 +12,6 @@ final class Islands {
     private final int[] ring;
     private final int[] faceOfRing;
     private final List<Long> areas;
-    private final SortedPackedIntervalRTree byRow = new SortedPackedIntervalRTree();
 
     Islands(LineGraph graph, int[] ring, List<Long> areas, int[] faceOfRing) {
         this.graph = graph;
@@ -28,16 +26,10 @@ final class Islands {
         if (leftmost.size() < 2) {
             return;
         }
-        for (int e = 0; e < graph.edges().size(); e++) {
-            int y0 = graph.y(graph.edges().get(e).from());
-            int y1 = graph.y(graph.edges().get(e).to());
-            if (y0 != y1) {
-                byRow.insert(Math.min(y0, y1), Math.max(y0, y1), e);
-            }
-        }
+        FaceLocator locator = new FaceLocator(graph);
         leftmost.sort(Comparator.comparingInt(this::column));
         for (int side : leftmost) {
-            faceOfRing[ring[side]] = faceLeftOf(graph.start(side));
+            faceOfRing[ring[side]] = faceLeftOf(locator, graph.start(side));
         }
     }
 
@@ -63,33 +55,9 @@ final class Islands {
         return found;
     }
 
-    /** The face left of an island's leftmost corner, half a step below it, where no edge can end. */
-    private int faceLeftOf(int corner) {
-        double row = graph.y(corner) + 0.5;
-        double[] nearest = {Double.NEGATIVE_INFINITY};
-        int[] found = {-1};
-        byRow.query(row, row, item -> {
-            int e = (Integer) item;
-            double column = columnAt(e, row);
-            // the island's own edges start at the corner or right of it
-            if (column < graph.x(corner) && column > nearest[0]) {
-                nearest[0] = column;
-                found[0] = e;
-            }
-        });
-        if (found[0] < 0) {
-            return 0;
-        }
-        Edge edge = graph.edges().get(found[0]);
-        boolean goesUp = graph.y(edge.to()) < graph.y(edge.from());
-        return faceOfRing[ring[goesUp ? 2 * found[0] : 2 * found[0] + 1]];
-    }
-
-    private double columnAt(int e, double row) {
-        Edge edge = graph.edges().get(e);
-        double x0 = graph.x(edge.from());
-        double y0 = graph.y(edge.from());
-        double dx = graph.x(edge.to()) - x0;
-        return x0 + (row - y0) * dx / (graph.y(edge.to()) - y0);
+    /** The face left of an island's leftmost corner; the island's own edges start at the corner or right of it. */
+    private int faceLeftOf(FaceLocator locator, int corner) {
+        OptionalInt side = locator.sideLeftOf(graph.x(corner), graph.y(corner));
+        return side.isPresent() ? faceOfRing[ring[side.getAsInt()]] : 0;
     }
 }

@@ -10,8 +10,6 @@ import org.adumbrate.geometry.Region;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.VectorPath;
-import org.adumbrate.linework.region.LineGraph.Edge;
-import org.locationtech.jts.index.intervalrtree.SortedPackedIntervalRTree;
 
 /**
  * The faces that the lines of a drawing divide the sheet into. In a drawing without hidden lines each shows a part of one surface, as far as all
@@ -19,20 +17,12 @@ import org.locationtech.jts.index.intervalrtree.SortedPackedIntervalRTree;
  */
 public final class SeenFaces {
     private final Faces faces;
-    private final SortedPackedIntervalRTree byRow = new SortedPackedIntervalRTree();
+    private final FaceLocator locator;
     private final Map<Integer, Region<SheetPoint>> regions = new ConcurrentHashMap<>();
 
     private SeenFaces(Faces faces) {
         this.faces = faces;
-        LineGraph graph = faces.graph();
-        List<Edge> edges = graph.edges();
-        for (int e = 0; e < edges.size(); e++) {
-            int y0 = graph.y(edges.get(e).from());
-            int y1 = graph.y(edges.get(e).to());
-            if (y0 != y1) {
-                byRow.insert(Math.min(y0, y1), Math.max(y0, y1), e);
-            }
-        }
+        this.locator = new FaceLocator(faces.graph());
     }
 
     /**
@@ -51,26 +41,9 @@ public final class SeenFaces {
 
     /** The number of the face in which a point lies; nothing off the sheet. */
     public OptionalInt at(SheetPoint point) {
-        LineGraph graph = faces.graph();
-        double column = point.x() * LineGraph.STEPS_PER_MM;
-        // half a step off the rows that corners lie on
-        double row = Math.floor(point.y() * LineGraph.STEPS_PER_MM) + 0.5;
-        double[] nearest = {Double.NEGATIVE_INFINITY};
-        int[] found = {-1};
-        byRow.query(row, row, item -> {
-            int e = (Integer) item;
-            double there = columnAt(e, row);
-            if (there < column && there > nearest[0]) {
-                nearest[0] = there;
-                found[0] = e;
-            }
-        });
-        if (found[0] < 0) {
-            return OptionalInt.empty();
-        }
-        Edge edge = graph.edges().get(found[0]);
-        boolean goesUp = graph.y(edge.to()) < graph.y(edge.from());
-        int face = faces.face(goesUp ? 2 * found[0] : 2 * found[0] + 1);
+        OptionalInt side =
+                locator.sideLeftOf(point.x() * LineGraph.STEPS_PER_MM, point.y() * LineGraph.STEPS_PER_MM);
+        int face = side.isPresent() ? faces.face(side.getAsInt()) : 0;
         return face == 0 ? OptionalInt.empty() : OptionalInt.of(face);
     }
 
@@ -81,14 +54,5 @@ public final class SeenFaces {
             chosen.set(number);
             return FaceSet.region(faces, chosen);
         });
-    }
-
-    private double columnAt(int e, double row) {
-        LineGraph graph = faces.graph();
-        Edge edge = graph.edges().get(e);
-        double x0 = graph.x(edge.from());
-        double y0 = graph.y(edge.from());
-        double dx = graph.x(edge.to()) - x0;
-        return x0 + (row - y0) * dx / (graph.y(edge.to()) - y0);
     }
 }
