@@ -21,6 +21,7 @@ import org.adumbrate.prepare.SheetDrawing;
 import org.adumbrate.prepare.finding.Finding;
 import org.adumbrate.prepare.finding.Trouble;
 import org.adumbrate.prepare.lines.KnownDepth;
+import org.adumbrate.prepare.lines.KnownRegion;
 import org.adumbrate.prepare.memory.Memory;
 import org.adumbrate.prepare.memory.Run;
 import org.adumbrate.prepare.memory.StageClock;
@@ -42,6 +43,7 @@ import org.adumbrate.sheetfile.reading.SheetFileReader;
  * @param passes the printed passes and where they lie, without those that are refused
  * @param layers what is drawn, in drawing order; nothing if something about it is refused
  * @param strokes how many strokes each pen draws, hidden ones too
+ * @param floors where floors are seen by the floor's name, of those that say it
  * @param figures the figures, in the order of the sheet file
  * @param picture the underlay, if passes are printed
  * @param findings what the build finds
@@ -54,6 +56,7 @@ record CheckedSheet(
         List<CheckedPass> passes,
         List<Layer> layers,
         Map<String, Integer> strokes,
+        Map<String, KnownRegion> floors,
         List<CheckedFigure> figures,
         Optional<TonePicture> picture,
         List<Finding> findings,
@@ -69,6 +72,7 @@ record CheckedSheet(
         passes = List.copyOf(passes);
         layers = List.copyOf(layers);
         strokes = Map.copyOf(strokes);
+        floors = Map.copyOf(floors);
         figures = List.copyOf(figures);
         findings = List.copyOf(findings);
         refusals = List.copyOf(refusals);
@@ -107,6 +111,7 @@ record CheckedSheet(
                         .toList(),
                 sheet.layers(),
                 strokes(sheet),
+                sheet.drawing().map(drawing -> drawing.regions().floors()).orElse(Map.of()),
                 sheet.drawing().map(drawing -> figures(sheet, drawing)).orElse(List.of()),
                 sheet.passes().isEmpty() ? Optional.empty() : Optional.of(picture(sheet, run)),
                 sheet.remarks(),

@@ -5,8 +5,7 @@ import java.util.Locale;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.preflight.Observation.Severity;
 import org.adumbrate.preflight.Observations.Advice;
-import org.adumbrate.sheetfile.Floor;
-import org.adumbrate.sheetfile.Polygon;
+import org.adumbrate.prepare.lines.KnownRegion;
 
 /** Whether figures stand on their floors and pass through doors. */
 final class FigureRule implements Rule {
@@ -57,10 +56,8 @@ final class FigureRule implements Rule {
     }
 
     private static void floor(CheckedFigure figure, CheckedSheet sheet, List<SheetPoint> at, Observations found) {
-        Floor floor = sheet.asked().sheet().floors().get(figure.floor());
-        boolean isOutside = floor != null
-                && !floor.outline().isEmpty()
-                && floor.outline().stream().noneMatch(polygon -> contains(polygon, figure.foot()));
+        KnownRegion floor = sheet.floors().get(figure.floor());
+        boolean isOutside = floor != null && !floor.region().contains(figure.foot());
         double seen = figure.seenM().orElse(figure.depthM());
         boolean isElsewhere = !(seen <= (1 + OFF_FLOOR) * figure.depthM());
         if (!isOutside && !isElsewhere) {
@@ -83,20 +80,5 @@ final class FigureRule implements Rule {
                 new Advice(
                         "it floats before what is seen there, and has the size of another place",
                         "move foot onto the floor, or name the floor that is seen there"));
-    }
-
-    /** By the parity of crossings. */
-    private static boolean contains(Polygon polygon, SheetPoint point) {
-        boolean inside = false;
-        List<SheetPoint> corners = polygon.corners();
-        for (int k = 0, last = corners.size() - 1; k < corners.size(); last = k++) {
-            SheetPoint a = corners.get(k);
-            SheetPoint b = corners.get(last);
-            boolean spans = (a.y() > point.y()) != (b.y() > point.y());
-            if (spans && point.x() < (b.x() - a.x()) * (point.y() - a.y()) / (b.y() - a.y()) + a.x()) {
-                inside = !inside;
-            }
-        }
-        return inside;
     }
 }

@@ -7,6 +7,7 @@ import org.adumbrate.drawing.Layer;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.prepare.finding.Finding;
 import org.adumbrate.prepare.lines.CutDrawing;
+import org.adumbrate.prepare.lines.FaceRegions;
 import org.adumbrate.prepare.lines.LineFiles;
 import org.adumbrate.prepare.lines.PenDrawing;
 import org.adumbrate.prepare.lines.ProfileDrawing;
@@ -22,10 +23,11 @@ import org.adumbrate.sheetfile.reading.SheetFile;
  * Everything that is drawn over the underlay.
  *
  * @param layers in no order yet, but those of one place in theirs
+ * @param regions the named regions, and where floors are seen
  * @param scene the people, and what they stand in
  * @param findings what should be known of it
  */
-public record SheetDrawing(List<Layer> layers, SheetScene scene, List<Finding> findings) {
+public record SheetDrawing(List<Layer> layers, SheetRegions regions, SheetScene scene, List<Finding> findings) {
     /**
      * Draws everything.
      *
@@ -36,10 +38,11 @@ public record SheetDrawing(List<Layer> layers, SheetScene scene, List<Finding> f
         CutDrawing cut = sheet.cut().isPresent()
                 ? CutDrawing.of(sheet.cut().get(), sorted, files.sheet(), run)
                 : CutDrawing.NONE;
-        SheetRegions regions = SheetRegions.of(asked, files.sheet(), run);
-        SheetScene scene = SheetScene.of(asked, files, sorted, regions.byName(), cut, run);
+        FaceRegions faces = new FaceRegions(asked, sorted, files.sheet(), run);
+        SheetRegions regions = SheetRegions.of(asked, files.sheet(), faces, run);
+        SheetScene scene = SheetScene.of(asked, files, sorted, regions, cut, run);
         PenDrawing pens = PenDrawing.of(sheet, sorted, scene.map(), run);
-        VeilDrawing veils = VeilDrawing.of(sheet, files, regions.byName(), run);
+        VeilDrawing veils = VeilDrawing.of(sheet, files, regions.byName(), faces, run);
         List<Layer> layers = new ArrayList<>(sorted.strays());
         layers.addAll(pens.layers());
         layers.addAll(veils.layers());
@@ -53,6 +56,6 @@ public record SheetDrawing(List<Layer> layers, SheetScene scene, List<Finding> f
         findings.addAll(pens.findings());
         findings.addAll(veils.findings());
         findings.addAll(scene.findings());
-        return new SheetDrawing(layers, scene, findings);
+        return new SheetDrawing(layers, regions, scene, findings);
     }
 }

@@ -26,4 +26,7 @@ public @interface Written {
 
     /** Keys of which at most one may be given. */
     String[] notTogether() default {};
+
+    /** A key, and others that may be given only beside it. */
+    String[] onlyWith() default {};
 }

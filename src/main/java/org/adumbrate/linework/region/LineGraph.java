@@ -5,7 +5,9 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.adumbrate.geometry.SheetPoint;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.noding.NodedSegmentString;
 import org.locationtech.jts.noding.SegmentString;
@@ -108,6 +110,12 @@ final class LineGraph {
 
     double lengthMm(Edge edge) {
         return Math.hypot(xMm(edge.from) - xMm(edge.to), yMm(edge.from) - yMm(edge.to));
+    }
+
+    /** How far a point of the sheet lies from an edge. */
+    double distanceMm(Edge edge, SheetPoint point) {
+        return new LineSegment(xMm(edge.from), yMm(edge.from), xMm(edge.to), yMm(edge.to))
+                .distance(new Coordinate(point.x(), point.y()));
     }
 
     /** The corner that a side starts from: side 2e goes along edge e from its first corner, side 2e + 1 comes back. */

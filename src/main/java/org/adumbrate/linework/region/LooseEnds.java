@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.linework.region.LineGraph.Edge;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.LineSegment;
 
 /** Ends that are left when gaps have been closed, and how far each was from being joined. */
 final class LooseEnds {
@@ -26,15 +24,13 @@ final class LooseEnds {
     }
 
     private static double nearest(LineGraph graph, Nearby edges, LineEnd end) {
-        Coordinate place = new Coordinate(end.x(), end.y());
+        SheetPoint place = new SheetPoint(end.x(), end.y());
         double nearest = Double.POSITIVE_INFINITY;
         for (double reach = 1; nearest > reach && reach < 4 * FARTHEST_MM; reach *= 4) {
             for (int e : edges.within(Math.min(reach, FARTHEST_MM), end.x(), end.y())) {
                 if (!end.tail().edges().contains(e)) {
                     Edge edge = graph.edges().get(e);
-                    LineSegment line = new LineSegment(
-                            graph.xMm(edge.from()), graph.yMm(edge.from()), graph.xMm(edge.to()), graph.yMm(edge.to()));
-                    nearest = Math.min(nearest, line.distance(place));
+                    nearest = Math.min(nearest, graph.distanceMm(edge, place));
                 }
             }
         }

@@ -10,12 +10,16 @@ import org.adumbrate.geometry.Region;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.VectorPath;
+import org.adumbrate.linework.region.PointedFaces.Spot;
 
 /**
  * The faces that the lines of a drawing divide the sheet into. In a drawing without hidden lines each shows a part of one surface, as far as all
  * edges are drawn, and ends where that surface ends or something stands before it.
  */
 public final class SeenFaces {
+    /** Two grid steps: nearer than that a point may change sides by rounding alone. */
+    private static final double ON_LINE_MM = 2.0 / LineGraph.STEPS_PER_MM;
+
     private final Faces faces;
     private final FaceLocator locator;
     private final Map<Integer, Region<SheetPoint>> regions = new ConcurrentHashMap<>();
@@ -54,5 +58,38 @@ public final class SeenFaces {
             chosen.set(number);
             return FaceSet.region(faces, chosen);
         });
+    }
+
+    /**
+     * The faces that points name, joined to one region. Points off the sheet name none.
+     *
+     * @param points in any order, several in one face, too
+     */
+    public PointedFaces named(List<SheetPoint> points) {
+        BitSet chosen = new BitSet();
+        List<Spot> spots = new ArrayList<>();
+        Nearby edges = Nearby.edges(faces.graph());
+        for (SheetPoint point : points) {
+            OptionalInt face = at(point);
+            face.ifPresent(chosen::set);
+            spots.add(
+                    face.isPresent()
+                            ? spot(face.getAsInt(), point, edges)
+                            : new Spot(PointedFaces.NONE, false, 0, 0));
+        }
+        return new PointedFaces(FaceSet.region(faces, chosen), spots);
+    }
+
+    private Spot spot(int face, SheetPoint point, Nearby edges) {
+        LineGraph graph = faces.graph();
+        boolean onLine = edges.within(ON_LINE_MM, point.x(), point.y()).stream()
+                .anyMatch(e -> graph.distanceMm(graph.edges().get(e), point) <= ON_LINE_MM);
+        double edgeMm = 0;
+        for (int side = 0; side < faces.sides(); side++) {
+            if (faces.face(side) == face && faces.edge(side).kind() == Kind.BORDER) {
+                edgeMm += graph.lengthMm(faces.edge(side));
+            }
+        }
+        return new Spot(face, onLine, region(face).area(), edgeMm);
     }
 }

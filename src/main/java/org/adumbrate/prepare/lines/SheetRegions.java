@@ -25,6 +25,7 @@ import org.adumbrate.raster.trace.Smoothing;
 import org.adumbrate.raster.trace.TooManyCornersException;
 import org.adumbrate.registration.FramePlacement;
 import org.adumbrate.registration.Placement;
+import org.adumbrate.sheetfile.Floor;
 import org.adumbrate.sheetfile.Polygon;
 import org.adumbrate.sheetfile.SheetRegion;
 import org.adumbrate.sheetfile.complaint.SheetFileFault;
@@ -34,9 +35,12 @@ import org.adumbrate.sheetfile.reading.SheetFile;
  * The named regions of a sheet.
  *
  * @param byName the regions in the order of the sheet file
- * @param findings regions that turned out empty, and rasters whose ratio says that they are of another view
+ * @param floors where floors are seen by the floor's name, of those that say it
+ * @param findings regions that turned out empty, points in faces that they can hardly have been chosen in, and rasters whose ratio
+ *     says that they are of another view
  */
-public record SheetRegions(Map<String, KnownRegion> byName, List<Finding> findings) {
+public record SheetRegions(
+        Map<String, KnownRegion> byName, Map<String, KnownRegion> floors, List<Finding> findings) {
     private static final long ALLOWANCE = 256L << 20;
 
     /**
@@ -49,14 +53,21 @@ public record SheetRegions(Map<String, KnownRegion> byName, List<Finding> findin
     /**
      * The regions that a sheet file names.
      *
-     * @throws SheetFileFault if a raster has noise where a region should be
+     * @param faces knows the faces of its drawing
+     * @throws SheetFileFault if a raster has noise where a region should be, or a point of a face lies off the sheet
      */
-    public static SheetRegions of(SheetFile file, SheetSize sheet, Run run) throws IOException {
+    public static SheetRegions of(SheetFile file, SheetSize sheet, FaceRegions faces, Run run) throws IOException {
         Map<String, KnownRegion> regions = new LinkedHashMap<>();
         List<Finding> findings = new ArrayList<>();
         for (Map.Entry<String, SheetRegion> entry : file.sheet().regions().entrySet()) {
-            Traced traced = region(file, entry.getKey(), entry.getValue(), sheet, run);
             String key = "regions." + entry.getKey();
+            if (entry.getValue() instanceof SheetRegion.ByFaces stated) {
+                FaceRegions.Named named = faces.of(key, stated);
+                findings.addAll(named.findings());
+                regions.put(entry.getKey(), named.known());
+                continue;
+            }
+            Traced traced = region(file, entry.getKey(), entry.getValue(), sheet, run);
             traced.doubt().ifPresent(text -> findings.add(new Finding(Finding.Severity.WARNING, key, text)));
             if (traced.region().isEmpty()) {
                 findings.add(new Finding(
@@ -67,7 +78,23 @@ public record SheetRegions(Map<String, KnownRegion> byName, List<Finding> findin
             List<Object> content = content(entry.getValue(), sheet, run);
             regions.put(entry.getKey(), new KnownRegion(content, traced.region()));
         }
-        return new SheetRegions(regions, findings);
+        return new SheetRegions(regions, floors(file, faces, findings), findings);
+    }
+
+    private static Map<String, KnownRegion> floors(SheetFile file, FaceRegions faces, List<Finding> findings)
+            throws IOException {
+        Map<String, KnownRegion> floors = new LinkedHashMap<>();
+        for (Map.Entry<String, Floor> entry : file.sheet().floors().entrySet()) {
+            Floor floor = entry.getValue();
+            if (!floor.faces().isEmpty()) {
+                FaceRegions.Named named = faces.of("floors." + entry.getKey(), floor);
+                findings.addAll(named.findings());
+                floors.put(entry.getKey(), named.known());
+            } else if (!floor.outline().isEmpty()) {
+                floors.put(entry.getKey(), new KnownRegion(List.of(floor.outline()), ofPolygons(floor.outline())));
+            }
+        }
+        return floors;
     }
 
     private static Traced region(SheetFile file, String name, SheetRegion asked, SheetSize sheet, Run run)

@@ -26,17 +26,31 @@ import org.adumbrate.sheetfile.Veil;
  * The veils as they are drawn: a translucent fill each, and lines over it where they are wanted.
  *
  * @param layers one for each veil
- * @param findings veils that cover nothing
+ * @param findings veils that cover nothing, and points in faces that they can hardly have been chosen in
  */
 public record VeilDrawing(List<Layer> layers, List<Finding> findings) {
-    public static VeilDrawing of(Sheet sheet, LineFiles files, Map<String, KnownRegion> regions, Run run)
+    /**
+     * The veils of a sheet.
+     *
+     * @param regions its named regions
+     * @param faces knows the faces of its drawing
+     */
+    public static VeilDrawing of(
+            Sheet sheet, LineFiles files, Map<String, KnownRegion> regions, FaceRegions faces, Run run)
             throws IOException {
         List<Layer> layers = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         for (Map.Entry<String, Veil> entry : sheet.veils().entrySet()) {
             String name = entry.getKey();
             Veil veil = entry.getValue();
-            KnownRegion covered = region(sheet, name, veil, files, regions, run);
+            KnownRegion covered;
+            if (veil instanceof Veil.ByFaces stated) {
+                FaceRegions.Named named = faces.of(key(name), stated);
+                findings.addAll(named.findings());
+                covered = named.known();
+            } else {
+                covered = region(sheet, name, veil, files, regions, run);
+            }
             if (covered.region().isEmpty()) {
                 findings.add(new Finding(
                         Finding.Severity.WARNING,

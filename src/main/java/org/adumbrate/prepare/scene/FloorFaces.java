@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -13,11 +12,10 @@ import org.adumbrate.geometry.Region;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.VectorPath;
 import org.adumbrate.linework.region.SeenFaces;
+import org.adumbrate.prepare.lines.KnownRegion;
 import org.adumbrate.prepare.lines.LineSet;
-import org.adumbrate.prepare.lines.SheetRegions;
 import org.adumbrate.prepare.memory.Part;
 import org.adumbrate.prepare.memory.Run;
-import org.adumbrate.sheetfile.Floor;
 import org.adumbrate.sheetfile.PenRole;
 import org.adumbrate.sheetfile.PenStyle;
 import org.adumbrate.sheetfile.Sheet;
@@ -33,12 +31,10 @@ final class FloorFaces {
     /** Exports leave gaps up to this between pieces, in mm. */
     private static final double GAP_MM = 0.5;
 
-    private final Map<String, Floor> floors;
     private final Scene scene;
     private final SeenFaces faces;
 
-    private FloorFaces(Map<String, Floor> floors, Scene scene, SeenFaces faces) {
-        this.floors = floors;
+    private FloorFaces(Scene scene, SeenFaces faces) {
         this.scene = scene;
         this.faces = faces;
     }
@@ -55,7 +51,7 @@ final class FloorFaces {
         ends.forEach(lines -> from.add(lines.content()));
         SeenFaces faces =
                 run.of(Part.SEEN_FACES, SeenFaces.class, from, () -> SeenFaces.of(paths(ends), scene.sheet(), GAP_MM));
-        return new FloorFaces(sheet.floors(), scene, faces);
+        return new FloorFaces(scene, faces);
     }
 
     private static List<VectorPath<SheetPoint>> paths(List<LineSet> sets) {
@@ -71,10 +67,7 @@ final class FloorFaces {
     }
 
     private Optional<Region<SheetPoint>> stated(String name) {
-        Floor floor = floors.get(name);
-        return floor == null || floor.outline().isEmpty()
-                ? Optional.empty()
-                : Optional.of(SheetRegions.ofPolygons(floor.outline()));
+        return Optional.ofNullable(scene.floors().get(name)).map(KnownRegion::region);
     }
 
     private Optional<Region<SheetPoint>> seenAround(SheetPoint foot) {

@@ -22,6 +22,7 @@ import org.adumbrate.prepare.lines.SortedLines;
  * @param elevations of the floors by name, in metres
  * @param depth how far everything is, if that is known
  * @param regions the named regions
+ * @param floors where floors are seen by the floor's name, of those that say it
  * @param cut what the section plane slices; it covers everything behind it
  */
 record Scene(
@@ -31,6 +32,7 @@ record Scene(
         Map<String, Double> elevations,
         Optional<KnownDepth> depth,
         Map<String, KnownRegion> regions,
+        Map<String, KnownRegion> floors,
         CutDrawing cut) {
 
     /** The sheet's size. */

@@ -3,15 +3,14 @@ package org.adumbrate.prepare.scene;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.perspective.View;
 import org.adumbrate.prepare.finding.Finding;
 import org.adumbrate.prepare.lines.CutDrawing;
 import org.adumbrate.prepare.lines.KnownDepth;
-import org.adumbrate.prepare.lines.KnownRegion;
 import org.adumbrate.prepare.lines.LineFiles;
+import org.adumbrate.prepare.lines.SheetRegions;
 import org.adumbrate.prepare.lines.SortedLines;
 import org.adumbrate.prepare.memory.Run;
 import org.adumbrate.prepare.passes.FigureLight;
@@ -41,7 +40,7 @@ public record SheetScene(
      * The people of a sheet in what they stand in.
      *
      * @param sorted the lines by pen
-     * @param regions the named regions
+     * @param regions the named regions, and where floors are seen
      * @param cut what the section plane slices
      * @throws Refusal if the depth pass does not belong to the sheet, or too little is known to place people
      */
@@ -49,7 +48,7 @@ public record SheetScene(
             SheetFile asked,
             LineFiles files,
             SortedLines sorted,
-            Map<String, KnownRegion> regions,
+            SheetRegions regions,
             CutDrawing cut,
             Run run)
             throws IOException, Refusal {
@@ -72,7 +71,7 @@ public record SheetScene(
             return new SheetScene(Entourage.NOBODY, Optional.empty(), camera, depth, map, camera.contradictions());
         }
         View view = camera.view();
-        Scene scene = new Scene(files, sorted, view, camera.elevations(), map, regions, cut);
+        Scene scene = new Scene(files, sorted, view, camera.elevations(), map, regions.byName(), regions.floors(), cut);
         Entourage entourage = Entourage.of(asked, scene, run);
         List<Finding> findings = new ArrayList<>(camera.findings());
         findings.addAll(camera.contradictions());

@@ -23,8 +23,15 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
  * @param atLeast how many keys must be given
  * @param together keys that are given all or none
  * @param notTogether keys of which at most one may be given
+ * @param onlyWith a key, and others that may be given only beside it
  */
-record Mapping(Class<?> type, List<Field> fields, int atLeast, List<String> together, List<String> notTogether)
+record Mapping(
+        Class<?> type,
+        List<Field> fields,
+        int atLeast,
+        List<String> together,
+        List<String> notTogether,
+        List<String> onlyWith)
         implements Form {
     static Mapping of(Class<?> type) {
         return of(type, "{}");
@@ -42,9 +49,14 @@ record Mapping(Class<?> type, List<Field> fields, int atLeast, List<String> toge
                 .toList();
         Written written = type.getAnnotation(Written.class);
         return written == null
-                ? new Mapping(type, fields, 0, List.of(), List.of())
+                ? new Mapping(type, fields, 0, List.of(), List.of(), List.of())
                 : new Mapping(
-                        type, fields, written.atLeast(), List.of(written.together()), List.of(written.notTogether()));
+                        type,
+                        fields,
+                        written.atLeast(),
+                        List.of(written.together()),
+                        List.of(written.notTogether()),
+                        List.of(written.onlyWith()));
     }
 
     @Override
@@ -71,16 +83,28 @@ record Mapping(Class<?> type, List<Field> fields, int atLeast, List<String> toge
         if (keys().stream().filter(keys::has).count() < atLeast) {
             return at.complain(at.name() + " is empty; expected " + Wording.choice(keys()));
         }
+        return clash(keys)
+                .<Optional<?>>map(text -> at.complain(at.name() + text))
+                .orElseGet(() -> made(values, at));
+    }
+
+    /** What is wrong with which keys stand together. */
+    private Optional<String> clash(Keys keys) {
         List<String> missing = together.stream().filter(key -> !keys.has(key)).toList();
         if (!missing.isEmpty() && missing.size() < together.size()) {
-            return at.complain(at.name() + " lacks '" + String.join("' and '", missing) + "'; give '"
+            return Optional.of(" lacks '" + String.join("' and '", missing) + "'; give '"
                     + String.join("' and '", together) + "', or none of them");
         }
         List<String> clashing = notTogether.stream().filter(keys::has).toList();
         if (clashing.size() > 1) {
-            return at.complain(at.name() + " has both '" + String.join("' and '", clashing) + "'; keep one of them");
+            return Optional.of(" has both '" + String.join("' and '", clashing) + "'; keep one of them");
         }
-        return made(values, at);
+        return onlyWith.stream()
+                .skip(1)
+                .filter(key -> keys.has(key) && !keys.has(onlyWith.get(0)))
+                .findFirst()
+                .map(key -> " has '" + key + "', which says something of '" + onlyWith.get(0) + "' only; give '"
+                        + onlyWith.get(0) + "' too, or leave '" + key + "' out");
     }
 
     /** The record for a node that stands for its first component; the others have defaults. */
@@ -141,10 +165,11 @@ record Mapping(Class<?> type, List<Field> fields, int atLeast, List<String> toge
         if (atLeast > 0) {
             schema.put("minProperties", atLeast);
         }
-        if (!together.isEmpty()) {
-            Map<String, Object> needed = SchemaJson.object();
-            together.forEach(key -> needed.put(
-                    key, together.stream().filter(other -> !other.equals(key)).toList()));
+        Map<String, Object> needed = SchemaJson.object();
+        together.forEach(key -> needed.put(
+                key, together.stream().filter(other -> !other.equals(key)).toList()));
+        onlyWith.stream().skip(1).forEach(key -> needed.put(key, onlyWith.subList(0, 1)));
+        if (!needed.isEmpty()) {
             schema.put("dependentRequired", needed);
         }
         if (!notTogether.isEmpty()) {

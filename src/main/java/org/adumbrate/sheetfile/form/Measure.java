@@ -8,6 +8,7 @@ import org.adumbrate.sheetfile.Degrees;
 import org.adumbrate.sheetfile.Metres;
 import org.adumbrate.sheetfile.Percent;
 import org.adumbrate.sheetfile.PrintResolution;
+import org.adumbrate.sheetfile.SquareMillimetres;
 
 /**
  * What is measured, and the units that it may be written in.
@@ -40,6 +41,11 @@ record Measure(String expected, Class<?> type, DoubleFunction<Object> value, Lis
             new Measure("a percentage such as 60 %", Percent.class, Percent::new, List.of(new Unit("%", 1))),
             new Measure("a length on the sheet such as 0.25 mm", Length.class, Length::ofMillimetres, SHEET_UNITS),
             new Measure("a length in the model such as 1.65 m", Metres.class, Metres::new, MODEL_UNITS),
+            new Measure(
+                    "an area on the sheet such as 120 mm2",
+                    SquareMillimetres.class,
+                    SquareMillimetres::new,
+                    List.of(new Unit("mm2", 1), new Unit("mm²", 1), new Unit("cm2", 100), new Unit("cm²", 100))),
             new Measure(
                     "an angle such as 42 deg",
                     Degrees.class,

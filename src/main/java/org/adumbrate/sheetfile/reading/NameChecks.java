@@ -1,7 +1,9 @@
 package org.adumbrate.sheetfile.reading;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.adumbrate.sheetfile.PenRole;
+import org.adumbrate.sheetfile.StatedFaces;
 import org.adumbrate.sheetfile.complaint.Nearest;
 import org.adumbrate.sheetfile.complaint.Wording;
 import org.adumbrate.sheetfile.form.Notes;
@@ -16,6 +18,7 @@ record NameChecks(Notes notes) {
         floors();
         all("region", NameUses.OF_REGIONS, notes.namesIn("regions"));
         all("pen", NameUses.OF_PENS, notes.namesIn("pens"));
+        all("pen", NameUses.OF_LINES, lines());
         profileGoesAroundSomething();
     }
 
@@ -31,6 +34,15 @@ record NameChecks(Notes notes) {
                     .forEach(item -> notes.complain(
                             item.getKey(), "'" + item.getKey() + "' needs 'floor': " + Wording.choice(floors)));
         }
+    }
+
+    /** What may bound a face: what pens draw, and the cut's outline, after which no pen can be called. */
+    private List<String> lines() {
+        List<String> lines = new ArrayList<>(notes.namesIn("pens"));
+        if (notes.has("cut")) {
+            lines.add(StatedFaces.CUT);
+        }
+        return lines;
     }
 
     private void all(String kind, String path, List<String> known) {

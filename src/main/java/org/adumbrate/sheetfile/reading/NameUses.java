@@ -13,6 +13,7 @@ public record NameUses(String mapping, String where, String ending) {
     static final String OF_FLOORS = "(figures\\[\\d+\\]|planting\\.[^.]+)\\.floor";
     static final String OF_REGIONS = "(veils|planting|birds)\\.[^.]+\\.region|.*\\.behind\\[\\d+\\]";
     static final String OF_PENS = "profile\\.pens\\[\\d+\\]";
+    static final String OF_LINES = "(regions|veils|floors)\\.[^.]+\\.of\\[\\d+\\]";
     static final String OF_LAYERS = "order\\[\\d+\\]";
 
     /** What the name of a veil's layer has behind the name of the veil. */
@@ -22,6 +23,7 @@ public record NameUses(String mapping, String where, String ending) {
             new NameUses("floors", OF_FLOORS, ""),
             new NameUses("regions", OF_REGIONS, ""),
             new NameUses("pens", OF_PENS, ""),
+            new NameUses("pens", OF_LINES, ""),
             new NameUses("pens", OF_LAYERS, ""),
             new NameUses("veils", OF_LAYERS, FILL));
 
