@@ -13,6 +13,7 @@ import org.adumbrate.proof.http.Answer;
 import org.adumbrate.proof.http.Ask;
 import org.adumbrate.proof.http.Query;
 import org.adumbrate.proof.http.Routes;
+import org.adumbrate.proof.scene.FaceJson;
 import org.adumbrate.proof.scene.OutlinesJson;
 import org.adumbrate.proof.scene.SceneInMm;
 import org.adumbrate.proof.scene.UnpennedJson;
@@ -33,6 +34,10 @@ final class SceneRoutes {
         Object at(SceneInMm scene, Query query) throws IOException;
     }
 
+    private interface Told {
+        Object of(Edition edition) throws IOException, Refusal;
+    }
+
     SceneRoutes(HeldSheet sheet) {
         this.sheet = sheet;
     }
@@ -45,6 +50,7 @@ final class SceneRoutes {
                         "/at",
                         ask -> look(ask, (scene, query) -> Json.object("keys", scene.at(point(query), reach(query)))))
                 .get("/snap", ask -> look(ask, (scene, query) -> scene.snap(point(query), reach(query))))
+                .get("/face", this::face)
                 .get("/shape", ask -> look(ask, (scene, query) -> Json.object("d", scene.shape(query.needed("key")))))
                 .get(
                         "/floors",
@@ -85,10 +91,20 @@ final class SceneRoutes {
     }
 
     private Answer look(Ask ask, Look look) throws IOException {
+        return told(edition -> look.at(scene(edition), ask.query()));
+    }
+
+    /** The face between all lines that are drawn. */
+    private Answer face(Ask ask) throws IOException {
+        SheetPoint point = point(ask.query());
+        return told(edition -> edition.make((prepared, run) -> FaceJson.of(prepared, point, run)));
+    }
+
+    private Answer told(Told told) throws IOException {
         while (true) {
             TextState state = sheet.text().state();
             try {
-                return Answer.json(look.at(scene(sheet.looked()), ask.query()));
+                return Answer.json(told.of(sheet.looked()));
             } catch (Superseded newer) {
                 if (sheet.text().state().version() == state.version()) {
                     throw newer;

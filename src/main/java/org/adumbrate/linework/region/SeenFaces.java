@@ -22,11 +22,13 @@ public final class SeenFaces {
 
     private final Faces faces;
     private final FaceLocator locator;
+    private final Nearby edges;
     private final Map<Integer, Region<SheetPoint>> regions = new ConcurrentHashMap<>();
 
     private SeenFaces(Faces faces) {
         this.faces = faces;
         this.locator = new FaceLocator(faces.graph());
+        this.edges = Nearby.edges(faces.graph());
     }
 
     /**
@@ -68,19 +70,20 @@ public final class SeenFaces {
     public PointedFaces named(List<SheetPoint> points) {
         BitSet chosen = new BitSet();
         List<Spot> spots = new ArrayList<>();
-        Nearby edges = Nearby.edges(faces.graph());
         for (SheetPoint point : points) {
             OptionalInt face = at(point);
             face.ifPresent(chosen::set);
             spots.add(
                     face.isPresent()
-                            ? spot(face.getAsInt(), point, edges)
+                            ? spot(face.getAsInt(), point)
                             : new Spot(PointedFaces.NONE, false, 0, 0));
         }
-        return new PointedFaces(FaceSet.region(faces, chosen), spots);
+        Region<SheetPoint> all =
+                chosen.cardinality() == 1 ? region(chosen.nextSetBit(0)) : FaceSet.region(faces, chosen);
+        return new PointedFaces(all, spots);
     }
 
-    private Spot spot(int face, SheetPoint point, Nearby edges) {
+    private Spot spot(int face, SheetPoint point) {
         LineGraph graph = faces.graph();
         boolean onLine = edges.within(ON_LINE_MM, point.x(), point.y()).stream()
                 .anyMatch(e -> graph.distanceMm(graph.edges().get(e), point) <= ON_LINE_MM);

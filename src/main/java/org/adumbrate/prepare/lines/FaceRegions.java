@@ -4,8 +4,11 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.adumbrate.drawing.Layer;
 import org.adumbrate.drawing.Mark;
+import org.adumbrate.geometry.Length;
+import org.adumbrate.geometry.Region;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.geometry.VectorPath;
@@ -23,6 +26,9 @@ import org.adumbrate.sheetfile.reading.SheetFile;
 
 /** Regions that a sheet file names by points in the faces of its drawing. What can be seen through, veils and height lines, bounds none. */
 public final class FaceRegions {
+    /** The gap that holds where the sheet file states none. */
+    private static final Length USUAL_GAP = Length.ofMillimetres(1);
+
     private final SheetFile file;
     private final SortedLines sorted;
     private final SheetSize sheet;
@@ -65,24 +71,36 @@ public final class FaceRegions {
         List<Object> content =
                 List.of(sheet, lines.stream().map(LineSet::content).toList(), asked.gap(), asked.faces());
         PointedFaces pointed = run.of(
-                Part.REGIONS, PointedFaces.class, content, () -> seen(lines, asked.gap().mm())
+                Part.REGIONS, PointedFaces.class, content, () -> seen(lines, asked.gap())
                         .named(asked.faces()));
         return new Named(
                 new KnownRegion(content, pointed.region()), FaceFindings.of(key, asked, pointed, sheet));
     }
 
-    /** The face that a point lies in, as the sheet file would have it bounded by these lines. */
-    public PointedFaces at(SheetPoint point, List<String> of, double gapMm) throws IOException {
-        return seen(lines(of), gapMm).named(List.of(point));
+    /**
+     * A face that somebody points into.
+     *
+     * @param number equal for two points in one face
+     * @param onLine true if a line runs through the point
+     */
+    public record Face(int number, boolean onLine, Region<SheetPoint> region) {}
+
+    /** The face that a point lies in between all lines that are drawn; nothing off the sheet. */
+    public Optional<Face> at(SheetPoint point) throws IOException {
+        PointedFaces pointed = seen(lines(List.of()), USUAL_GAP).named(List.of(point));
+        PointedFaces.Spot spot = pointed.spots().get(0);
+        return spot.face() == PointedFaces.NONE
+                ? Optional.empty()
+                : Optional.of(new Face(spot.face(), spot.onLine(), pointed.region()));
     }
 
-    private SeenFaces seen(List<LineSet> lines, double gapMm) throws IOException {
+    private SeenFaces seen(List<LineSet> lines, Length gap) throws IOException {
         return run.of(
                 Part.SEEN_FACES,
                 SeenFaces.class,
-                List.of(sheet, lines.stream().map(LineSet::content).toList(), gapMm),
+                List.of(sheet, lines.stream().map(LineSet::content).toList(), gap),
                 () -> SeenFaces.of(
-                        lines.stream().flatMap(set -> set.paths().stream()).toList(), sheet, gapMm));
+                        lines.stream().flatMap(set -> set.paths().stream()).toList(), sheet, gap.mm()));
     }
 
     private void requireOnSheet(String key, List<SheetPoint> points) throws SheetFileFault {

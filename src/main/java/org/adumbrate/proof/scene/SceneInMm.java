@@ -92,11 +92,18 @@ public record SceneInMm(PreparedSheet prepared, Sketch sketch, SheetPoints point
         return Snapping.of(sketch, point, reach);
     }
 
-    /** SVG path data of what a key draws; of a pass its frame, of what is drawn by points these. */
+    /** SVG path data of what a key draws; of faces their outline, of a pass its frame, of what is drawn by points these. */
     public String shape(String key) {
         String drawn = sketch.shape(key);
         if (!drawn.isEmpty()) {
             return drawn;
+        }
+        Optional<String> faces = Things.of(prepared, sketch, points).stream()
+                .filter(thing -> thing.get("key").equals(key) && thing.containsKey("d"))
+                .map(thing -> (String) thing.get("d"))
+                .findFirst();
+        if (faces.isPresent()) {
+            return faces.get();
         }
         Optional<String> frame = prepared.passes().prepared().stream()
                 .filter(pass -> pass.request().key().equals(key))

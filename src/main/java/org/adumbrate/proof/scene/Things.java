@@ -5,13 +5,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.adumbrate.geometry.Extent;
 import org.adumbrate.geometry.PixelSize;
+import org.adumbrate.geometry.Region;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.perspective.FittedFloor;
 import org.adumbrate.perspective.FittedHeights;
 import org.adumbrate.perspective.HeightLine;
 import org.adumbrate.prepare.PreparedSheet;
+import org.adumbrate.prepare.lines.KnownRegion;
+import org.adumbrate.prepare.lines.SheetRegions;
 import org.adumbrate.prepare.passes.PreparedPass;
 import org.adumbrate.prepare.scene.SheetCamera;
 import org.adumbrate.prepare.scene.StandingItem;
@@ -61,6 +65,10 @@ final class Things {
 
     /** Adds what has points in the text, or is drawn; what is neither is nowhere. */
     private void add(String key, String kind, String label, Optional<Extent> drawn) {
+        add(key, kind, label, drawn, Optional.empty());
+    }
+
+    private void add(String key, String kind, String label, Optional<Extent> drawn, Optional<String> outline) {
         SheetPoints own = points.below(key);
         Optional<Extent> box = drawn.isPresent() || own.isEmpty() ? drawn : Optional.of(own.extent());
         if (box.isPresent()) {
@@ -68,8 +76,22 @@ final class Things {
             if (!own.isEmpty()) {
                 own.addTo(thing);
             }
+            outline.ifPresent(data -> thing.put("d", data));
             things.add(thing);
         }
+    }
+
+    private boolean hasFaces(String key) {
+        return !points.below(key + ".faces").isEmpty();
+    }
+
+    /** Adds what is not drawn itself: of faces with their outline, as points in them do not tell it. */
+    private void add(String key, String kind, String label, Function<SheetRegions, Map<String, KnownRegion>> known) {
+        Optional<Region<SheetPoint>> faces = prepared.drawing()
+                .filter(drawing -> hasFaces(key))
+                .map(drawing -> known.apply(drawing.regions()).get(label))
+                .map(KnownRegion::region);
+        add(key, kind, label, faces.flatMap(Region::extent), faces.map(region -> PathData.of(region.outline())));
     }
 
     private void passes() {
@@ -105,15 +127,19 @@ final class Things {
     }
 
     private void floors() {
-        sheet.floors().keySet().forEach(name -> add("floors." + name, "floor", name, Optional.empty()));
+        sheet.floors().keySet().forEach(name -> add("floors." + name, "floor", name, SheetRegions::floors));
     }
 
     private void regions() {
-        sheet.regions().keySet().forEach(name -> add("regions." + name, "region", name, Optional.empty()));
+        sheet.regions().keySet().forEach(name -> add("regions." + name, "region", name, SheetRegions::byName));
     }
 
     private void veils() {
-        sheet.veils().keySet().forEach(name -> add("veils." + name, "veil", name, sketch.extent("veils." + name)));
+        for (String name : sheet.veils().keySet()) {
+            String key = "veils." + name;
+            Optional<String> outline = Optional.of(key).filter(this::hasFaces).map(sketch::shape);
+            add(key, "veil", name, sketch.extent(key), outline);
+        }
     }
 
     private void cut() {

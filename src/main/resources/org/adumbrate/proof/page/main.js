@@ -1,3 +1,4 @@
+import { facing } from "./adding/facing.js";
 import { standing } from "./adding/standing.js";
 import { tracing } from "./adding/tracing.js";
 import { Decided } from "./decided.js";
@@ -50,6 +51,7 @@ page.moving = new Moving(sheet, pane, page.overlay, edits);
 page.label = new Label(sheet, pane, page.overlay, edits);
 page.stand = standing(page);
 page.trace = tracing(page);
+page.face = facing(page);
 sheet.on("unread", (reasons) => {
   page.complaints = reasons;
   if (reasons) said.say("Not written: the text does not read as a sheet file yet.", { urgent: true });

@@ -1,9 +1,9 @@
 import { el, shape } from "../dom.js";
 import { choose } from "../controls/list.js";
 import { ask } from "../server.js";
-import { add } from "./offers.js";
 import { likelyFloor } from "./floors.js";
-import { freeName } from "./names.js";
+import { entry, freeName } from "./names.js";
+import { chooseRegion } from "./regions.js";
 
 const known = new Map();
 
@@ -55,22 +55,16 @@ function nextIndex(sheet, least) {
   return Math.max(...numbers, least > 0 ? 0 : 0);
 }
 
-/** Planting or birds: an outline, then a region that is there, or one drawn now. */
+/** Planting or birds: an outline, then a region that is there, or one made now. */
 export function addScatter(page, anchor, holder, kind) {
   return chosen(page, anchor, kind, (outline) => {
     const stem = holder === "birds" ? "flock" : "bed";
     const scattered = (region, corners) => `{ outlines: [${outline.name}], region: ${region}${holder === "planting" ? floor(page.sheet, corners) : ""} }`;
-    const into = (region) => add(page, holder, freeName(page.sheet, holder, stem), scattered(region, page.sheet.thing(`regions.${region}`)?.points ?? []));
-    const draw = () => page.trace(holder === "birds" ? "where they fly" : "where they grow", async (points, corners) => {
-      const region = freeName(page.sheet, "regions", holder === "birds" ? "sky" : "bed");
+    chooseRegion(page, document.querySelector("#pane"), { what: holder === "birds" ? "where they fly" : "where they grow", stem: holder === "birds" ? "sky" : "bed" }, async (region, corners, before) => {
       const scatter = freeName(page.sheet, holder, stem);
-      const has = (name) => page.sheet.names(name).length > 0;
-      const edit = (name, key, value) => (has(name) ? { do: "add", key: name, value: `{ ${key}: ${value} }` } : { do: "set", key: `${name}.${key}`, value });
-      const done = await page.edits.make([edit("regions", region, points), edit(holder, scatter, scattered(region, corners))], `${holder}.${scatter}`);
+      const done = await page.edits.make([...before, entry(page.sheet, holder, scatter, scattered(region, corners))], `${holder}.${scatter}`);
       if (done) page.added(`${holder}.${scatter}`);
     });
-    const regions = page.sheet.names("regions");
-    choose(document.querySelector("#pane"), [...regions.map((name) => ({ name, does: () => into(name) })), { name: "a region drawn now", inner: el("em", {}, "a region drawn now"), does: draw }], { label: "region" });
   });
 }
 

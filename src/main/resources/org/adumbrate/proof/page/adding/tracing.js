@@ -2,6 +2,7 @@ import { calmly, shape } from "../dom.js";
 import { point } from "../drawing/spots.js";
 import { ask } from "../server.js";
 import { hint } from "../drawing/pane.js";
+import { taking } from "./taking.js";
 
 /**
  * Draws a region corner by corner. Corners snap to ends, crossings and lines; with keys alone the arrows move a cross,
@@ -56,42 +57,17 @@ export function tracing(page) {
       leave();
       done(`[${corners.map(point).join(", ")}]`, corners);
     }
-    const move = (event) => to(pane.mm(event));
-    const down = (event) => {
-      if (event.button !== 0 || !event.target.closest("#pane")) return;
-      event.preventDefault();
-      event.stopPropagation();
-      if (!snapped) at = pane.mm(event);
-      set();
-    };
-    const key = (event) => {
-      const step = event.shiftKey ? 0.1 : 1;
-      const ways = { ArrowLeft: [-step, 0], ArrowRight: [step, 0], ArrowUp: [0, -step], ArrowDown: [0, step] }[event.key];
-      if (ways) to([place()[0] + ways[0], place()[1] + ways[1]]);
-      else if (event.key === " ") set();
-      else if (event.key === "Enter") close();
-      else if (event.key === "Backspace") { corners.pop(); draw(); }
-      else if (event.key === "Escape") leave();
-      else return;
-      event.preventDefault();
-      event.stopPropagation();
-    };
+    const end = taking(page, {
+      draw,
+      to,
+      step: ([dx, dy]) => to([place()[0] + dx, place()[1] + dy]),
+      down: (there) => { if (!snapped) at = there; set(); },
+      keys: { " ": set, Enter: close, Backspace: () => { corners.pop(); draw(); }, Escape: () => leave() },
+    });
     function leave() {
       isOpen = false;
-      pane.element.removeEventListener("pointermove", move);
-      window.removeEventListener("pointerdown", down, true);
-      window.removeEventListener("keydown", key, true);
-      pane.removeEventListener("view", draw);
-      layer.replaceChildren();
-      hint("");
-      page.sheet.taking = false;
+      end();
     }
-    page.sheet.taking = true;
-    pane.element.addEventListener("pointermove", move);
-    window.addEventListener("pointerdown", down, true);
-    window.addEventListener("keydown", key, true);
-    pane.addEventListener("view", draw);
-    pane.element.focus({ preventScroll: true });
     draw();
   };
 }

@@ -54,7 +54,7 @@ export class Moving {
     grip.isMoving = true;
     grip.began = event.timeStamp;
     this.put(to);
-    if (!grip.spot.isFoot && !grip.spot.isWhole && !event.altKey) this.snap(to);
+    if (!grip.spot.isFoot && !grip.spot.isWhole && !grip.spot.isIn && !event.altKey) this.snap(to);
   }
 
   put(place) {

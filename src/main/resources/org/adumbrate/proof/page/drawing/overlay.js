@@ -51,7 +51,7 @@ export class Overlay {
       hit.setAttribute("aria-label", this.name(thing));
       hit.setAttribute("aria-pressed", String(thing.key === this.sheet.selected));
       if (isBody) set(hit, this.rect(thing.box));
-      else hit.setAttribute("d", this.path(thing));
+      else set(hit, this.edge(thing));
     }
     kept.forEach((each) => each.remove());
   }
@@ -112,19 +112,29 @@ export class Overlay {
     if (this.outline?.key === key && this.outline.d) return [this.drawn(this.outline.d)];
     const exact = this.sheet.things(key);
     const things = exact.length ? exact : this.sheet.scene.things.filter((each) => within(key, each.key));
-    return things.map((thing) => BODIES.has(thing.kind) ? shape("rect", { ...this.rect(thing.box, 4), rx: 5 }) : shape("path", { d: this.path(thing) }));
+    return things.map((thing) => BODIES.has(thing.kind) ? shape("rect", { ...this.rect(thing.box, 4), rx: 5 }) : shape("path", this.edge(thing)));
   }
 
   drawn(d) {
+    return shape("path", this.inMm(d));
+  }
+
+  /** Path data in mm of the sheet, as it lies in the view. */
+  inMm(d) {
     const [x0, y0] = this.pane.view.at([0, 0]);
     const [x1, y1] = this.pane.view.at([1, 1]);
-    return shape("path", { d, transform: `matrix(${x1 - x0} 0 0 ${y1 - y0} ${x0} ${y0})`, "vector-effect": "non-scaling-stroke" });
+    return { d, transform: `matrix(${x1 - x0} 0 0 ${y1 - y0} ${x0} ${y0})`, "vector-effect": "non-scaling-stroke" };
+  }
+
+  /** What is around a thing: of faces the lines, which the program knows. */
+  edge(thing) {
+    return thing.d ? this.inMm(thing.d) : { d: this.path(thing), transform: "" };
   }
 
   chosen(thing) {
     const made = [];
     if (BODIES.has(thing.kind)) made.push(shape("rect", { ...this.rect(this.standing(thing), 4), rx: 5 }));
-    else made.push(shape("path", { d: this.path(thing) }));
+    else made.push(shape("path", this.edge(thing)));
     spots(thing).forEach((spot, k) => {
       const [x, y] = this.pane.view.at(spotAt(this, spot));
       made.push(shape("g.handle", { "data-handle": k }, shape("circle.reach", { cx: x, cy: y, r: 12 }), shape("circle.ring", { cx: x, cy: y, r: spot.isFoot ? 7 : 5 }), spot.isFoot ? shape("circle.dot", { cx: x, cy: y, r: 2 }) : null));

@@ -1,19 +1,24 @@
 /**
  * The spots of a thing that can be taken hold of: each with the key that it writes and the numbers that are written there for a place.
  *
- * @typedef {{key: string, id: string, place: [number, number], isFoot: boolean, isWhole: boolean, name: string, numbers: (place: [number, number]) => number[]}} Spot
+ * @typedef {{key: string, id: string, place: [number, number], isFoot: boolean, isWhole: boolean, isIn: boolean, name: string, numbers: (place: [number, number]) => number[]}} Spot
  */
 
 /** @returns {Spot[]} */
 export function spots(thing) {
   if (thing.kind === "pass" && thing.points?.length === 2 && thing.pointKeys) return frame(thing);
-  const corners = (thing.pointKeys ?? []).map((key, k) => spot({ key, place: thing.points[k], name: `corner ${k + 1}` }));
+  const corners = (thing.pointKeys ?? []).map((key, k) => spot({ key, place: thing.points[k], isIn: isOfFace(key), name: `${isOfFace(key) ? "face" : "corner"} ${k + 1}` }));
   if (corners.length) return corners;
   return thing.foot && thing.kind === "figure" ? [spot({ key: `${thing.key}.foot`, place: thing.foot, isFoot: true, name: "foot" })] : [];
 }
 
-function spot({ key, id = key, place, name, isFoot = false, isWhole = false, numbers = (at) => at }) {
-  return { key, id, place, name, isFoot, isWhole, numbers };
+function spot({ key, id = key, place, name, isFoot = false, isWhole = false, isIn = false, numbers = (at) => at }) {
+  return { key, id, place, name, isFoot, isWhole, isIn, numbers };
+}
+
+/** A point in a face lies between lines, never on one. */
+function isOfFace(key) {
+  return /\.faces\[\d+\]$/.test(key);
 }
 
 /** Where a spot is now, dragged or not. */
