@@ -57,4 +57,9 @@ public record Floor(
         faces = List.copyOf(faces);
         of = List.copyOf(of);
     }
+
+    /** A floor that is seen within polygons, or everywhere. */
+    public Floor(Metres elevation, List<Polygon> outline) {
+        this(elevation, outline, List.of(), List.of(), USUAL_GAP, Optional.empty());
+    }
 }

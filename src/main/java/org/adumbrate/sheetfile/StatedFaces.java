@@ -10,6 +10,9 @@ public interface StatedFaces {
     /** What {@link #of()} calls the cut's outline, which no pen draws. */
     String CUT = "cut";
 
+    /** The gap where none is stated. */
+    Length USUAL_GAP = Length.ofMillimetres(1);
+
     /** A point in each of them. */
     List<SheetPoint> faces();
 

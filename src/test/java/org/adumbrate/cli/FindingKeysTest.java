@@ -144,4 +144,25 @@ class FindingKeysTest {
         assertThat(veil.get("line").asInt()).isEqualTo(5);
         assertThat(veil.get("why").asText()).isEqualTo("a veil that covers nothing hides nothing");
     }
+
+    @Test
+    void aCheckTellsTheLineOfAPointThatNoLongerLiesInItsFace() throws IOException {
+        Path file = sheet("""
+                regions:
+                  sky:
+                    faces: [[1, 1]]
+                    area: 3 mm2
+                """);
+        Cli run = Cli.run("check", file.toString(), "--json", "-");
+        assertThat(run.code()).isEqualTo(ExitCode.REFUSED);
+        JsonNode region = null;
+        for (JsonNode finding : new ObjectMapper().readTree(run.out()).get("findings")) {
+            region = finding.get("key").asText().equals("regions.sky.area") ? finding : region;
+        }
+        assertThat(region).isNotNull();
+        assertThat(region.get("line").asInt()).isEqualTo(7);
+        assertThat(region.get("column").asInt()).isEqualTo(11);
+        assertThat(region.get("remedy").asText()).contains("then write area: ");
+        assertThat(region.get("why").asText()).contains("faces follow the lines");
+    }
 }

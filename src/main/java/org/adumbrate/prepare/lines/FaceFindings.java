@@ -80,7 +80,8 @@ final class FaceFindings {
     private void twice() {
         Map<Integer, Integer> first = new HashMap<>();
         for (int k = 0; k < found.spots().size(); k++) {
-            Integer other = first.putIfAbsent(found.spots().get(k).face(), k);
+            Spot spot = found.spots().get(k);
+            Integer other = spot.onLine() ? null : first.putIfAbsent(spot.face(), k);
             if (other != null) {
                 add(
                         Finding.Severity.WARNING,

@@ -26,9 +26,6 @@ import org.adumbrate.sheetfile.reading.SheetFile;
 
 /** Regions that a sheet file names by points in the faces of its drawing. What can be seen through, veils and height lines, bounds none. */
 public final class FaceRegions {
-    /** The gap that holds where the sheet file states none. */
-    private static final Length USUAL_GAP = Length.ofMillimetres(1);
-
     private final SheetFile file;
     private final SortedLines sorted;
     private final SheetSize sheet;
@@ -87,7 +84,7 @@ public final class FaceRegions {
 
     /** The face that a point lies in between all lines that are drawn; nothing off the sheet. */
     public Optional<Face> at(SheetPoint point) throws IOException {
-        PointedFaces pointed = seen(lines(List.of()), USUAL_GAP).named(List.of(point));
+        PointedFaces pointed = seen(lines(List.of()), StatedFaces.USUAL_GAP).named(List.of(point));
         PointedFaces.Spot spot = pointed.spots().get(0);
         return spot.face() == PointedFaces.NONE
                 ? Optional.empty()

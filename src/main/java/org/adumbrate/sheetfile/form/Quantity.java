@@ -21,7 +21,7 @@ record Quantity(Measure measure, Range range) implements Form {
     /** A decimal number; good for Java and for ECMA-262 alike, as JSON Schema demands. */
     static final String NUMBER = "[-+]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][-+]?[0-9]+)?";
 
-    private static final Pattern NUMBER_AND_UNIT = Pattern.compile("(" + NUMBER + ") *([^-+0-9.,\\s]+)?");
+    private static final Pattern NUMBER_AND_UNIT = Pattern.compile("(" + NUMBER + ") *([^-+0-9.,\\s]+2?)?");
 
     /** What two ways to compute the same number may differ by, as a share of it. */
     private static final double ROUNDING = 1e-14;

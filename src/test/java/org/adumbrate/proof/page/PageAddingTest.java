@@ -83,6 +83,85 @@ class PageAddingTest extends ProofPageTest {
         page.awaitLine("region:", "[[62, 30], [72, 30], [72, 38]]");
     }
 
+    /** The lines are a box from 10, 20 to 110, 60 and its diagonal. */
+    @Test
+    void aFaceIsChosenByPointingIntoIt() {
+        offer("another region by its faces");
+        page.moveTo(90, 30).perform();
+        page.await(() -> page.has("#overlay .ghost path.face"));
+        page.click(90, 30);
+        page.await(() -> page.find("#hint").getText().contains("1 face, 2000 mm2"), () -> page.find("#hint").getText());
+        page.press(Keys.ENTER);
+        page.awaitLine("region:", "faces: [[");
+        assertThat(page.line("region:")).containsPattern("faces: \\[\\[(89|90)[.0-9]*, (29|30)[.0-9]*]], area: 2000 mm2");
+        page.await(() -> page.has("#overlay [data-key='regions.region']"));
+        // its outline is that of the face, not that of the points
+        page.await(() -> page.is(
+                "document.querySelector(\"#overlay [data-key='regions.region']\").getBBox().width > 95"));
+    }
+
+    @Test
+    void facesAreTakenAndLeftByKeysAlone() {
+        offer("another region by its faces");
+        page.await(() -> page.has("#overlay .ghost path.face"));
+        // from the middle of the sheet, off the diagonal
+        page.press(Keys.ARROW_UP, Keys.ARROW_UP, Keys.ARROW_UP, " ");
+        page.await(() -> page.find("#hint").getText().contains("1 face"));
+        page.press(Keys.ARROW_DOWN, Keys.ARROW_DOWN, Keys.ARROW_DOWN, Keys.ARROW_DOWN, Keys.ARROW_DOWN, Keys.ARROW_DOWN, " ");
+        page.await(() -> page.find("#hint").getText().contains("2 faces"));
+        page.press(" ");
+        page.await(() -> page.find("#hint").getText().contains("1 face,"));
+        page.press(Keys.BACK_SPACE);
+        page.await(() -> !page.find("#hint").getText().contains("1 face"));
+        page.press(Keys.ENTER);
+        page.await(() -> page.find("#hint").getText().contains("no face is taken yet"));
+        page.press(Keys.ESCAPE);
+        page.await(() -> !page.has("#overlay .ghost path"));
+        assertThat(page.line("region:")).isEmpty();
+    }
+
+    @Test
+    void aVeilIsLaidOverFaces() {
+        choose("a veil", "faces pointed at");
+        page.await(() -> page.has("#overlay .ghost path"));
+        page.click(90, 30);
+        page.click(30, 50);
+        page.await(() -> page.find("#hint").getText().contains("2 faces"));
+        page.press(Keys.ENTER);
+        page.awaitLine("veil:", "area: 4000 mm2, fill: white, opacity: 40");
+        page.await(() -> page.focused().equals("veils.veil.opacity"));
+    }
+
+    @Test
+    void whatHidesAPersonIsChosenAsFaces() {
+        page.click(80, 62);
+        page.await(() -> page.has("#text [data-item='figures[0]'][aria-pressed=true]"));
+        offer("behind");
+        page.await(() -> page.has("#lists [role=option][aria-label='faces pointed at']"));
+        page.find("#lists [role=option][aria-label='faces pointed at']").click();
+        page.await(() -> page.has("#overlay .ghost path"));
+        page.click(90, 30);
+        page.await(() -> page.find("#hint").getText().contains("1 face"));
+        page.press(Keys.ENTER);
+        page.awaitLine("foot: [80, 68]", "behind: [before]");
+        page.awaitLine("before:", "area: 2000 mm2");
+    }
+
+    @Test
+    void plantsGrowInFaces() {
+        offer("planting");
+        page.await(() -> page.has("#lists [role=option]"));
+        page.press(Keys.ENTER);
+        page.await(() -> page.has("#lists [role=option][aria-label='faces pointed at']"));
+        page.find("#lists [role=option][aria-label='faces pointed at']").click();
+        page.await(() -> page.has("#overlay .ghost path"));
+        page.click(30, 50);
+        page.await(() -> page.find("#hint").getText().contains("1 face"));
+        page.press(Keys.ENTER);
+        page.awaitLine("bed-2:", "area: 2000 mm2");
+        page.await(() -> page.has("#text [data-key='planting.bed.region']"));
+    }
+
     @Test
     void plantsGrowInARegionThatIsThere() {
         offer("planting");

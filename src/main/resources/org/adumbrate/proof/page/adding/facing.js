@@ -23,15 +23,24 @@ export function facing(page) {
     /** One after the other: a face is known only when the program has told it. */
     const told = (place, hear) => {
       work = work.then(async () => {
-        const found = await faceAt(place);
+        const found = await faceAt(place());
         if (!isOpen) return;
         hear(found);
         draw();
       });
+      return work;
     };
-    const look = calmly(60, () => {
+    let isLooking = false;
+    let looksAgain = false;
+    const look = calmly(60, async () => {
+      if (!isOpen) return;
+      looksAgain = isLooking;
+      if (isLooking) return;
+      isLooking = true;
       const drawn = held?.isDrawn ? held : null;
-      if (isOpen) told(at, (found) => { under = found; if (drawn && found && found.face !== drawn.left) take(found); });
+      await told(() => at, (found) => { under = found; if (drawn && found && found.face !== drawn.left) take(found); });
+      isLooking = false;
+      if (looksAgain) look();
     });
 
     function draw() {
@@ -59,7 +68,7 @@ export function facing(page) {
       if (!found.onLine && !taken.some((each) => each.face === found.face)) taken.push(found);
     }
     function toggle(place, hold = {}) {
-      told(place, (found) => {
+      told(() => place, (found) => {
         const k = taken.findIndex((each) => each.face === found?.face);
         if (k >= 0) hold.left = taken.splice(k, 1)[0].face;
         else if (found) take(found);
@@ -103,7 +112,7 @@ function apart([x, y], [u, v]) {
 
 function area(faces) {
   const sum = faces.reduce((all, each) => all + each.areaMm2, 0);
-  return `${sum < 10 ? sum.toFixed(2) : sum.toFixed(0)} mm2`;
+  return `${sum < 10 ? Math.max(0.01, sum).toFixed(2) : sum.toFixed(0)} mm2`;
 }
 
 /** Finer than for corners: a face between two lines may be narrow. */
