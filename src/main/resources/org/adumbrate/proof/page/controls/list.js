@@ -70,5 +70,5 @@ function place(list, box) {
   const isAbove = below < Math.min(260, list.scrollHeight) && box.top > below;
   list.style.maxHeight = `${Math.min(420, Math.max(120, isAbove ? box.top - 12 : below))}px`;
   list.style.left = `${Math.max(8, Math.min(box.left - 10, window.innerWidth - list.offsetWidth - 8))}px`;
-  list.style.top = isAbove ? `${box.top - 4 - list.offsetHeight}px` : `${box.bottom + 4}px`;
+  list.style.top = `${Math.max(8, isAbove ? box.top - 4 - list.offsetHeight : box.bottom + 4)}px`;
 }
