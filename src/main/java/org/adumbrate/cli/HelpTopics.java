@@ -20,6 +20,7 @@ final class HelpTopics implements Iterable<String> {
             "pens",
             "cut",
             "veils",
+            "faces",
             "people",
             "sun",
             "print",
