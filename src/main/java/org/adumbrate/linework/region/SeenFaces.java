@@ -88,11 +88,15 @@ public final class SeenFaces {
         boolean onLine = edges.within(ON_LINE_MM, point.x(), point.y()).stream()
                 .anyMatch(e -> graph.distanceMm(graph.edges().get(e), point) <= ON_LINE_MM);
         double edgeMm = 0;
+        double twice = 0;
         for (int side = 0; side < faces.sides(); side++) {
-            if (faces.face(side) == face && faces.edge(side).kind() == Kind.BORDER) {
-                edgeMm += graph.lengthMm(faces.edge(side));
+            if (faces.face(side) == face) {
+                int a = faces.start(side);
+                int b = faces.start(side ^ 1);
+                twice += graph.xMm(a) * graph.yMm(b) - graph.xMm(b) * graph.yMm(a);
+                edgeMm += faces.edge(side).kind() == Kind.BORDER ? graph.lengthMm(faces.edge(side)) : 0;
             }
         }
-        return new Spot(face, onLine, region(face).area(), edgeMm);
+        return new Spot(face, onLine, twice / 2, edgeMm);
     }
 }
