@@ -45,8 +45,9 @@ public record Sheet(
         @Key("The floors by name: the elevation of each, or its elevation and where it is seen.")
         Map<String, Floor> floors,
 
-        @Key("Parts of the sheet by name, for others to refer to: polygons in mm, faces between lines by a point in each, or a colour"
-                + " of a raster.")
+        @Key(
+                "Parts of the sheet by name, for others to refer to: polygons in mm, faces between lines by a point in each, or a colour"
+                        + " of a raster.")
         Map<String, SheetRegion> regions,
 
         @Key("The camera; what is missing is fitted from the height lines.")

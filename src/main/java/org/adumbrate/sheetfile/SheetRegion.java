@@ -37,7 +37,8 @@ public sealed interface SheetRegion permits SheetRegion.ByPoints, SheetRegion.By
             List<SheetPoint> faces,
 
             @Key(
-                    value = "The lines that bound these faces: pens by name, and cut; all that are drawn where left out.",
+                    value =
+                            "The lines that bound these faces: pens by name, and cut; all that are drawn where left out.",
                     oneOrMany = true)
             List<String> of,
 
@@ -49,7 +50,8 @@ public sealed interface SheetRegion permits SheetRegion.ByPoints, SheetRegion.By
             Length gap,
 
             @Key(
-                    value = "How much they covered when they were chosen, in mm2: you are warned when it is far from that.",
+                    value =
+                            "How much they covered when they were chosen, in mm2: you are warned when it is far from that.",
                     above = 0,
                     max = 1e8)
             Optional<SquareMillimetres> area)

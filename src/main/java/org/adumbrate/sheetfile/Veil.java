@@ -97,7 +97,8 @@ public sealed interface Veil permits Veil.ByLines, Veil.ByPoints, Veil.ByFaces, 
             List<SheetPoint> faces,
 
             @Key(
-                    value = "The lines that bound these faces: pens by name, and cut; all that are drawn where left out.",
+                    value =
+                            "The lines that bound these faces: pens by name, and cut; all that are drawn where left out.",
                     oneOrMany = true)
             List<String> of,
 
@@ -109,7 +110,8 @@ public sealed interface Veil permits Veil.ByLines, Veil.ByPoints, Veil.ByFaces, 
             Length gap,
 
             @Key(
-                    value = "How much they covered when they were chosen, in mm2: you are warned when it is far from that.",
+                    value =
+                            "How much they covered when they were chosen, in mm2: you are warned when it is far from that.",
                     above = 0,
                     max = 1e8)
             Optional<SquareMillimetres> area,

@@ -42,8 +42,7 @@ class FaceKeysTest {
                         regions: { counter: { faces: [[212, 188], [220, 190]] } }
                         veils: { pane: { faces: [[10, 20]], of: [walls, cut], gap: 0.5, area: 1.2 cm2, opacity: 30 } }
                         floors: { yard: { elevation: 0 m, faces: [[30, 90]], of: walls } }
-                        """))
-                .sheet();
+                        """)).sheet();
         assertThat(sheet.regions().get("counter"))
                 .isEqualTo(new SheetRegion.ByFaces(
                         List.of(new SheetPoint(212, 188), new SheetPoint(220, 190)),
@@ -87,7 +86,8 @@ class FaceKeysTest {
                 .contains("pane")
                 .contains("did you mean 'panes'");
         // without a cut there are no lines of it
-        assertThat(complaints("veils: { pane: { faces: [[2, 1]], of: [cut] } }\n")).hasSize(1);
+        assertThat(complaints("veils: { pane: { faces: [[2, 1]], of: [cut] } }\n"))
+                .hasSize(1);
     }
 
     @Test

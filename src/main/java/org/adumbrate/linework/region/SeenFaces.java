@@ -47,8 +47,7 @@ public final class SeenFaces {
 
     /** The number of the face in which a point lies; nothing off the sheet. */
     public OptionalInt at(SheetPoint point) {
-        OptionalInt side =
-                locator.sideLeftOf(point.x() * LineGraph.STEPS_PER_MM, point.y() * LineGraph.STEPS_PER_MM);
+        OptionalInt side = locator.sideLeftOf(point.x() * LineGraph.STEPS_PER_MM, point.y() * LineGraph.STEPS_PER_MM);
         int face = side.isPresent() ? faces.face(side.getAsInt()) : 0;
         return face == 0 ? OptionalInt.empty() : OptionalInt.of(face);
     }
@@ -73,10 +72,7 @@ public final class SeenFaces {
         for (SheetPoint point : points) {
             OptionalInt face = at(point);
             face.ifPresent(chosen::set);
-            spots.add(
-                    face.isPresent()
-                            ? spot(face.getAsInt(), point)
-                            : new Spot(PointedFaces.NONE, false, 0, 0));
+            spots.add(face.isPresent() ? spot(face.getAsInt(), point) : new Spot(PointedFaces.NONE, false, 0, 0));
         }
         Region<SheetPoint> all =
                 chosen.cardinality() == 1 ? region(chosen.nextSetBit(0)) : FaceSet.region(faces, chosen);

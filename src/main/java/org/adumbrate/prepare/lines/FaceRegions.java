@@ -67,11 +67,9 @@ public final class FaceRegions {
         List<LineSet> lines = lines(asked.of());
         List<Object> content =
                 List.of(sheet, lines.stream().map(LineSet::content).toList(), asked.gap(), asked.faces());
-        PointedFaces pointed = run.of(
-                Part.REGIONS, PointedFaces.class, content, () -> seen(lines, asked.gap())
-                        .named(asked.faces()));
-        return new Named(
-                new KnownRegion(content, pointed.region()), FaceFindings.of(key, asked, pointed, sheet));
+        PointedFaces pointed = run.of(Part.REGIONS, PointedFaces.class, content, () -> seen(lines, asked.gap())
+                .named(asked.faces()));
+        return new Named(new KnownRegion(content, pointed.region()), FaceFindings.of(key, asked, pointed, sheet));
     }
 
     /**
@@ -104,7 +102,8 @@ public final class FaceRegions {
         List<Complaint> off = new ArrayList<>();
         for (int k = 0; k < points.size(); k++) {
             SheetPoint point = points.get(k);
-            boolean isOn = point.x() > 0 && point.y() > 0 && point.x() < sheet.widthMm() && point.y() < sheet.heightMm();
+            boolean isOn =
+                    point.x() > 0 && point.y() > 0 && point.x() < sheet.widthMm() && point.y() < sheet.heightMm();
             if (!isOn) {
                 String text = FaceFindings.told(point) + " lies off the sheet, which is " + sheet
                         + "; give a point within the face, in mm from the top left corner";

@@ -39,8 +39,7 @@ import org.adumbrate.sheetfile.reading.SheetFile;
  * @param findings regions that turned out empty, points in faces that they can hardly have been chosen in, and rasters whose ratio
  *     says that they are of another view
  */
-public record SheetRegions(
-        Map<String, KnownRegion> byName, Map<String, KnownRegion> floors, List<Finding> findings) {
+public record SheetRegions(Map<String, KnownRegion> byName, Map<String, KnownRegion> floors, List<Finding> findings) {
     private static final long ALLOWANCE = 256L << 20;
 
     /**

@@ -45,12 +45,7 @@ public record SheetScene(
      * @throws Refusal if the depth pass does not belong to the sheet, or too little is known to place people
      */
     public static SheetScene of(
-            SheetFile asked,
-            LineFiles files,
-            SortedLines sorted,
-            SheetRegions regions,
-            CutDrawing cut,
-            Run run)
+            SheetFile asked, LineFiles files, SortedLines sorted, SheetRegions regions, CutDrawing cut, Run run)
             throws IOException, Refusal {
         Sheet sheet = asked.sheet();
         Optional<SheetDepth> depth = Optional.empty();

@@ -15,8 +15,7 @@ public final class FaceJson {
 
     /** Its number, outline and area; an empty object off the sheet. */
     public static Map<String, Object> of(PreparedSheet sheet, SheetPoint point, Run run) throws IOException {
-        Optional<FaceRegions.Face> found =
-                new FaceRegions(sheet.asked(), sheet.sorted(), sheet.size(), run).at(point);
+        Optional<FaceRegions.Face> found = new FaceRegions(sheet.asked(), sheet.sorted(), sheet.size(), run).at(point);
         return found.map(face -> Json.object(
                         "face", face.number(),
                         "onLine", face.onLine(),

@@ -46,8 +46,7 @@ class SeenFacesTest {
 
     @Test
     void pointsNameTheirFacesTogether() {
-        SeenFaces faces = SeenFaces.of(
-                lines(box(10, 10, 110, 90), line(60, 10, 60, 90), box(20, 30, 40, 50)), PAGE, 0);
+        SeenFaces faces = SeenFaces.of(lines(box(10, 10, 110, 90), line(60, 10, 60, 90), box(20, 30, 40, 50)), PAGE, 0);
         PointedFaces named = faces.named(List.of(
                 new SheetPoint(15, 15), new SheetPoint(70, 20), new SheetPoint(50, 80), new SheetPoint(300, 20)));
         Region<SheetPoint> expected = rectangle(10, 10, 110, 90).minus(rectangle(20, 30, 40, 50));
@@ -55,7 +54,8 @@ class SeenFacesTest {
         assertThat(named.region().pieces()).hasSize(1);
         assertThat(Drawn.overlap(named.region(), expected)).isGreaterThan(0.9999);
         assertThat(named.spots().get(0).face()).isEqualTo(named.spots().get(2).face());
-        assertThat(named.spots().get(1).face()).isNotEqualTo(named.spots().get(0).face());
+        assertThat(named.spots().get(1).face())
+                .isNotEqualTo(named.spots().get(0).face());
         assertThat(named.spots().get(0).areaMm2()).isCloseTo(50 * 80 - 400, within(0.1));
         assertThat(named.spots().get(3).face()).isEqualTo(PointedFaces.NONE);
     }
@@ -79,7 +79,10 @@ class SeenFacesTest {
         GeometryFactory maker = new GeometryFactory();
         for (int k = 0; k < 14; k++) {
             double[] ends = {
-                200 * random.nextDouble(), 150 * random.nextDouble(), 200 * random.nextDouble(), 150 * random.nextDouble()
+                200 * random.nextDouble(),
+                150 * random.nextDouble(),
+                200 * random.nextDouble(),
+                150 * random.nextDouble()
             };
             drawn.add(line(ends));
             all.add(maker.createLineString(
@@ -102,8 +105,7 @@ class SeenFacesTest {
             assertThat(faceOf.computeIfAbsent(polygon, any -> face)).isEqualTo(face);
             Geometry region = faces.region(face).polygons();
             assertThat(region.contains(place)).isTrue();
-            assertThat(region.symDifference(polygon).getArea())
-                    .isLessThan(0.02 * polygon.getLength() + 0.01);
+            assertThat(region.symDifference(polygon).getArea()).isLessThan(0.02 * polygon.getLength() + 0.01);
         }
         assertThat(new HashSet<>(faceOf.values())).hasSameSizeAs(faceOf.keySet());
     }

@@ -108,9 +108,7 @@ class FaceRegionsTest {
     @Test
     void hiddenLinesBoundWhereTheyAreStated() throws IOException, Refusal {
         String pens = "pens: { walls: { color: '#404048' }, chairs: { color: '#0060a8', hidden: true } }\n";
-        covers(
-                region(prepared(pens + "regions: { it: { faces: [[70, 70]] } }")).region(),
-                rectangle(60, 60, 100, 75));
+        covers(region(prepared(pens + "regions: { it: { faces: [[70, 70]] } }")).region(), rectangle(60, 60, 100, 75));
         covers(
                 region(prepared(pens + "regions: { it: { faces: [[70, 70]], of: [walls, chairs] } }"))
                         .region(),
@@ -173,7 +171,8 @@ class FaceRegionsTest {
 
     @Test
     void aFloorIsSeenInItsFaces() throws IOException, Refusal {
-        PreparedSheet sheet = prepared("floors: { bed: { elevation: 0 m, faces: [[70, 70]], of: [walls] }, yard: 0 m }");
+        PreparedSheet sheet =
+                prepared("floors: { bed: { elevation: 0 m, faces: [[70, 70]], of: [walls] }, yard: 0 m }");
         var floors = sheet.drawing().orElseThrow().regions().floors();
         assertThat(floors).containsOnlyKeys("bed");
         covers(floors.get("bed").region(), rectangle(60, 60, 100, 75));
@@ -193,7 +192,9 @@ class FaceRegionsTest {
         PreparedSheet hidden = prepared(scene.formatted(", behind: [before]"));
         assertThat(figure(hidden).within(bed).area()).isLessThan(0.01);
         assertThat(figure(hidden).area()).isGreaterThan(1);
-        assertThat(hidden.layers()).filteredOn(layer -> layer.name().equals("bed")).isNotEmpty();
+        assertThat(hidden.layers())
+                .filteredOn(layer -> layer.name().equals("bed"))
+                .isNotEmpty();
     }
 
     private static Region<SheetPoint> figure(PreparedSheet sheet) {
@@ -218,7 +219,8 @@ class FaceRegionsTest {
         assertThat(findings("faces: [[20, 20], [29, 20]]")).singleElement().satisfies(finding -> {
             assertThat(finding.severity()).isEqualTo(Finding.Severity.WARNING);
             assertThat(finding.key()).isEqualTo("regions.it.faces[1]");
-            assertThat(finding.text()).isEqualTo("regions.it.faces[1]: [29, 20] lies on a line; move it into the face that is meant");
+            assertThat(finding.text())
+                    .isEqualTo("regions.it.faces[1]: [29, 20] lies on a line; move it into the face that is meant");
             assertThat(finding.at()).containsExactly(new SheetPoint(29, 20));
         });
     }
@@ -237,7 +239,10 @@ class FaceRegionsTest {
         draw("M10 10H50V30 " + BED);
         assertThat(findings("faces: [[20, 20]]")).singleElement().satisfies(finding -> {
             assertThat(finding.severity()).isEqualTo(Finding.Severity.WARNING);
-            assertThat(finding.text()).contains("% of the sheet").contains("runs off the sheet").contains("write area: ");
+            assertThat(finding.text())
+                    .contains("% of the sheet")
+                    .contains("runs off the sheet")
+                    .contains("write area: ");
         });
         // what runs off the sheet and is no more than a corner of it may be meant
         draw("M0 30H30V0 " + BED);
@@ -256,7 +261,10 @@ class FaceRegionsTest {
         assertThat(findings(chosen)).singleElement().satisfies(finding -> {
             assertThat(finding.severity()).isEqualTo(Finding.Severity.WARNING);
             assertThat(finding.key()).isEqualTo("regions.it.area");
-            assertThat(finding.text()).contains("cover 800 mm2").contains("covered 380 mm2").endsWith("write area: 800 mm2");
+            assertThat(finding.text())
+                    .contains("cover 800 mm2")
+                    .contains("covered 380 mm2")
+                    .endsWith("write area: 800 mm2");
         });
     }
 

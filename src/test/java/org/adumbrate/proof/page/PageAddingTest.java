@@ -90,14 +90,16 @@ class PageAddingTest extends ProofPageTest {
         page.moveTo(90, 30).perform();
         page.await(() -> page.has("#overlay .ghost path.face"));
         page.click(90, 30);
-        page.await(() -> page.find("#hint").getText().contains("1 face, 2000 mm2"), () -> page.find("#hint").getText());
+        page.await(() -> page.find("#hint").getText().contains("1 face, 2000 mm2"), () -> page.find("#hint")
+                .getText());
         page.press(Keys.ENTER);
         page.awaitLine("region:", "faces: [[");
-        assertThat(page.line("region:")).containsPattern("faces: \\[\\[(89|90)[.0-9]*, (29|30)[.0-9]*]], area: 2000 mm2");
+        assertThat(page.line("region:"))
+                .containsPattern("faces: \\[\\[(89|90)[.0-9]*, (29|30)[.0-9]*]], area: 2000 mm2");
         page.await(() -> page.has("#overlay [data-key='regions.region']"));
         // its outline is that of the face, not that of the points
-        page.await(() -> page.is(
-                "document.querySelector(\"#overlay [data-key='regions.region']\").getBBox().width > 95"));
+        page.await(
+                () -> page.is("document.querySelector(\"#overlay [data-key='regions.region']\").getBBox().width > 95"));
     }
 
     @Test
@@ -107,7 +109,14 @@ class PageAddingTest extends ProofPageTest {
         // from the middle of the sheet, off the diagonal
         page.press(Keys.ARROW_UP, Keys.ARROW_UP, Keys.ARROW_UP, " ");
         page.await(() -> page.find("#hint").getText().contains("1 face"));
-        page.press(Keys.ARROW_DOWN, Keys.ARROW_DOWN, Keys.ARROW_DOWN, Keys.ARROW_DOWN, Keys.ARROW_DOWN, Keys.ARROW_DOWN, " ");
+        page.press(
+                Keys.ARROW_DOWN,
+                Keys.ARROW_DOWN,
+                Keys.ARROW_DOWN,
+                Keys.ARROW_DOWN,
+                Keys.ARROW_DOWN,
+                Keys.ARROW_DOWN,
+                " ");
         page.await(() -> page.find("#hint").getText().contains("2 faces"));
         page.press(" ");
         page.await(() -> page.find("#hint").getText().contains("1 face,"));
