@@ -24,7 +24,7 @@ import org.adumbrate.sheetfile.complaint.Complaint;
 import org.adumbrate.sheetfile.complaint.SheetFileFault;
 import org.adumbrate.sheetfile.reading.SheetFile;
 
-/** Regions that a sheet file names by points in the faces of its drawing. What can be seen through, veils and height lines, bounds none. */
+/** Regions that a sheet file names by points in the faces of its drawing. Lines of veils that no pen draws, and height lines, bound none. */
 public final class FaceRegions {
     private final SheetFile file;
     private final SortedLines sorted;
