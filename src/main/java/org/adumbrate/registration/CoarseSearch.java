@@ -35,8 +35,8 @@ final class CoarseSearch {
     private final float[][] passTransform;
     private final float[][] linesTransform;
 
-    private CoarseSearch(LinePattern lines, SheetSize sheet, OrientationField field) {
-        this.probes = lines.probes();
+    private CoarseSearch(Probes probes, SheetSize sheet, OrientationField field) {
+        this.probes = probes;
         this.sheet = sheet;
         this.field = field;
         passLong = Math.max(field.width, field.height);
@@ -46,8 +46,8 @@ final class CoarseSearch {
     }
 
     /** The best candidates, the best first; maps are to the pixels of the field. */
-    static List<Candidate> candidates(LinePattern lines, SheetSize sheet, OrientationField field, int most) {
-        CoarseSearch search = new CoarseSearch(lines, sheet, field);
+    static List<Candidate> candidates(Probes probes, SheetSize sheet, OrientationField field, int most) {
+        CoarseSearch search = new CoarseSearch(probes, sheet, field);
         int steps = (int) (Math.log(MOST / LEAST) / STEP);
         List<Candidate> found = IntStream.rangeClosed(0, steps)
                 .parallel()

@@ -1,5 +1,6 @@
 package org.adumbrate.registration;
 
+import java.util.BitSet;
 import java.util.stream.IntStream;
 import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.RasterPoint;
@@ -21,6 +22,12 @@ final class EdgeHits {
 
     /** An edge must be this many times as strong as the noise. */
     private static final double OVER_NOISE = 4;
+
+    /** Edges that a piece of line needs to be judged by them... */
+    private static final int EDGES_OF_A_PIECE = 3;
+
+    /** ...and the share of them that must lie on it. */
+    private static final double MOST_OF_A_PIECE = 0.7;
 
     private final Probes probes;
     /** Probes looked at: inside the pass, with room beside them. */
@@ -71,6 +78,28 @@ final class EdgeHits {
     /** The number of the piece of line that hit k lies on; hits of one piece follow one another. */
     int piece(int k) {
         return probes.piece[probe[k]];
+    }
+
+    /**
+     * The pieces of line that the pass shows, by number: along them edges are found, and most lie on the line. The others are not
+     * seen in the pass, or the placement is wrong.
+     */
+    BitSet piecesSeen() {
+        BitSet seen = new BitSet();
+        int start = 0;
+        while (start < count) {
+            int end = start;
+            int on = 0;
+            while (end < count && piece(end) == piece(start)) {
+                on += Math.abs(offset[end]) < Agreement.ON_LINE ? 1 : 0;
+                end++;
+            }
+            if (end - start >= EDGES_OF_A_PIECE && on > MOST_OF_A_PIECE * (end - start)) {
+                seen.set(piece(start));
+            }
+            start = end;
+        }
+        return seen;
     }
 
     private static EdgeHits joined(EdgeHits... parts) {

@@ -1,5 +1,6 @@
 package org.adumbrate.registration;
 
+import java.util.BitSet;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import org.adumbrate.geometry.SheetPoint;
@@ -52,6 +53,22 @@ public final class LinePattern {
                     (x0, y0, x1, y1) -> pieces.add(x0).add(y0).add(x1).add(y1));
         }
         return ofPieces(pieces.build().toArray());
+    }
+
+    /** Some of the pieces, by their numbers, as a pattern of their own. */
+    LinePattern only(BitSet some) {
+        double[] kept = new double[4 * some.cardinality()];
+        int at = 0;
+        for (int piece = some.nextSetBit(0); piece >= 0; piece = some.nextSetBit(piece + 1)) {
+            System.arraycopy(pieces, 4 * piece, kept, at, 4);
+            at += 4;
+        }
+        return new LinePattern(kept);
+    }
+
+    /** The number of straight pieces. */
+    int count() {
+        return pieces.length / 4;
     }
 
     /** The total length of the lines, in mm. */

@@ -20,8 +20,8 @@ final class LocalSearch {
 
     private final double halfHeight;
 
-    LocalSearch(LinePattern lines, OrientationField field) {
-        this.probes = lines.probes();
+    LocalSearch(Probes probes, OrientationField field) {
+        this.probes = probes;
         this.field = field;
         halfWidth = field.width / 2.0;
         halfHeight = field.height / 2.0;

@@ -17,6 +17,12 @@ final class Probes {
     /** Lines closer than this, in mm, are the same line drawn twice. */
     private static final double SAME_LINE_MM = 0.12;
 
+    /** A piece that is looked at by itself needs no more than this to be judged... */
+    private static final int MOST_ON_A_PIECE = 12;
+
+    /** ...and can be by this many. */
+    private static final int ENOUGH_ON_A_PIECE = 6;
+
     final int count;
     final double[] x;
     final double[] y;
@@ -71,6 +77,53 @@ final class Probes {
         Probes all = k == probes.count ? probes : probes.first(k);
         all.measureRoom(pieces);
         return all;
+    }
+
+    /**
+     * Probes along each piece by itself, closer together, and with all room beside them, whatever lies there: to find which pieces a
+     * pass shows, when most of them may not be seen in it.
+     *
+     * @param apart how far probes are apart, in mm
+     * @param most probes, if that leaves each piece {@value #ENOUGH_ON_A_PIECE}; else pieces are left out evenly
+     */
+    static Probes ofEach(double[] pieces, double apart, int most) {
+        int onEach = MOST_ON_A_PIECE;
+        int count = count(pieces, apart, onEach);
+        while (count > most && onEach > ENOUGH_ON_A_PIECE) {
+            count = count(pieces, apart, --onEach);
+        }
+        return ofEach(pieces, apart, onEach, Math.max(1, (count + most - 1) / most));
+    }
+
+    private static int count(double[] pieces, double apart, int onEach) {
+        int count = 0;
+        for (int s = 0; s < pieces.length; s += 4) {
+            count += on(pieces, s, apart, onEach);
+        }
+        return count;
+    }
+
+    private static Probes ofEach(double[] pieces, double apart, int onEach, int every) {
+        int count = 0;
+        for (int s = 0; s < pieces.length; s += 4 * every) {
+            count += on(pieces, s, apart, onEach);
+        }
+        Probes probes = new Probes(count);
+        int k = 0;
+        for (int s = 0; s < pieces.length; s += 4 * every) {
+            int some = on(pieces, s, apart, onEach);
+            double length = Math.hypot(pieces[s + 2] - pieces[s], pieces[s + 3] - pieces[s + 1]);
+            for (int j = 0; j < some; j++) {
+                probes.roomLeft[k] = probes.roomRight[k] = (float) ROOM_MM;
+                probes.put(k++, pieces, s, length, length * (j + 0.5) / some);
+            }
+        }
+        return probes;
+    }
+
+    private static int on(double[] pieces, int s, double apart, int most) {
+        double length = Math.hypot(pieces[s + 2] - pieces[s], pieces[s + 3] - pieces[s + 1]);
+        return (int) Math.min(most, length / apart);
     }
 
     private void put(int k, double[] pieces, int s, double length, double along) {

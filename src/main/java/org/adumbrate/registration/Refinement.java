@@ -42,6 +42,11 @@ final class Refinement {
         return at(levels.get(0), map, FIRST_ROUNDS);
     }
 
+    /** Refines a rough placement from the coarsest resolution to the finest. */
+    Fitted of(Affine<SheetPoint, RasterPoint> map) {
+        return on(first(map));
+    }
+
     /**
      * Refines on through the finer resolutions, and ends at the one that fixes the placement best: of a soft picture that is not
      * the finest.

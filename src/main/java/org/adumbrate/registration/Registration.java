@@ -62,7 +62,15 @@ public final class Registration {
                 inside.enlarged(tone.reduction, pass.original()),
                 tone.isPlainOutside(Lay.reduced(attempt.map(), tone.reduction), sheet),
                 attempt.sigma());
-        return placement(attempt, Placement.Status.ALIGNED, explainer.explanation(), passToSheet, explainer.message());
+        String by = attempt.sifting()
+                .map(sifting -> String.format(
+                        Locale.ROOT,
+                        "; placed by the %d of %d pieces of line that it shows",
+                        sifting.shown().count(),
+                        lines.count()))
+                .orElse("");
+        return placement(
+                attempt, Placement.Status.ALIGNED, explainer.explanation(), passToSheet, explainer.message() + by);
     }
 
     private Placement refused(Attempt attempt, String reason) {

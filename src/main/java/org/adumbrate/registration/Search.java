@@ -32,6 +32,7 @@ final class Search {
     private final SheetSize sheet;
     private final ToneImage tone;
     private final PixelRect inside;
+    private final List<PassLevel> levels = new ArrayList<>();
     private final Refinement refinement;
 
     /** @param inside the part of the picture between its bars */
@@ -40,7 +41,6 @@ final class Search {
         this.sheet = sheet;
         this.tone = tone;
         this.inside = inside;
-        List<PassLevel> levels = new ArrayList<>();
         for (int times = 16; times >= 1; times /= 2) {
             if (times == 1 || tone.width / times >= COARSEST) {
                 levels.add(PassLevel.of(tone, inside, times));
@@ -49,8 +49,9 @@ final class Search {
         refinement = new Refinement(lines, levels);
     }
 
-    Refinement refinement() {
-        return refinement;
+    /** The pass at each resolution in which edges are measured, from the coarsest to the finest. */
+    List<PassLevel> levels() {
+        return levels;
     }
 
     /**
@@ -61,7 +62,7 @@ final class Search {
     Fitted run(List<Affine<SheetPoint, RasterPoint>> frames) {
         Fitted best = refinement.first(frames.get(0));
         if (!plain(best)) {
-            for (Candidate candidate : candidates(frames)) {
+            for (Candidate candidate : candidates(lines.probes(), frames, MEASURED)) {
                 Fitted next = refinement.first(candidate.map());
                 best = next.linesBeyondChance() > best.linesBeyondChance() ? next : best;
                 if (plain(next)) {
@@ -77,19 +78,24 @@ final class Search {
         return fitted.linesBeyondChance() > PLAIN_LINES && fitted.support() > PLAIN_SHARE * fitted.hits().count;
     }
 
-    /** Rough placements worth measuring; maps are to pixels of the pass. */
-    private List<Candidate> candidates(List<Affine<SheetPoint, RasterPoint>> frames) {
+    /**
+     * Rough placements worth measuring; maps are to pixels of the pass.
+     *
+     * @param probes places along the lines, whose directions are compared with those of the pass
+     * @param most so many besides the frames
+     */
+    List<Candidate> candidates(Probes probes, List<Affine<SheetPoint, RasterPoint>> frames, int most) {
         int times = (int) Math.max(1, Math.round(Math.max(tone.width, tone.height) / SMALL));
         int back = times * tone.reduction;
         OrientationField field = OrientationField.of(tone.reduced(times), inside.reduced(times));
-        List<Candidate> rough = CoarseSearch.candidates(lines, sheet, field, CANDIDATES);
+        List<Candidate> rough = CoarseSearch.candidates(probes, sheet, field, Math.max(CANDIDATES, most));
         List<Candidate> framed =
                 frames.stream().map(f -> new Candidate(Lay.reduced(f, back), 0)).toList();
-        LocalSearch soft = new LocalSearch(lines, field.blurred(3));
-        LocalSearch sharp = new LocalSearch(lines, field.blurred(1));
+        LocalSearch soft = new LocalSearch(probes, field.blurred(3));
+        LocalSearch sharp = new LocalSearch(probes, field.blurred(1));
         UnaryOperator<Candidate> climb = c -> sharp.climb(soft.climb(c, 6, 1), 2, 0.25);
         List<Candidate> found = distinct(rough.parallelStream().map(climb).toList(), 2);
-        List<Candidate> best = new ArrayList<>(found.subList(0, Math.min(MEASURED, found.size())));
+        List<Candidate> best = new ArrayList<>(found.subList(0, Math.min(most, found.size())));
         best.addAll(framed.parallelStream().map(climb).toList());
         // Most passes fill their frame exactly: those placements are measured as they are, too.
         List<Candidate> measured = new ArrayList<>(distinct(best, 2));
