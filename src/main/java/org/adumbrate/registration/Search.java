@@ -28,6 +28,12 @@ final class Search {
     /** ...and this share of the edges, the placement is plainly right. */
     private static final double PLAIN_SHARE = 0.65;
 
+    /**
+     * A placement must agree so many times as well as the frame to be taken instead of it: where lines stand on the sheet twice, moved, both
+     * agree, and a pass fills its frame far more often than not.
+     */
+    private static final double CLEARLY = 1.25;
+
     private final LinePattern lines;
     private final SheetSize sheet;
     private final ToneImage tone;
@@ -60,11 +66,13 @@ final class Search {
      * @param frames placements to try besides those found by looking, to pixels of the pass
      */
     Fitted run(List<Affine<SheetPoint, RasterPoint>> frames) {
-        Fitted best = refinement.first(frames.get(0));
+        Fitted framed = refinement.first(frames.get(0));
+        Fitted best = framed;
         if (!plain(best)) {
             for (Candidate candidate : candidates(lines.probes(), frames, MEASURED)) {
                 Fitted next = refinement.first(candidate.map());
-                best = next.linesBeyondChance() > best.linesBeyondChance() ? next : best;
+                double atLeast = best == framed ? CLEARLY * best.linesBeyondChance() : best.linesBeyondChance();
+                best = next.linesBeyondChance() > atLeast ? next : best;
                 if (plain(next)) {
                     break;
                 }

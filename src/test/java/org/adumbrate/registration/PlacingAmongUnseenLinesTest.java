@@ -55,6 +55,19 @@ class PlacingAmongUnseenLinesTest {
         assertRefused(Registration.register(SCENE.lines(), SHEET, elsewhere.pass(900, 600, WHOLE)));
     }
 
+    /** Both places agree, the other even by a little more: a pass that can fill its frame does. */
+    @Test
+    void ofLinesThatStandTwiceThoseInTheFrameCount() {
+        for (double far = 5; far <= 15; far += 5) {
+            List<VectorPath<SheetPoint>> paths = outlines();
+            paths.subList(0, 20).clear();
+            for (VectorPath<SheetPoint> path : outlines()) {
+                paths.add(path.transform(Affine.scalingThenShift(Space.SHEET, Space.SHEET, 1, 1, far / 2, 0.4 * far)));
+            }
+            assertPlaced(Registration.register(LinePattern.of(paths), SHEET, SCENE.pass(900, 600, WHOLE)), WHOLE);
+        }
+    }
+
     private static void assertPlaced(Placement placement, Affine<SheetPoint, RasterPoint> truth) {
         assertThat(placement.status()).as(placement.message()).isEqualTo(Placement.Status.ALIGNED);
         assertThat(error(placement, truth)).isLessThan(0.1);
