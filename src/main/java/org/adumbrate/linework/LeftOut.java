@@ -52,6 +52,10 @@ public record LeftOut(Kind kind, int count, double areaMm2) {
                 "filters, blend modes or orders of painting that are not followed"),
         /** A rule of a style sheet that is not understood. */
         STYLE("style rule that is not understood", "style rules that are not understood"),
+        /** A length in a unit that depends on a window or a font, as if it were not stated. */
+        UNIT(
+                "length in a unit that depends on a window or a font, taken as not stated",
+                "lengths in units that depend on a window or a font, taken as not stated"),
         /** A rule of a style sheet that holds on a screen or in print alone; the file is read as on a screen. */
         MEDIUM("style rule for a screen or for print alone", "style rules for a screen or for print alone"),
         /** Anything else. */
@@ -78,7 +82,7 @@ public record LeftOut(Kind kind, int count, double areaMm2) {
         /** Whether it is no mark, but says that lines may look otherwise in the file. */
         public boolean isTakenOtherwise() {
             return switch (this) {
-                case GRADIENT_STROKE, FAINT_STROKE, DISTORTED_STROKE, MASK, EFFECT, STYLE, MEDIUM -> true;
+                case GRADIENT_STROKE, FAINT_STROKE, DISTORTED_STROKE, MASK, EFFECT, STYLE, UNIT, MEDIUM -> true;
                 default -> false;
             };
         }

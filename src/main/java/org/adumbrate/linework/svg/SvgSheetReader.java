@@ -31,6 +31,7 @@ public final class SvgSheetReader {
             tell(LeftOut.Kind.OUTSIDE, document.sheetsOutside(), found);
             tell(LeftOut.Kind.STYLE, document.cascade().styles().rulesNotUnderstood(), found);
             tell(LeftOut.Kind.MEDIUM, document.cascade().styles().rulesOfOneMedium(), found);
+            tell(LeftOut.Kind.UNIT, SvgUnits.unsettled(document.root()), found);
             return sheet(document, found);
         } catch (TooIntricateException e) {
             throw new InputFault(file, e.getMessage(), "export fewer objects at a time", e);

@@ -94,6 +94,15 @@ class SvgCssTest {
                 .isEmpty();
     }
 
+    @Test
+    void lengthsThatDependOnAWindowOrAFontAreTold() throws IOException {
+        assertThat(kinds(".b { stroke-width: 2vw }")).containsExactly(LeftOut.Kind.UNIT);
+        assertThat(kinds(".b { stroke-width: 1.5e-1VMAX; stroke-dasharray: 1lh 2cqw }"))
+                .containsOnly(LeftOut.Kind.UNIT);
+        assertThat(kinds(".b { stroke-width: 2mm } .v2vw { stroke: red } /* a1vw */"))
+                .isEmpty();
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             :root { --pen: red } .b { stroke: var(--pen) }                        | #ff0000

@@ -79,7 +79,8 @@ public record CssLength(double value, String unit) {
             case "in" -> PX_PER_INCH;
             case "pt" -> PX_PER_INCH / 72;
             case "pc" -> PX_PER_INCH / 6;
-            case "em" -> basis.font;
+            // an ideograph is a square of the font's size where the font does not say (CSS Values 4, 6.1.1)
+            case "em", "ic" -> basis.font;
             case "rem" -> basis.rootFont;
             case "ex", "ch" -> basis.font / 2;
             case "%" -> basis.whole / 100;
