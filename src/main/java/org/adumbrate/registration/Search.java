@@ -66,13 +66,13 @@ final class Search {
      * @param frames placements to try besides those found by looking, to pixels of the pass
      */
     Fitted run(List<Affine<SheetPoint, RasterPoint>> frames) {
-        Fitted framed = refinement.first(frames.get(0));
-        Fitted best = framed;
+        Fitted best = refinement.first(frames.get(0));
+        double toBeat = CLEARLY * best.linesBeyondChance();
         if (!plain(best)) {
             for (Candidate candidate : candidates(lines.probes(), frames, MEASURED)) {
                 Fitted next = refinement.first(candidate.map());
-                double atLeast = best == framed ? CLEARLY * best.linesBeyondChance() : best.linesBeyondChance();
-                best = next.linesBeyondChance() > atLeast ? next : best;
+                best = next.linesBeyondChance() > toBeat ? next : best;
+                toBeat = Math.max(toBeat, next.linesBeyondChance());
                 if (plain(next)) {
                     break;
                 }
