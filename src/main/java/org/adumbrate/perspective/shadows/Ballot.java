@@ -1,0 +1,78 @@
+package org.adumbrate.perspective.shadows;
+
+import java.util.List;
+import java.util.function.IntPredicate;
+
+/** Edges vote for directions: each gives every candidate what it counts, from 0 to 1, if that were the right one. */
+final class Ballot {
+    private final List<float[]> votes;
+    private final int candidates;
+
+    /** @param votes of each edge, for each candidate */
+    Ballot(List<float[]> votes, int candidates) {
+        this.votes = votes;
+        this.candidates = candidates;
+    }
+
+    /**
+     * How the winner stands to the one that comes nearest.
+     *
+     * @param winner the number of the candidate with most votes
+     * @param lead votes that the winner has and the rival has not
+     * @param behind votes that the rival has and the winner has not
+     * @param rival its number, -1 if there is none
+     */
+    record Result(int winner, double lead, double behind, int rival) {
+        /** Whether the winner is clear: its own votes outweigh the rival's so many times, and by so much. */
+        boolean isClear(double times, double least) {
+            return lead >= least && lead >= times * behind;
+        }
+    }
+
+    /**
+     * Counts.
+     *
+     * @param isSame whether a candidate is too near to the winner to be a rival, by the numbers of both
+     */
+    Result count(Sameness sameness) {
+        int winner = 0;
+        double most = -1;
+        for (int k = 0; k < candidates; k++) {
+            double total = 0;
+            for (float[] one : votes) {
+                total += one[k];
+            }
+            if (total > most) {
+                most = total;
+                winner = k;
+            }
+        }
+        return against(winner, sameness.to(winner));
+    }
+
+    /** Tells which candidates are as good as one. */
+    interface Sameness {
+        IntPredicate to(int winner);
+    }
+
+    private Result against(int winner, IntPredicate isSame) {
+        Result nearest = new Result(winner, 0, 0, -1);
+        double least = Double.POSITIVE_INFINITY;
+        for (int k = 0; k < candidates; k++) {
+            if (!isSame.test(k)) {
+                double lead = 0;
+                double behind = 0;
+                for (float[] one : votes) {
+                    float more = one[winner] - one[k];
+                    lead += Math.max(0, more);
+                    behind += Math.max(0, -more);
+                }
+                if (lead - 2 * behind < least) {
+                    least = lead - 2 * behind;
+                    nearest = new Result(winner, lead, behind, k);
+                }
+            }
+        }
+        return nearest;
+    }
+}

@@ -1,0 +1,20 @@
+package org.adumbrate.perspective.shadows;
+
+import org.adumbrate.perspective.SunDirection;
+
+/**
+ * The sun that a building's own shadows tell.
+ *
+ * @param direction toward it
+ * @param azimuthErrorDeg the standard deviation of its azimuth, in degrees
+ * @param altitudeErrorDeg the standard deviation of its altitude, in degrees
+ * @param onFloors how many lines on floors show it
+ * @param onWalls how many lines on walls show it
+ */
+public record ShadowSun(
+        SunDirection direction, double azimuthErrorDeg, double altitudeErrorDeg, int onFloors, int onWalls) {
+    /** The larger of both standard deviations, in degrees. */
+    public double errorDeg() {
+        return Math.max(azimuthErrorDeg, altitudeErrorDeg);
+    }
+}
