@@ -1,6 +1,7 @@
 package org.adumbrate.cli;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.adumbrate.delivery.SheetClaims;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.json.Json;
@@ -35,6 +37,8 @@ import picocli.CommandLine.Spec;
         description = {
             "Tell where the sun stands at a place and a time, or where it stands by shadows that are drawn: the foot and the",
             "head of any upright and the tip of its shadow, all on one level floor. With both, whether they agree.",
+            "Or read it from the building's own shadows in the shadow pass of a sheet: an estimate from a picture, which gives way to",
+            "a sun that is known.",
             "Shadow pictures made with it are illustrations. Permits and claims about daylight are for local codes and",
             "licensed practice."
         },
@@ -43,7 +47,8 @@ import picocli.CommandLine.Spec;
             "Examples:",
             "  adumbrate sun --place 40.7128,-74.006 --at 2026-09-22T16:00-04:00",
             "  adumbrate sun --place 40.7128,-74.006 --at 2026-09-22T16:00-04:00 --north 24",
-            "  adumbrate sun --sample \"334.8,228.3 334.8,195.4 339.7,221.4\" --focal 260 --principal 214,150.5 --north 24"
+            "  adumbrate sun --sample \"334.8,228.3 334.8,195.4 339.7,221.4\" --focal 260 --principal 214,150.5 --north 24",
+            "  adumbrate sun --sheet passes/kiln-yard/kiln-yard.sheet.yaml"
         })
 final class SunCommand implements Callable<Integer> {
     @Spec
@@ -59,10 +64,19 @@ final class SunCommand implements Callable<Integer> {
     private ByShadows byShadows;
 
     @Option(
+            names = "--sheet",
+            paramLabel = "FILE.sheet.yaml",
+            description = "Read the sun from the shadow pass of this sheet. Its camera must be known.")
+    private Path sheet;
+
+    @Option(
             names = "--north",
             paramLabel = "DEG",
-            description = "North, clockwise from the model's +Y, seen from above; 0 where left out.")
-    private double north;
+            description = {
+                "North, clockwise from the model's +Y, seen from above; 0 where left out, with --sheet what the sheet file",
+                "states."
+            })
+    private Double northStated;
 
     /** A place on the earth. */
     record LatitudeLongitude(double latitudeDeg, double longitudeDeg) {}
@@ -129,7 +143,11 @@ final class SunCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException, Refusal {
         check();
+        if (sheet != null) {
+            return ofSheet();
+        }
         common.guard(new FileClaims());
+        double north = north();
         Optional<FittedSun> drawn =
                 byShadows == null ? Optional.empty() : Optional.of(SunFit.of(byShadows.samples, byShadows.view()));
         SunDirection sun = byTime == null ? drawn.orElseThrow().direction() : byTime.sun(north);
@@ -142,18 +160,38 @@ final class SunCommand implements Callable<Integer> {
         return messages.isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;
     }
 
+    private int ofSheet() throws IOException, Refusal {
+        common.guard(SheetClaims.looking(sheet));
+        SunOfSheet shown = SunOfSheet.of(sheet, Optional.ofNullable(northStated));
+        if (common.printsForPeople()) {
+            common.out().print(shown.words());
+        }
+        common.writeJson(shown.json());
+        shown.messages().forEach(common.err()::println);
+        return shown.messages().isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;
+    }
+
+    private double north() {
+        return northStated == null ? 0 : northStated;
+    }
+
     private List<String> messages(SunDirection sun, FittedSun drawn) throws Refusal {
         List<String> messages = new ArrayList<>();
         SunCheck.among(byShadows.samples, drawn).ifPresent(messages::add);
         if (byTime != null) {
-            SunCheck.of(sun, byShadows.samples, byShadows.view(), north).ifPresent(messages::add);
+            SunCheck.of(sun, byShadows.samples, byShadows.view(), north()).ifPresent(messages::add);
         }
         return messages;
     }
 
     private void check() {
-        require(byTime != null || byShadows != null, "give --place and --at, or --sample with --focal and --principal");
-        require(Double.isFinite(north), "--north must be a number of degrees");
+        require(
+                byTime != null || byShadows != null || sheet != null,
+                "give --place and --at, or --sample with --focal and --principal, or --sheet");
+        require(
+                sheet == null || (byTime == null && byShadows == null),
+                "--sheet goes with neither --place nor --sample: the sheet file states what it is held against");
+        require(Double.isFinite(north()), "--north must be a number of degrees");
         require(
                 byShadows == null || (byShadows.focal > 0 && Double.isFinite(byShadows.focal)),
                 "--focal must be a number of mm above zero");
@@ -172,7 +210,7 @@ final class SunCommand implements Callable<Integer> {
                         Locale.ROOT,
                         "azimuth %.2f degrees clockwise from north, altitude %.2f degrees above the horizon%n"
                                 + "  an upright of 1 m casts a shadow of %.2f m on level ground%n",
-                        sun.azimuthDeg(north),
+                        sun.azimuthDeg(north()),
                         sun.altitudeDeg(),
                         sun.shadowPerMetre());
         drawn.filter(fitted -> fitted.residualsMm().size() > 1).ifPresent(fitted -> common.out()
@@ -186,7 +224,7 @@ final class SunCommand implements Callable<Integer> {
     private Map<String, Object> json(SunDirection sun, Optional<FittedSun> drawn, List<String> messages) {
         Map<String, Object> result = Json.object(
                 "azimuthDeg",
-                sun.azimuthDeg(north),
+                sun.azimuthDeg(north()),
                 "altitudeDeg",
                 sun.altitudeDeg(),
                 "shadowPerMetre",

@@ -25,7 +25,22 @@ public final class ViewCheck {
     /** Directions that differ by less are one, in radians: half a degree. */
     private static final double ONE_DIRECTION = Math.toRadians(0.5);
 
+    /** A second point is that of a second direction if it is worth this share of the first; less is furniture set askew. */
+    private static final double SECOND = 0.25;
+
     private ViewCheck() {}
+
+    /**
+     * The points of one or two main directions.
+     *
+     * @param level points on the horizon, the one worth most first
+     */
+    public static List<VanishingPoint> directions(List<VanishingPoint> level) {
+        return level.stream()
+                .filter(point -> point.worth() > SECOND * level.get(0).worth())
+                .limit(2)
+                .toList();
+    }
 
     /** Those of some points that lie on a horizon, the one worth most first. */
     public static List<VanishingPoint> onHorizon(List<VanishingPoint> meeting, double horizonMm) {

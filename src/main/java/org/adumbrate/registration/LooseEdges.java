@@ -28,7 +28,7 @@ public final class LooseEdges {
     private static final double STRAIGHT = 0.7;
 
     /** Shorter edges tell too little of their direction, in pixels. */
-    private static final double SHORTEST = Double.parseDouble(System.getProperty("sun.short", "12"));
+    private static final double SHORTEST = 12;
 
     /** Corners round off so much of an edge, in pixels. */
     private static final double ROUNDED = 2;
@@ -37,7 +37,7 @@ public final class LooseEdges {
     private static final double LEAST_ERROR = 0.15;
 
     /** An edge lies on a line that is as near as this, in pixels, and a little for the line itself, in mm... */
-    private static final double NEAR_PX = Double.parseDouble(System.getProperty("sun.near", "2"));
+    private static final double NEAR_PX = 2;
 
     private static final double NEAR_MM = 0.1;
 

@@ -41,9 +41,6 @@ record DrawnView(
     static final DrawnView NOTHING =
             new DrawnView(List.of(), Optional.empty(), Optional.empty(), List.of(), Optional.empty());
 
-    /** A second point is that of a second direction if it is worth this share of the first; less is furniture set askew. */
-    private static final double SECOND = 0.25;
-
     /**
      * Fits horizon and floors to height lines with the help of the points where lines of the drawing meet.
      *
@@ -55,7 +52,7 @@ record DrawnView(
             List<HeightLine> lines = HeightLines.of(heights.sheet().strokes(), heights.color(), toSheet);
             List<VanishingPoint> meeting = VanishingSearch.of(drawn);
             FittedHeights fitted = HeightFit.of(lines, SUPPOSED_M, Stated.NOTHING, meeting);
-            List<VanishingPoint> level = directions(ViewCheck.onHorizon(meeting, fitted.horizonMm()));
+            List<VanishingPoint> level = ViewCheck.directions(ViewCheck.onHorizon(meeting, fitted.horizonMm()));
             Optional<SheetPoint> central =
                     level.size() == 1 ? Optional.of(level.get(0).at()) : Optional.empty();
             // a line that stands on no floor may be hidden in part, and seem smaller and farther off than it is
@@ -68,14 +65,6 @@ record DrawnView(
             return new DrawnView(
                     List.of(), Optional.empty(), Optional.empty(), List.of(), Optional.of(reason.getMessage()));
         }
-    }
-
-    /** The points of one or two main directions. */
-    private static List<VanishingPoint> directions(List<VanishingPoint> level) {
-        return level.stream()
-                .filter(point -> point.worth() > SECOND * level.get(0).worth())
-                .limit(2)
-                .toList();
     }
 
     /** Turn and focal length, if edges in two directions meet at either side of a supposed principal point. */

@@ -5,6 +5,9 @@ import java.util.function.IntPredicate;
 
 /** Edges vote for directions: each gives every candidate what it counts, from 0 to 1, if that were the right one. */
 final class Ballot {
+    private static final double CLEARLY = 2;
+    private static final double LEAST_LEAD = 2.5;
+
     private final List<float[]> votes;
     private final int candidates;
 
@@ -23,9 +26,14 @@ final class Ballot {
      * @param rival its number, -1 if there is none
      */
     record Result(int winner, double lead, double behind, int rival) {
-        /** Whether the winner is clear: its own votes outweigh the rival's so many times, and by so much. */
-        boolean isClear(double times, double least) {
-            return lead >= least && lead >= times * behind;
+        /** Whether the winner has too few votes of its own to count. */
+        boolean isWeak() {
+            return lead < LEAST_LEAD;
+        }
+
+        /** Whether the votes that the winner alone has clearly outweigh those of the rival. */
+        boolean isClear() {
+            return lead >= CLEARLY * behind;
         }
     }
 
@@ -67,8 +75,8 @@ final class Ballot {
                     lead += Math.max(0, more);
                     behind += Math.max(0, -more);
                 }
-                if (lead - 2 * behind < least) {
-                    least = lead - 2 * behind;
+                if (lead - CLEARLY * behind < least) {
+                    least = lead - CLEARLY * behind;
                     nearest = new Result(winner, lead, behind, k);
                 }
             }

@@ -12,8 +12,9 @@ import org.adumbrate.perspective.View;
 /**
  * Finds the sun by the straight edges of shadows, without knowing what casts them: those of uprights on floors, and those on
  * walls of edges that stand square on them, have directions that depend on the sun alone ({@link Faces}). Edges on floors vote
- * for the azimuth first; those that do not lie along it vote for the altitude as edges on walls. Both results are settled together by
- * least squares. Each must be shown by several lines, and no other may be nearly as good.
+ * for the azimuth first; those that do not lie along it vote for the altitude as edges on walls. The result is settled by least
+ * squares over all that go with it. Floors and both kinds of walls must show it, by several lines, and no other sun may be nearly as
+ * good: three kinds of faces check the two angles.
  */
 public final class SunByShadows {
     /** Of so many edges the best known are looked at. */
@@ -27,8 +28,6 @@ public final class SunByShadows {
     /** What lies within this of the winner is no rival, in degrees. */
     private static final double SAME_DEG = 3;
 
-    private static final double CLEARLY = 2;
-    private static final double LEAST_LEAD = 3;
     private static final int LEAST_LINES = 2;
 
     private final List<SeenEdge> edges;
@@ -54,46 +53,23 @@ public final class SunByShadows {
     }
 
     private ShadowSun find() throws Refusal {
-        Ballot.Result around = azimuth();
-        if (Boolean.getBoolean("sun.debug")) {
-            System.err.printf("edges %d az %.2f lead %.2f behind %.2f at %.1f%n", edges.size(), around.winner() * STEP_DEG, around.lead(), around.behind(), around.rival() * STEP_DEG);
-        }
-        if (!around.isClear(CLEARLY, LEAST_LEAD)) {
-            throw new Refusal(around.lead() < LEAST_LEAD
-                    ? "no shadows of uprights are seen on floors"
-                    : String.format(
-                            Locale.ROOT,
-                            "shadows on floors run in several directions, along azimuths %.0f and %.0f",
-                            around.winner() * STEP_DEG,
-                            around.rival() * STEP_DEG));
-        }
-        double azimuth = around.winner() * STEP_DEG;
+        double azimuth = azimuth();
         List<SeenEdge> onFloors = new ArrayList<>();
         List<SeenEdge> rest = new ArrayList<>();
         for (SeenEdge edge : edges) {
             (edge.fits(Faces.FLOORS, azimuth) ? onFloors : rest).add(edge);
         }
-        Ballot.Result up = altitude(rest, azimuth);
-        SunDirection found = sun(azimuth, up.winner());
-        SunFitting fitting = SunFitting.of(onFloors, rest, found);
-        if (Boolean.getBoolean("sun.debug")) {
-            System.err.printf("   alt %.2f lead %.2f behind %.2f at %.1f%n", found.altitudeDeg(), up.lead(), up.behind(), sun(azimuth, up.rival()).altitudeDeg());
-            System.err.println("   " + fitting);
-        }
-        if (!up.isClear(CLEARLY, LEAST_LEAD)) {
-            throw new Refusal(up.lead() < LEAST_LEAD
-                    ? "no shadows on walls tell how high the sun stands"
-                    : String.format(
-                            Locale.ROOT,
-                            "shadows on walls agree on no height of the sun: %.0f and %.0f degrees are as likely",
-                            found.altitudeDeg(),
-                            sun(azimuth, up.rival()).altitudeDeg()));
+        SunFitting fitting = SunFitting.of(onFloors, rest, altitude(rest, azimuth));
+        int sides = fitting.lines(Faces.SIDE_WALLS);
+        int fronts = fitting.lines(Faces.FRONT_WALLS);
+        if (fitting.lines(Faces.FLOORS) < LEAST_LINES || Math.min(sides, fronts) < 1 || sides + fronts <= LEAST_LINES) {
+            throw new Refusal("too few shadows agree on where the sun stands, by whatever edge they are cast");
         }
         return fitting.sun();
     }
 
-    /** Votes for the direction of shadows on floors, 0 to 180 degrees. */
-    private Ballot.Result azimuth() {
+    /** The direction of shadows on floors, 0 to 180 degrees: the sun stands at either end. */
+    private double azimuth() throws Refusal {
         List<float[]> votes = new ArrayList<>();
         for (SeenEdge edge : edges) {
             if (edge.most(Faces.FLOORS) > 0) {
@@ -104,12 +80,23 @@ public final class SunByShadows {
                 votes.add(given);
             }
         }
-        return new Ballot(votes, AZIMUTHS)
+        Ballot.Result result = new Ballot(votes, AZIMUTHS)
                 .count(winner -> k -> Math.abs(Faces.apart(k * STEP_DEG, winner * STEP_DEG)) <= SAME_DEG);
+        if (result.isWeak()) {
+            throw new Refusal("too few shadows of uprights are seen on floors to tell which way they fall");
+        }
+        if (!result.isClear()) {
+            throw new Refusal(String.format(
+                    Locale.ROOT,
+                    "edges of shadows on floors run in several directions, %.0f and %.0f degrees clockwise from the model's +Y",
+                    result.winner() * STEP_DEG,
+                    result.rival() * STEP_DEG));
+        }
+        return result.winner() * STEP_DEG;
     }
 
-    /** Votes for the altitude, with the sun at either end of the shadows' direction. */
-    private static Ballot.Result altitude(List<SeenEdge> rest, double azimuth) {
+    /** The sun at one of both ends of the shadows' direction, as high as shadows on walls tell. */
+    private static SunDirection altitude(List<SeenEdge> rest, double azimuth) throws Refusal {
         List<float[]> votes = new ArrayList<>();
         for (SeenEdge edge : rest) {
             float[] given = new float[2 * ALTITUDES];
@@ -121,14 +108,26 @@ public final class SunByShadows {
             }
             votes.add(given);
         }
-        return new Ballot(votes, 2 * ALTITUDES)
+        Ballot.Result result = new Ballot(votes, 2 * ALTITUDES)
                 .count(winner -> k -> sun(azimuth, k).degreesTo(sun(azimuth, winner)) <= SAME_DEG);
+        String along = String.format(
+                Locale.ROOT, "shadows on floors lie along %.0f degrees, clockwise from the model's +Y, but ", azimuth);
+        if (result.isWeak()) {
+            throw new Refusal(along + "too few shadows of edges are seen on walls to tell how high the sun stands");
+        }
+        if (!result.isClear()) {
+            throw new Refusal(String.format(
+                    Locale.ROOT,
+                    "%sthose on walls do not agree how high the sun stands: it may be %.0f or %.0f degrees",
+                    along,
+                    sun(azimuth, result.winner()).altitudeDeg(),
+                    sun(azimuth, result.rival()).altitudeDeg()));
+        }
+        return sun(azimuth, result.winner());
     }
 
     private static SunDirection sun(double azimuth, int candidate) {
         return SunDirection.of(
-                azimuth + (candidate < ALTITUDES ? 0 : 180),
-                LOWEST_DEG + candidate % ALTITUDES * STEP_DEG,
-                0);
+                azimuth + (candidate < ALTITUDES ? 0 : 180), LOWEST_DEG + candidate % ALTITUDES * STEP_DEG, 0);
     }
 }

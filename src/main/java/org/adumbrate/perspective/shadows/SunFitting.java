@@ -8,23 +8,35 @@ import org.adumbrate.perspective.SunDirection;
 /** Least squares of the directions of edges, each on the faces on which it fits, and how well that settles the sun. */
 final class SunFitting {
     private static final int ROUNDS = 12;
+    private static final int WIDE_ROUNDS = 3;
     private static final double GATE = 3;
+    private static final double WIDE_GATE = 6;
+
+    /** For differences, in degrees. */
     private static final double DELTA = 0.01;
+
+    /** No angle is better known than this, in degrees: what is common to all edges does not show in how they scatter. */
+    private static final double LEAST_ERROR = 0.1;
+
+    /** An edge counts as a line that shows the sun if its vote is not less than this. */
+    private static final double COUNTS = 0.1;
 
     private final List<SeenEdge> onFloors;
     private final List<SeenEdge> rest;
     private double azimuth;
     private double altitude;
     private List<Fit> fits = List.of();
-    private double azimuthError;
-    private double altitudeError;
-    private double chi;
+    private double azimuthError = Double.POSITIVE_INFINITY;
+    private double altitudeError = Double.POSITIVE_INFINITY;
 
     /** An edge that goes with the sun. */
-    record Fit(SeenEdge edge, Faces faces, double off, double error) {
+    private record Fit(SeenEdge edge, Faces faces, double off) {
+        double error() {
+            return edge.error(faces);
+        }
+
         double weight() {
-            double most = edge.most(faces);
-            return most * Math.exp(-off * off / error / error / 2);
+            return edge.most(faces) * Math.exp(-Math.pow(off / error(), 2) / 2);
         }
     }
 
@@ -35,69 +47,82 @@ final class SunFitting {
         this.altitude = start.altitudeDeg();
     }
 
+    /**
+     * Settles the sun.
+     *
+     * @param onFloors edges that may be shadows on floors alone
+     * @param rest those that may be shadows on walls
+     * @param start the sun to begin with
+     */
     static SunFitting of(List<SeenEdge> onFloors, List<SeenEdge> rest, SunDirection start) {
         SunFitting fitting = new SunFitting(onFloors, rest, start);
-        fitting.settle();
+        for (int round = 0; round < ROUNDS; round++) {
+            fitting.step(round < WIDE_ROUNDS ? WIDE_GATE : GATE);
+        }
         return fitting;
     }
 
-    private void settle() {
-        for (int round = 0; round < ROUNDS; round++) {
-            double gate = round < 3 ? 2 * GATE : GATE;
-            SunDirection sun = SunDirection.of(azimuth, altitude, 0);
-            fits = fits(sun, gate);
-            double aa = 0, ab = 0, bb = 0, a = 0, b = 0;
-            chi = 0;
-            for (Fit fit : fits) {
-                double at = fit.faces.angle(sun);
-                double da = Faces.apart(fit.faces.angle(SunDirection.of(azimuth + DELTA, altitude, 0)), at) / DELTA;
-                double db = Faces.apart(fit.faces.angle(SunDirection.of(azimuth, altitude + DELTA, 0)), at) / DELTA;
-                double w = 1 / (fit.error * fit.error);
-                aa += w * da * da;
-                ab += w * da * db;
-                bb += w * db * db;
-                a += w * da * fit.off;
-                b += w * db * fit.off;
-                chi += w * fit.off * fit.off;
-            }
-            double det = aa * bb - ab * ab;
-            if (!(det > 1e-9 * aa * bb)) {
-                azimuthError = altitudeError = Double.POSITIVE_INFINITY;
-                return;
-            }
-            azimuth += (bb * a - ab * b) / det;
-            altitude += (aa * b - ab * a) / det;
-            double spread = Math.max(1, chi / Math.max(1, fits.size() - 2));
-            azimuthError = Math.sqrt(spread * bb / det);
-            altitudeError = Math.sqrt(spread * aa / det);
+    /** One step of Gauss and Newton over the edges that lie within a gate. */
+    private void step(double gate) {
+        SunDirection sun = SunDirection.of(azimuth, altitude, 0);
+        SunDirection aside = SunDirection.of(azimuth + DELTA, altitude, 0);
+        SunDirection above = SunDirection.of(azimuth, altitude + DELTA, 0);
+        fits = fits(sun, gate);
+        double aa = 0;
+        double ab = 0;
+        double bb = 0;
+        double a = 0;
+        double b = 0;
+        double squares = 0;
+        for (Fit fit : fits) {
+            double at = fit.faces.angle(sun);
+            double da = Faces.apart(fit.faces.angle(aside), at) / DELTA;
+            double db = Faces.apart(fit.faces.angle(above), at) / DELTA;
+            double weight = 1 / (fit.error() * fit.error());
+            aa += weight * da * da;
+            ab += weight * da * db;
+            bb += weight * db * db;
+            a += weight * da * fit.off;
+            b += weight * db * fit.off;
+            squares += weight * fit.off * fit.off;
         }
+        double determinant = aa * bb - ab * ab;
+        if (!(determinant > 1e-9 * aa * bb)) {
+            azimuthError = Double.POSITIVE_INFINITY;
+            altitudeError = Double.POSITIVE_INFINITY;
+            return;
+        }
+        azimuth += (bb * a - ab * b) / determinant;
+        altitude = Math.max(0, Math.min(90, altitude + (aa * b - ab * a) / determinant));
+        double spread = Math.max(1, squares / Math.max(1, fits.size() - 2));
+        azimuthError = Math.hypot(LEAST_ERROR, Math.sqrt(spread * bb / determinant));
+        altitudeError = Math.hypot(LEAST_ERROR, Math.sqrt(spread * aa / determinant));
     }
 
     private List<Fit> fits(SunDirection sun, double gate) {
-        List<Fit> fits = new ArrayList<>();
-        onFloors.forEach(edge -> fit(edge, List.of(Faces.FLOORS), sun, gate).ifPresent(fits::add));
-        rest.forEach(edge -> fit(edge, List.of(Faces.SIDE_WALLS, Faces.FRONT_WALLS), sun, gate)
-                .ifPresent(fits::add));
-        return fits;
+        List<Fit> all = new ArrayList<>();
+        onFloors.forEach(edge -> fit(edge, sun, gate, Faces.FLOORS).ifPresent(all::add));
+        rest.forEach(
+                edge -> fit(edge, sun, gate, Faces.SIDE_WALLS, Faces.FRONT_WALLS).ifPresent(all::add));
+        return all;
     }
 
-    private static Optional<Fit> fit(SeenEdge edge, List<Faces> on, SunDirection sun, double gate) {
+    private static Optional<Fit> fit(SeenEdge edge, SunDirection sun, double gate, Faces... on) {
         Fit best = null;
         for (Faces faces : on) {
-            Fit fit = new Fit(edge, faces, edge.off(faces, faces.angle(sun)), edge.error(faces));
-            if (edge.most(faces) > 0 && Math.abs(fit.off) < gate * fit.error) {
+            Fit fit = new Fit(edge, faces, edge.off(faces, faces.angle(sun)));
+            if (edge.most(faces) > 0 && Math.abs(fit.off) < gate * fit.error()) {
                 best = best == null || fit.weight() > best.weight() ? fit : best;
             }
         }
         return Optional.ofNullable(best);
     }
 
+    /** How many lines on such faces show the sun. */
     int lines(Faces faces) {
-        return (int) fits.stream().filter(fit -> fit.faces == faces && fit.weight() > 0.1).count();
-    }
-
-    double weight(Faces faces) {
-        return fits.stream().filter(fit -> fit.faces == faces).mapToDouble(Fit::weight).sum();
+        return (int) fits.stream()
+                .filter(fit -> fit.faces == faces && fit.weight() >= COUNTS)
+                .count();
     }
 
     ShadowSun sun() {
@@ -107,14 +132,5 @@ final class SunFitting {
                 altitudeError,
                 lines(Faces.FLOORS),
                 lines(Faces.SIDE_WALLS) + lines(Faces.FRONT_WALLS));
-    }
-
-    @Override
-    public String toString() {
-        return String.format(
-                "az %.3f +- %.3f alt %.3f +- %.3f, lines %d %d %d weights %.1f %.1f %.1f chi %.2f of %d",
-                azimuth, azimuthError, altitude, altitudeError,
-                lines(Faces.FLOORS), lines(Faces.SIDE_WALLS), lines(Faces.FRONT_WALLS),
-                weight(Faces.FLOORS), weight(Faces.SIDE_WALLS), weight(Faces.FRONT_WALLS), chi / Math.max(1, fits.size() - 2), fits.size());
     }
 }

@@ -147,6 +147,19 @@ public final class SheetCamera {
         });
     }
 
+    /**
+     * The view that the building's own shadows are read in.
+     *
+     * @throws Refusal if too little is known, or the lines contradict the camera; says what to state
+     */
+    public SunView sunView() throws Refusal {
+        View best = camera.best().orElseThrow(() -> {
+            String reason = trouble.map(text -> text + "; ").orElse("");
+            return new Refusal(CAMERA, reason + String.join("; ", camera.missing()));
+        });
+        return SunView.of(sheet, best, !focalSupposed(), heights, meeting);
+    }
+
     /** The same view, if enough is known. */
     public Optional<View> best() {
         return camera.best();
