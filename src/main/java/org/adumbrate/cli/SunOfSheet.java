@@ -11,7 +11,6 @@ import java.util.OptionalDouble;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.json.Json;
 import org.adumbrate.perspective.SunDirection;
-import org.adumbrate.perspective.SunSample;
 import org.adumbrate.prepare.PreparedSheet;
 import org.adumbrate.prepare.ShownSun;
 import org.adumbrate.prepare.memory.Memory;
@@ -36,6 +35,9 @@ record SunOfSheet(Path file, ShownSun shown, OptionalDouble northDeg, List<Strin
     private static final double ONE_SUN_DEG = 1;
 
     private static final double SURE = 3;
+
+    /** A camera that is so much less sure than the shadows is spoken of, in degrees. */
+    private static final double NOTABLE_DEG = 0.5;
 
     /**
      * Reads the sun.
@@ -65,24 +67,11 @@ record SunOfSheet(Path file, ShownSun shown, OptionalDouble northDeg, List<Strin
     }
 
     private static String withoutFocal(ShownSun shown) {
-        return "the focal length is not known, and without it the sun's angles are not: state camera.focal or"
-                + " camera.field-of-view"
-                + shown.sample()
-                        .map(sample -> "; for people's shadows on floors 'sun: { sample: "
-                                + written(sample) + " }' says the same without it")
+        return "the focal length is not known (a normal lens counts as supposed), and without it the sun's angles are not: state"
+                + " camera.focal or camera.field-of-view"
+                + shown.value()
+                        .map(value -> "; for people's shadows on floors 'sun: " + value + "' says the same without it")
                         .orElse("");
-    }
-
-    private static String written(SunSample sample) {
-        return String.format(
-                Locale.ROOT,
-                "{ foot: [%.2f, %.2f], head: [%.2f, %.2f], tip: [%.2f, %.2f] }",
-                sample.foot().x(),
-                sample.foot().y(),
-                sample.head().x(),
-                sample.head().y(),
-                sample.tip().x(),
-                sample.tip().y());
     }
 
     private static Optional<Double> north(Sun sun) {
@@ -101,7 +90,7 @@ record SunOfSheet(Path file, ShownSun shown, OptionalDouble northDeg, List<Strin
         Sun stated = asked.sheet().sun().get();
         SunDirection direction = SheetSun.of(
                         stated,
-                        sheet.drawing().orElseThrow().scene().camera().sunView().view())
+                        sheet.drawing().orElseThrow().scene().camera().sunView(sheet.size()).view())
                 .direction();
         double apart = direction.degreesTo(shown.sun().direction());
         if (apart <= Math.max(ONE_SUN_DEG, SURE * shown.sun().errorDeg())) {
@@ -124,7 +113,7 @@ record SunOfSheet(Path file, ShownSun shown, OptionalDouble northDeg, List<Strin
                         + System.lineSeparator();
         return String.format(
                 Locale.ROOT,
-                "azimuth %.1f degrees clockwise from %s, altitude %.1f degrees above the horizon, give or take %.1f%n%s"
+                "azimuth %.1f degrees clockwise from %s, altitude %.1f degrees above the horizon, give or take %.1f%n%s%s"
                         + "  an upright of 1 m casts a shadow of %.2f m on level ground%n"
                         + "  estimated from the shadow pass by the stated camera: %d lines on floors and %d on walls show it%n"
                         + "  where the sun is known, state that instead%n",
@@ -132,10 +121,22 @@ record SunOfSheet(Path file, ShownSun shown, OptionalDouble northDeg, List<Strin
                 from,
                 sun.altitudeDeg(),
                 shown.sun().errorDeg(),
+                centred(),
                 ask,
                 sun.shadowPerMetre(),
                 shown.sun().onFloors(),
                 shown.sun().onWalls());
+    }
+
+    /** Why the angles are less sure than the shadows show them. */
+    private String centred() {
+        return shown.sun().errorDeg() < shown.exactErrorDeg() + NOTABLE_DEG
+                ? ""
+                : String.format(
+                        Locale.ROOT,
+                        "  give or take %.1f if the camera is exactly as stated; it is centred on the middle of the sheet, which start%n"
+                                + "  supposes of any two-point view: state its true principal-point, focal and turn%n",
+                        shown.exactErrorDeg());
     }
 
     Map<String, Object> json() {

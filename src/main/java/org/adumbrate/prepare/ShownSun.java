@@ -2,6 +2,7 @@ package org.adumbrate.prepare;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.SheetPoint;
@@ -21,12 +22,17 @@ import org.adumbrate.underlay.PassRole;
 /**
  * The sun that the building's own shadows in the shadow pass of a sheet tell, whatever the sheet file states of it.
  *
- * @param sun its direction and how sure that is; its angles mean nothing where the focal length is not known
- * @param focalKnown whether it is
+ * @param sun its direction and how sure that is; its angles mean nothing where the focal
+ *     length is not known
+ * @param exactErrorDeg how sure it would be if the camera were exactly as it is stated, in degrees
+ * @param focalKnown whether the focal length is known
  * @param sample the same as an upright and its shadow on the sheet, if one lies there; it holds for any focal length
  */
-public record ShownSun(ShadowSun sun, boolean focalKnown, Optional<SunSample> sample) {
+public record ShownSun(ShadowSun sun, double exactErrorDeg, boolean focalKnown, Optional<SunSample> sample) {
     private static final String KEY = "passes.shadow";
+
+    /** Angles that are less sure say less than a sample. */
+    private static final double USEFUL_DEG = 1.5;
 
     /**
      * Looks for the sun.
@@ -39,14 +45,16 @@ public record ShownSun(ShadowSun sun, boolean focalKnown, Optional<SunSample> sa
             sheet.orRaise();
             throw new Refusal("camera", "the view of the sheet is not known: state camera");
         }
-        SunView seen = sheet.drawing().get().scene().camera().sunView();
+        SunView seen = sheet.drawing().get().scene().camera().sunView(sheet.size());
         List<StraightEdge> edges = LooseEdges.of(
                 pass.pixels().image(), pass.placement().passToSheet(), sheet.files().pattern(run));
         ShadowSun sun = sun(pass, edges, seen.view());
-        if (seen.horizonErrorMm() > 0) {
-            sun = sun.orAsFarAs(sun(pass, edges, lowered(seen)));
+        ShadowSun unsure = sun;
+        for (View other : seen.others()) {
+            unsure = unsure.orAsFarAs(sun(pass, edges, other));
         }
-        return new ShownSun(sun, seen.focalKnown(), ShownSample.of(seen.view(), sun.direction(), sheet.size()));
+        return new ShownSun(
+                unsure, sun.errorDeg(), seen.focalKnown(), ShownSample.of(seen.view(), sun.direction(), sheet.size()));
     }
 
     private static PreparedPass shadow(PreparedSheet sheet) throws IOException, Refusal {
@@ -83,10 +91,25 @@ public record ShownSun(ShadowSun sun, boolean focalKnown, Optional<SunSample> sa
                         + "; state sun by its angles, by place and time, or by a sample");
     }
 
-    private static View lowered(SunView seen) {
-        View view = seen.view();
-        SheetPoint principal =
-                new SheetPoint(view.principal().x(), view.principal().y() + seen.horizonErrorMm());
-        return new View(view.focalMm(), principal, view.eyeHeightM(), view.turn());
+    /** Whether the camera is known well enough for the sun's angles to be stated. */
+    public boolean hasAngles() {
+        return focalKnown && sun.errorDeg() < USEFUL_DEG;
+    }
+
+    /** What a sheet file may state as {@code sun}, north left open; a sample where the angles are not known. */
+    public Optional<String> value() {
+        if (hasAngles()) {
+            return Optional.of(String.format(
+                    Locale.ROOT,
+                    "{ azimuth: %.1f, altitude: %.1f }",
+                    sun.direction().azimuthDeg(0),
+                    sun.direction().altitudeDeg()));
+        }
+        return sample.map(one -> "{ sample: { foot: " + written(one.foot()) + ", head: " + written(one.head())
+                + ", tip: " + written(one.tip()) + " } }");
+    }
+
+    private static String written(SheetPoint point) {
+        return String.format(Locale.ROOT, "[%.2f, %.2f]", point.x(), point.y());
     }
 }

@@ -1,12 +1,14 @@
 package org.adumbrate.proof;
 
 import java.io.IOException;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.SheetPoint;
 import org.adumbrate.json.Json;
 import org.adumbrate.json.JsonFault;
+import org.adumbrate.prepare.ShownSun;
 import org.adumbrate.prepare.memory.Superseded;
 import org.adumbrate.prepare.open.Edition;
 import org.adumbrate.proof.http.Answer;
@@ -61,6 +63,7 @@ final class SceneRoutes {
                                         scene.floors(
                                                 point(query), query.text("key").orElse("")))))
                 .get("/unpenned", ask -> look(ask, (scene, query) -> UnpennedJson.of(scene.prepared())))
+                .get("/sun-by-shadows", ask -> sunByShadows())
                 .get("/outlines", ask -> Answer.json(OutlinesJson.of(ask.query().needed("kind"))));
     }
 
@@ -85,6 +88,30 @@ final class SceneRoutes {
         try {
             return Answer.json(
                     Json.object("sheet", SceneInMm.paper(sheet.looked().size())));
+        } catch (IOException | Refusal trouble) {
+            return Answer.json(Json.object("version", version(), "troubles", Troubles.of(trouble)));
+        }
+    }
+
+    /** The sun that the shadow pass tells, and what may be stated of it; reading it is asked for and takes a moment. */
+    private Answer sunByShadows() throws IOException {
+        try {
+            ShownSun shown = sheet.looked().make(ShownSun::of);
+            return Answer.json(Json.object(
+                    "value",
+                    shown.value()
+                            .orElseThrow(() -> new Refusal("the camera is not known, and no shadow of an upright would lie on"
+                                    + " the sheet whole; state camera")),
+                    "text",
+                    String.format(
+                            Locale.ROOT,
+                            shown.hasAngles()
+                                    ? "An estimate from the shadow pass, give or take %.1f degrees; the azimuth counts from the model's +Y"
+                                            + " until north is stated"
+                                    : "An estimate from the shadow pass, as one shadow: the camera is not known well enough for angles",
+                            shown.sun().errorDeg())));
+        } catch (Superseded newer) {
+            throw newer;
         } catch (IOException | Refusal trouble) {
             return Answer.json(Json.object("version", version(), "troubles", Troubles.of(trouble)));
         }

@@ -23,9 +23,17 @@ final class Decisions {
         telling.lines();
         telling.passes();
         telling.perspective();
-        telling.open.add(new Decision("sun", "none", "no file tells where it stands"));
+        telling.sun();
         draft.unused().forEach(one -> telling.open.add(new Decision("not used", name(one.file()), one.reason())));
         return new StartResult(file, telling.decided, telling.open);
+    }
+
+    private void sun() {
+        draft.sun()
+                .found()
+                .ifPresentOrElse(
+                        one -> decided.add(new Decision("sun", "by a shadow on the sheet", DraftText.shows(one))),
+                        () -> open.add(new Decision("sun", "none", draft.sun().trouble())));
     }
 
     private static String name(Path file) {

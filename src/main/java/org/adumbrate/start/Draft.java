@@ -16,6 +16,7 @@ import org.adumbrate.perspective.TwoPoints;
  * @param seen how the drawing is seen
  * @param passes the rasters, placed and looked at
  * @param range of the depth pass, for the focal length that the draft states
+ * @param sun where the sun stands by the shadow pass, or why that does not tell
  * @param unused files that are not used
  */
 record Draft(
@@ -24,6 +25,7 @@ record Draft(
         DrawnView seen,
         List<PassFile> passes,
         Optional<FittedDepth> range,
+        DrawnSun sun,
         List<Unused> unused) {
 
     /** The passes of a kind, the best first: the one with the fewest drawn edges, then the one with most pixels. */

@@ -225,11 +225,48 @@ final class DraftText {
 
     private void sun() {
         line("");
+        Optional<DrawnSun.Found> found = draft.sun().found();
+        found.ifPresent(this::sun);
         line(
-                "# The sun of the renders, for the shadows of figures; by its angles, by place and time, or by a drawn shadow:");
+                found.isPresent()
+                        ? "# If you know where the sun of the renders stands, state that instead: its angles, or place and time:"
+                        : "# The sun of the renders, for the shadows of figures; by its angles, by place and time, or by a drawn shadow:");
         line("# sun: { azimuth: 190, altitude: 47, north: 0 }");
         line("# sun: { place: [40.71, -74.01], at: 2026-06-21T15:00-04:00, north: 0 }");
-        line("# sun: { sample: { foot: [X, Y], head: [X, Y], tip: [X, Y] } }");
+        if (found.isEmpty()) {
+            line("# sun: { sample: { foot: [X, Y], head: [X, Y], tip: [X, Y] } }");
+            if (draft.best(PassKind.SHADOW).isPresent()) {
+                line("# It was not read from the shadow pass: " + plain(draft.sun().trouble()) + ".");
+            }
+        }
+    }
+
+    private void sun(DrawnSun.Found one) {
+        row(
+                String.format(
+                        Locale.ROOT,
+                        "sun: { sample: { foot: [%.2f, %.2f], head: [%.2f, %.2f], tip: [%.2f, %.2f] } }",
+                        one.sample().foot().x(),
+                        one.sample().foot().y(),
+                        one.sample().head().x(),
+                        one.sample().head().y(),
+                        one.sample().tip().x(),
+                        one.sample().tip().y()),
+                shows(one));
+        line("# Shadows on floors come out right by it whatever the camera is. Its angles hold only if what is supposed of the");
+        line(String.format(
+                Locale.ROOT,
+                "# camera is true, a focal length of %.0f mm: azimuth %.1f, clockwise from +Y, altitude %.1f, give or take %.1f degrees.",
+                one.focalMm(),
+                one.sun().direction().azimuthDeg(0),
+                one.sun().direction().altitudeDeg(),
+                one.sun().errorDeg()));
+    }
+
+    /** What a sun was read from. */
+    static String shows(DrawnSun.Found one) {
+        return "an estimate from the shadow pass: " + one.sun().onFloors() + " lines on floors and "
+                + one.sun().onWalls() + " on walls show it";
     }
 
     private void pens() {

@@ -38,8 +38,7 @@ record PassFile(Path file, Placement placement, ToneLook look, PassKind.Guess gu
         boolean grey;
         PassImage image;
         try (DecodedRows rows = DecodedRows.whole(RasterFiles.open(file), ALLOWANCE)) {
-            image = new PassImage(
-                    GreyReduction.of(rows, GreyReduction.factorFor(rows.size(), PLACING_PIXELS)), rows.size());
+            image = image(rows);
             grey = PassTones.measure(rows).grey();
         }
         Placement placement = Registration.register(pattern, sheet, image);
@@ -47,6 +46,18 @@ record PassFile(Path file, Placement placement, ToneLook look, PassKind.Guess gu
         ToneLook look = ToneLook.of(image.grey(), placement.aligned() ? onSheet(image, toSheet, sheet) : k -> true);
         boolean growing = placement.aligned() && Distance.grows(image, toSheet.inverse(), heights);
         return new PassFile(file, placement, look, PassKind.of(look, !grey, growing));
+    }
+
+    /** Its picture, read again. */
+    PassImage image() throws IOException {
+        try (DecodedRows rows = DecodedRows.whole(RasterFiles.open(file), ALLOWANCE)) {
+            return image(rows);
+        }
+    }
+
+    private static PassImage image(DecodedRows rows) throws IOException {
+        return new PassImage(
+                GreyReduction.of(rows, GreyReduction.factorFor(rows.size(), PLACING_PIXELS)), rows.size());
     }
 
     private static IntPredicate onSheet(PassImage image, Affine<RasterPoint, SheetPoint> toSheet, SheetSize sheet) {

@@ -99,8 +99,8 @@ public final class Start {
                 unused.add(Unused.of(raster, fault));
             }
         }
-        Draft draft = new Draft(size, roles, seen, passes, Optional.empty(), unused);
-        return new Draft(size, roles, seen, passes, range(draft), unused);
+        Draft draft = new Draft(size, roles, seen, passes, Optional.empty(), DrawnSun.UNKNOWN, unused);
+        return new Draft(size, roles, seen, passes, range(draft), DrawnSun.of(draft, pattern), unused);
     }
 
     private static Optional<FittedDepth> range(Draft draft) throws IOException {

@@ -18,13 +18,14 @@ public record ShadowSun(
         return Math.max(azimuthErrorDeg, altitudeErrorDeg);
     }
 
-    /** The same sun, less sure by how far another reading lies from it. */
+    /** The same sun, no surer than by how far another reading lies from it. */
     public ShadowSun orAsFarAs(ShadowSun other) {
         double around = Math.IEEEremainder(direction.azimuthDeg(0) - other.direction.azimuthDeg(0), 360);
         return new ShadowSun(
                 direction,
-                Math.hypot(azimuthErrorDeg, around),
-                Math.hypot(altitudeErrorDeg, direction.altitudeDeg() - other.direction.altitudeDeg()),
+                Math.max(azimuthErrorDeg, Math.abs(around)),
+                Math.max(
+                        altitudeErrorDeg, Math.abs(direction.altitudeDeg() - other.direction.altitudeDeg())),
                 onFloors,
                 onWalls);
     }

@@ -34,8 +34,7 @@ public final class ShownSample {
                 for (int k = 1; k <= HEIGHTS; k++) {
                     SheetPoint head = new SheetPoint(foot.x(), y - sheet.heightMm() / 3 * k / HEIGHTS);
                     Optional<SheetPoint> tip = points.shadowTip(foot, head).filter(at -> isOn(sheet, at));
-                    double size = tip.map(at -> Math.min(foot.distanceTo(head), foot.distanceTo(at)))
-                            .orElse(0.0);
+                    double size = tip.map(at -> size(view, foot, head, at)).orElse(0.0);
                     if (size > most && isOn(sheet, foot) && isOn(sheet, head)) {
                         most = size;
                         best = new SunSample(foot, head, tip.orElseThrow());
@@ -44,6 +43,12 @@ public final class ShownSample {
             }
         }
         return Optional.ofNullable(best);
+    }
+
+    /** What is short, or near the horizon, cannot be written down or read exactly. */
+    private static double size(View view, SheetPoint foot, SheetPoint head, SheetPoint tip) {
+        double below = Math.min(foot.y(), tip.y()) - view.horizonMm();
+        return Math.min(below, Math.min(foot.distanceTo(head), foot.distanceTo(tip)));
     }
 
     private static boolean isOn(SheetSize sheet, SheetPoint at) {

@@ -11,6 +11,7 @@ import org.adumbrate.fault.Refusal;
 import org.adumbrate.figure.depth.DepthScale;
 import org.adumbrate.geometry.Length;
 import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.perspective.CameraFit;
 import org.adumbrate.perspective.Contradiction;
 import org.adumbrate.perspective.DepthCheck;
@@ -152,12 +153,12 @@ public final class SheetCamera {
      *
      * @throws Refusal if too little is known, or the lines contradict the camera; says what to state
      */
-    public SunView sunView() throws Refusal {
-        View best = camera.best().orElseThrow(() -> {
+    public SunView sunView(SheetSize size) throws Refusal {
+        if (camera.best().isEmpty()) {
             String reason = trouble.map(text -> text + "; ").orElse("");
-            return new Refusal(CAMERA, reason + String.join("; ", camera.missing()));
-        });
-        return SunView.of(sheet, best, !focalSupposed(), heights, meeting);
+            throw new Refusal(CAMERA, reason + String.join("; ", camera.missing()));
+        }
+        return SunView.of(sheet, size, camera, heights, meeting);
     }
 
     /** The same view, if enough is known. */

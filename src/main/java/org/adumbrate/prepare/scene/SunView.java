@@ -1,10 +1,13 @@
 package org.adumbrate.prepare.scene;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.adumbrate.fault.Refusal;
 import org.adumbrate.geometry.SheetPoint;
+import org.adumbrate.geometry.SheetSize;
 import org.adumbrate.perspective.Contradiction;
+import org.adumbrate.perspective.FittedCamera;
 import org.adumbrate.perspective.FittedHeights;
 import org.adumbrate.perspective.VanishingPoint;
 import org.adumbrate.perspective.View;
@@ -18,17 +21,39 @@ import org.adumbrate.sheetfile.Sheet;
  *
  * @param view the view
  * @param focalKnown whether its focal length is known; if not it is a normal lens, and angles of the sun mean nothing
- * @param horizonErrorMm how far the horizon may be off, as a standard deviation in mm
+ * @param others the same view as it may be as well: a standard deviation off
  */
-public record SunView(View view, boolean focalKnown, double horizonErrorMm) {
+public record SunView(View view, boolean focalKnown, List<View> others) {
+    /** A stated focal length that differs from a normal lens by less is the one that {@code start} supposes, rounded, in mm. */
+    private static final double NORMAL_LENS_MM = 0.5;
+
+    /** A principal point that is stated as near to the sheet's middle is the one that {@code start} supposes, in mm. */
+    private static final double MIDDLE_MM = 0.06;
+
+    /** A supposed principal point may lie so far from the middle of the sheet, as a share of its width. */
+    private static final double CENTRED = 0.1;
+
+    /** Copies the list. */
+    public SunView {
+        others = List.copyOf(others);
+    }
+
     /**
      * The view.
      *
      * @throws Refusal if the principal point is neither stated nor shown by the lines, or they contradict the camera; says what to state
      */
-    static SunView of(Sheet sheet, View best, boolean focalKnown, Optional<FittedHeights> heights, List<VanishingPoint> meeting)
+    static SunView of(
+            Sheet sheet,
+            SheetSize size,
+            FittedCamera camera,
+            Optional<FittedHeights> heights,
+            List<VanishingPoint> meeting)
             throws Refusal {
-        double error = 0;
+        View best = camera.best().orElseThrow();
+        boolean focalKnown = camera.view().isPresent()
+                && Math.abs(best.focalMm() - Math.hypot(size.widthMm(), size.heightMm())) > NORMAL_LENS_MM;
+        List<View> others = new ArrayList<>();
         View view = best;
         if (sheet.camera().flatMap(Camera::principalPoint).isEmpty()) {
             List<VanishingPoint> level = ViewCheck.directions(ViewCheck.onHorizon(meeting, best.horizonMm()));
@@ -39,19 +64,38 @@ public record SunView(View view, boolean focalKnown, double horizonErrorMm) {
                                 + " horizon: state camera.principal-point"
                                 + (level.size() > 1 ? ", with focal and turn" : ""));
             }
-            view = new View(
-                    best.focalMm(),
-                    new SheetPoint(level.get(0).at().x(), best.horizonMm()),
-                    best.eyeHeightM(),
-                    0);
-            error = Math.min(
+            double x = level.get(0).at().x();
+            double error = Math.min(
                     level.get(0).yErrorMm(),
                     heights.map(FittedHeights::horizonErrorMm).orElse(Double.POSITIVE_INFINITY));
+            view = new View(best.focalMm(), new SheetPoint(x, best.horizonMm()), best.eyeHeightM(), 0);
+            others.add(new View(best.focalMm(), new SheetPoint(x, best.horizonMm() + error), best.eyeHeightM(), 0));
+        } else if (best.turn() != 0 && Math.abs(best.principal().x() - size.widthMm() / 2) < MIDDLE_MM) {
+            others.addAll(centredElsewhere(best, CENTRED * size.widthMm()));
         }
         Optional<Contradiction> wrong = focalKnown ? ViewCheck.of(view, meeting) : Optional.empty();
         if (wrong.isPresent()) {
             throw new Refusal("camera", wrong.get().text());
         }
-        return new SunView(view, focalKnown, error);
+        return new SunView(view, focalKnown, others);
+    }
+
+    /** Two-point views in which the edges meet at the same two points, and whose principal point lies to either side. */
+    private static List<View> centredElsewhere(View view, double byMm) {
+        double along = view.principal().x() - view.focalMm() * Math.tan(view.turn());
+        double across = view.principal().x() + view.focalMm() / Math.tan(view.turn());
+        List<View> views = new ArrayList<>();
+        for (double x : new double[] {view.principal().x() - byMm, view.principal().x() + byMm}) {
+            double square = (x - along) * (across - x);
+            if (square > 0) {
+                double focal = Math.sqrt(square);
+                views.add(new View(
+                        focal,
+                        new SheetPoint(x, view.horizonMm()),
+                        view.eyeHeightM(),
+                        Math.atan((x - along) / focal)));
+            }
+        }
+        return views;
     }
 }
