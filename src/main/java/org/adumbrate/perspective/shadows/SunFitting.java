@@ -5,7 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import org.adumbrate.perspective.SunDirection;
 
-/** Least squares of the directions of edges, each on the faces on which it fits, and how well that settles the sun. */
+/**
+ * Least squares of the directions of edges, each on the faces on which it fits, and how well that settles the sun: no angle is surer than
+ * by how much it would change without any one of the edges (the jackknife: Cook and Weisberg, "Residuals and Influence in
+ * Regression", 1982, chapter 3).
+ */
 final class SunFitting {
     private static final int ROUNDS = 12;
     private static final int WIDE_ROUNDS = 3;
@@ -17,6 +21,9 @@ final class SunFitting {
 
     /** No angle is better known than this, in degrees: what is common to all edges does not show in how they scatter. */
     private static final double LEAST_ERROR = 0.1;
+
+    /** An edge whose neighbours leave so little of the whole to themselves is not weighed out further. */
+    private static final double LEAST_REST = 0.1;
 
     /** An edge counts as a line that shows the sun if its vote is not less than this. */
     private static final double COUNTS = 0.1;
@@ -33,6 +40,11 @@ final class SunFitting {
     private record Fit(SeenEdge edge, Faces faces, double off) {
         double error() {
             return edge.error(faces);
+        }
+
+        /** How its direction changes from a sun to one that is a little off. */
+        double slope(SunDirection off, SunDirection sun) {
+            return Faces.apart(faces.angle(off), faces.angle(sun)) / DELTA;
         }
 
         double weight() {
@@ -75,9 +87,8 @@ final class SunFitting {
         double b = 0;
         double squares = 0;
         for (Fit fit : fits) {
-            double at = fit.faces.angle(sun);
-            double da = Faces.apart(fit.faces.angle(aside), at) / DELTA;
-            double db = Faces.apart(fit.faces.angle(above), at) / DELTA;
+            double da = fit.slope(aside, sun);
+            double db = fit.slope(above, sun);
             double weight = 1 / (fit.error() * fit.error());
             aa += weight * da * da;
             ab += weight * da * db;
@@ -97,6 +108,17 @@ final class SunFitting {
         double spread = Math.max(1, squares / Math.max(1, fits.size() - 2));
         azimuthError = Math.hypot(LEAST_ERROR, Math.sqrt(spread * bb / determinant));
         altitudeError = Math.hypot(LEAST_ERROR, Math.sqrt(spread * aa / determinant));
+        for (Fit fit : fits) {
+            double da = fit.slope(aside, sun);
+            double db = fit.slope(above, sun);
+            double weight = 1 / (fit.error() * fit.error());
+            double towardAzimuth = weight * (bb * da - ab * db) / determinant;
+            double towardAltitude = weight * (aa * db - ab * da) / determinant;
+            double leverage = towardAzimuth * da + towardAltitude * db;
+            double alone = fit.off / Math.max(LEAST_REST, 1 - leverage);
+            azimuthError = Math.max(azimuthError, Math.abs(towardAzimuth * alone));
+            altitudeError = Math.max(altitudeError, Math.abs(towardAltitude * alone));
+        }
     }
 
     private List<Fit> fits(SunDirection sun, double gate) {
