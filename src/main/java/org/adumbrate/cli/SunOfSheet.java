@@ -90,7 +90,12 @@ record SunOfSheet(Path file, ShownSun shown, OptionalDouble northDeg, List<Strin
         Sun stated = asked.sheet().sun().get();
         SunDirection direction = SheetSun.of(
                         stated,
-                        sheet.drawing().orElseThrow().scene().camera().sunView(sheet.size()).view())
+                        sheet.drawing()
+                                .orElseThrow()
+                                .scene()
+                                .camera()
+                                .sunView(sheet.size())
+                                .view())
                 .direction();
         double apart = direction.degreesTo(shown.sun().direction());
         if (apart <= Math.max(ONE_SUN_DEG, SURE * shown.sun().errorDeg())) {

@@ -47,7 +47,9 @@ public record ShownSun(ShadowSun sun, double exactErrorDeg, boolean focalKnown, 
         }
         SunView seen = sheet.drawing().get().scene().camera().sunView(sheet.size());
         List<StraightEdge> edges = LooseEdges.of(
-                pass.pixels().image(), pass.placement().passToSheet(), sheet.files().pattern(run));
+                pass.pixels().image(),
+                pass.placement().passToSheet(),
+                sheet.files().pattern(run));
         ShadowSun sun = sun(pass, edges, seen.view());
         ShadowSun unsure = sun;
         for (View other : seen.others()) {
@@ -60,7 +62,8 @@ public record ShownSun(ShadowSun sun, double exactErrorDeg, boolean focalKnown, 
     private static PreparedPass shadow(PreparedSheet sheet) throws IOException, Refusal {
         if (sheet.asked().sheet().passes().shadow().isEmpty()) {
             throw new Refusal(
-                    "passes", "there is no shadow pass to read the sun from; give passes.shadow, or state where the sun stands");
+                    "passes",
+                    "there is no shadow pass to read the sun from; give passes.shadow, or state where the sun stands");
         }
         for (Trouble trouble : sheet.troubles()) {
             if (trouble.key().equals(KEY)) {

@@ -100,8 +100,9 @@ final class SceneRoutes {
             return Answer.json(Json.object(
                     "value",
                     shown.value()
-                            .orElseThrow(() -> new Refusal("the camera is not known, and no shadow of an upright would lie on"
-                                    + " the sheet whole; state camera")),
+                            .orElseThrow(() ->
+                                    new Refusal("the camera is not known, and no shadow of an upright would lie on"
+                                            + " the sheet whole; state camera")),
                     "text",
                     String.format(
                             Locale.ROOT,

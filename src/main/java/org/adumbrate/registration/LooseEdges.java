@@ -85,9 +85,9 @@ public final class LooseEdges {
         double noise = PassLevel.of(tone, new PixelRect(0, 0, tone.width, tone.height), 1)
                 .noise();
         float[] smooth = blurred(tone, noise > NOISY ? MORE_BLUR : BLUR);
-        Affine<RasterPoint, SheetPoint> toSheet =
-                Affine.scaling(passToSheet.from(), passToSheet.from(), tone.reduction, tone.reduction)
-                        .then(passToSheet);
+        Affine<RasterPoint, SheetPoint> toSheet = Affine.scaling(
+                        passToSheet.from(), passToSheet.from(), tone.reduction, tone.reduction)
+                .then(passToSheet);
         LooseEdges found = new LooseEdges(lines, toSheet);
         for (double[] rim : Contours.of(smooth, tone.width, tone.height, level.get())) {
             StraightStretches.of(rim, STRAIGHT, SHORTEST, ROUNDED).forEach(found::add);

@@ -236,7 +236,8 @@ final class DraftText {
         if (found.isEmpty()) {
             line("# sun: { sample: { foot: [X, Y], head: [X, Y], tip: [X, Y] } }");
             if (draft.best(PassKind.SHADOW).isPresent()) {
-                line("# It was not read from the shadow pass: " + plain(draft.sun().trouble()) + ".");
+                line("# It was not read from the shadow pass: "
+                        + plain(draft.sun().trouble()) + ".");
             }
         }
     }
@@ -253,7 +254,8 @@ final class DraftText {
                         one.sample().tip().x(),
                         one.sample().tip().y()),
                 shows(one));
-        line("# Shadows on floors come out right by it whatever the camera is. Its angles hold only if what is supposed of the");
+        line(
+                "# Shadows on floors come out right by it whatever the camera is. Its angles hold only if what is supposed of the");
         line(String.format(
                 Locale.ROOT,
                 "# camera is true, a focal length of %.0f mm: azimuth %.1f, clockwise from +Y, altitude %.1f, give or take %.1f degrees.",

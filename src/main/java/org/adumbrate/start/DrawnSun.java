@@ -50,8 +50,8 @@ record DrawnSun(Optional<Found> found, String trouble) {
         if (view.isEmpty()) {
             return none("how the drawing is seen is not known, so its shadows do not tell where it stands");
         }
-        List<StraightEdge> edges = LooseEdges.of(
-                shadow.get().image(), shadow.get().placement().passToSheet(), pattern);
+        List<StraightEdge> edges =
+                LooseEdges.of(shadow.get().image(), shadow.get().placement().passToSheet(), pattern);
         return of(edges, view.get(), draft.size());
     }
 
@@ -81,8 +81,6 @@ record DrawnSun(Optional<Found> found, String trouble) {
             SheetPoint middle = new SheetPoint(draft.size().widthMm() / 2, horizon);
             return Optional.of(new View(points.focalMm(), middle, 1, points.turn()));
         }
-        return draft.seen()
-                .central()
-                .map(at -> new View(draft.lensMm(), new SheetPoint(at.x(), horizon), 1, 0));
+        return draft.seen().central().map(at -> new View(draft.lensMm(), new SheetPoint(at.x(), horizon), 1, 0));
     }
 }

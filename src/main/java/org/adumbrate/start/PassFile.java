@@ -56,8 +56,7 @@ record PassFile(Path file, Placement placement, ToneLook look, PassKind.Guess gu
     }
 
     private static PassImage image(DecodedRows rows) throws IOException {
-        return new PassImage(
-                GreyReduction.of(rows, GreyReduction.factorFor(rows.size(), PLACING_PIXELS)), rows.size());
+        return new PassImage(GreyReduction.of(rows, GreyReduction.factorFor(rows.size(), PLACING_PIXELS)), rows.size());
     }
 
     private static IntPredicate onSheet(PassImage image, Affine<RasterPoint, SheetPoint> toSheet, SheetSize sheet) {

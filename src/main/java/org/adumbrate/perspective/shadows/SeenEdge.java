@@ -39,7 +39,8 @@ record SeenEdge(StraightEdge edge, double[] angles, double[] errors, double weig
      * What is nearer than this to an axis on the sheet, as a sine, is no shadow on walls: where floors are seen nearly edge on, all
      * that lies on them is drawn so.
      */
-    private static final double GRAZING = Math.sin(Math.toRadians(Double.parseDouble(System.getProperty("sun.graze", "4"))));
+    private static final double GRAZING =
+            Math.sin(Math.toRadians(Double.parseDouble(System.getProperty("sun.graze", "4"))));
 
     /** An edge counts in full if it is so many errors long. */
     private static final double LONG = 250;
@@ -77,7 +78,9 @@ record SeenEdge(StraightEdge edge, double[] angles, double[] errors, double weig
             double one = Faces.apart(angle(cross(fromOff, to), faces), angles[k]);
             double other = Faces.apart(angle(cross(from, toOff), faces), angles[k]);
             boolean isAbove = Math.min(edge.from().y(), edge.to().y()) <= view.horizonMm();
-            errors[k] = (faces == Faces.FLOORS ? isAbove || isNearlyUpright : isGrazing) ? Double.POSITIVE_INFINITY : Math.hypot(one, other);
+            errors[k] = (faces == Faces.FLOORS ? isAbove || isNearlyUpright : isGrazing)
+                    ? Double.POSITIVE_INFINITY
+                    : Math.hypot(one, other);
         }
         return Optional.of(new SeenEdge(edge, angles, errors, Math.min(1, length / edge.errorMm() / LONG)));
     }

@@ -24,8 +24,7 @@ public record ShadowSun(
         return new ShadowSun(
                 direction,
                 Math.max(azimuthErrorDeg, Math.abs(around)),
-                Math.max(
-                        altitudeErrorDeg, Math.abs(direction.altitudeDeg() - other.direction.altitudeDeg())),
+                Math.max(altitudeErrorDeg, Math.abs(direction.altitudeDeg() - other.direction.altitudeDeg())),
                 onFloors,
                 onWalls);
     }

@@ -45,8 +45,8 @@ public final class SunByShadows {
      */
     public static ShadowSun of(List<StraightEdge> edges, View view) throws Refusal {
         List<SeenEdge> seen = SeenEdge.oblique(edges, view).stream()
-                .sorted(Comparator.comparingDouble((SeenEdge edge) ->
-                                -edge.edge().lengthMm() / edge.edge().errorMm()))
+                .sorted(Comparator.comparingDouble(
+                        (SeenEdge edge) -> -edge.edge().lengthMm() / edge.edge().errorMm()))
                 .limit(MOST_EDGES)
                 .toList();
         return new SunByShadows(SeenEdge.lines(seen)).find();

@@ -124,8 +124,8 @@ final class SunFitting {
     private List<Fit> fits(SunDirection sun, double gate) {
         List<Fit> all = new ArrayList<>();
         onFloors.forEach(edge -> fit(edge, sun, gate, Faces.FLOORS).ifPresent(all::add));
-        rest.forEach(
-                edge -> fit(edge, sun, gate, Faces.SIDE_WALLS, Faces.FRONT_WALLS).ifPresent(all::add));
+        rest.forEach(edge ->
+                fit(edge, sun, gate, Faces.SIDE_WALLS, Faces.FRONT_WALLS).ifPresent(all::add));
         return all;
     }
 

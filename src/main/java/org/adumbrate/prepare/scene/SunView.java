@@ -85,15 +85,13 @@ public record SunView(View view, boolean focalKnown, List<View> others) {
         double along = view.principal().x() - view.focalMm() * Math.tan(view.turn());
         double across = view.principal().x() + view.focalMm() / Math.tan(view.turn());
         List<View> views = new ArrayList<>();
-        for (double x : new double[] {view.principal().x() - byMm, view.principal().x() + byMm}) {
+        for (double x :
+                new double[] {view.principal().x() - byMm, view.principal().x() + byMm}) {
             double square = (x - along) * (across - x);
             if (square > 0) {
                 double focal = Math.sqrt(square);
                 views.add(new View(
-                        focal,
-                        new SheetPoint(x, view.horizonMm()),
-                        view.eyeHeightM(),
-                        Math.atan((x - along) / focal)));
+                        focal, new SheetPoint(x, view.horizonMm()), view.eyeHeightM(), Math.atan((x - along) / focal)));
             }
         }
         return views;

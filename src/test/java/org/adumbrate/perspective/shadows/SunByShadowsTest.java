@@ -93,8 +93,7 @@ class SunByShadowsTest {
                         double length = 3 + 20 * random.nextDouble();
                         return new StraightEdge(
                                 from,
-                                new SheetPoint(
-                                        from.x() + length * Math.cos(turn), from.y() + length * Math.sin(turn)),
+                                new SheetPoint(from.x() + length * Math.cos(turn), from.y() + length * Math.sin(turn)),
                                 0.03);
                     })
                     .toList();
@@ -111,7 +110,8 @@ class SunByShadowsTest {
         SunDirection read = SunFit.of(List.of(sample), supposed).direction();
         SheetPoint foot = new SheetPoint(300, 220);
         SheetPoint head = new SheetPoint(300, 190);
-        SheetPoint expected = VanishingPoints.of(truth, sun).shadowTip(foot, head).orElseThrow();
+        SheetPoint expected =
+                VanishingPoints.of(truth, sun).shadowTip(foot, head).orElseThrow();
         assertThat(VanishingPoints.of(supposed, read)
                         .shadowTip(foot, head)
                         .orElseThrow()
