@@ -40,7 +40,7 @@ final class Ballot {
     /**
      * Counts.
      *
-     * @param isSame whether a candidate is too near to the winner to be a rival, by the numbers of both
+     * @param sameness tells which candidates are too near to the winner to be rivals
      */
     Result count(Sameness sameness) {
         int winner = 0;
