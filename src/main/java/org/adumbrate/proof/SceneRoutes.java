@@ -104,18 +104,22 @@ final class SceneRoutes {
                                     new Refusal("the camera is not known, and no shadow of an upright would lie on"
                                             + " the sheet whole; state camera")),
                     "text",
-                    String.format(
-                            Locale.ROOT,
-                            shown.hasAngles()
-                                    ? "An estimate from the shadow pass, give or take %.1f degrees; the azimuth counts from the model's +Y"
-                                            + " until north is stated"
-                                    : "An estimate from the shadow pass, as one shadow: the camera is not known well enough for angles",
-                            shown.sun().errorDeg())));
+                    told(shown)));
         } catch (Superseded newer) {
             throw newer;
         } catch (IOException | Refusal trouble) {
             return Answer.json(Json.object("version", version(), "troubles", Troubles.of(trouble)));
         }
+    }
+
+    private static String told(ShownSun shown) {
+        return shown.hasAngles()
+                ? String.format(
+                        Locale.ROOT,
+                        "An estimate from the shadow pass, give or take %.1f degrees; the azimuth counts from the model's +Y"
+                                + " until north is stated",
+                        shown.sun().errorDeg())
+                : "An estimate from the shadow pass, as one shadow: the camera is not known well enough for angles";
     }
 
     private Answer look(Ask ask, Look look) throws IOException {

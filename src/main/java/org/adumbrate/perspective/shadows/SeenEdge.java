@@ -1,7 +1,9 @@
 package org.adumbrate.perspective.shadows;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.adumbrate.geometry.ModelPoint;
 import org.adumbrate.geometry.SheetPoint;
@@ -17,7 +19,7 @@ import org.adumbrate.perspective.View;
  * @param errors their standard deviations; without bound where the edge cannot lie on such faces
  * @param weight what it counts, 0 to 1: short edges count less
  */
-record SeenEdge(StraightEdge edge, double[] angles, double[] errors, double weight) {
+record SeenEdge(StraightEdge edge, Map<Faces, Double> angles, Map<Faces, Double> errors, double weight) {
     /** An edge that misses the vanishing point of an axis by less than so many errors may run along that axis. */
     private static final double ALONG_AXIS = 5;
 
@@ -70,17 +72,16 @@ record SeenEdge(StraightEdge edge, double[] angles, double[] errors, double weig
         double oy = (edge.to().x() - edge.from().x()) / length * edge.errorMm();
         double[] fromOff = ray(new SheetPoint(edge.from().x() + ox, edge.from().y() + oy), view);
         double[] toOff = ray(new SheetPoint(edge.to().x() + ox, edge.to().y() + oy), view);
-        double[] angles = new double[Faces.values().length];
-        double[] errors = new double[angles.length];
+        Map<Faces, Double> angles = new EnumMap<>(Faces.class);
+        Map<Faces, Double> errors = new EnumMap<>(Faces.class);
         for (Faces faces : Faces.values()) {
-            int k = faces.ordinal();
-            angles[k] = angle(plane, faces);
-            double one = Faces.apart(angle(cross(fromOff, to), faces), angles[k]);
-            double other = Faces.apart(angle(cross(from, toOff), faces), angles[k]);
+            double angle = angle(plane, faces);
+            double one = Faces.apart(angle(cross(fromOff, to), faces), angle);
+            double other = Faces.apart(angle(cross(from, toOff), faces), angle);
             boolean isAbove = Math.min(edge.from().y(), edge.to().y()) <= view.horizonMm();
-            errors[k] = (faces == Faces.FLOORS ? isAbove || isNearlyUpright : isGrazing)
-                    ? Double.POSITIVE_INFINITY
-                    : Math.hypot(one, other);
+            angles.put(faces, angle);
+            boolean isOff = faces == Faces.FLOORS ? isAbove || isNearlyUpright : isGrazing;
+            errors.put(faces, isOff ? Double.POSITIVE_INFINITY : Math.hypot(one, other));
         }
         return Optional.of(new SeenEdge(edge, angles, errors, Math.min(1, length / edge.errorMm() / LONG)));
     }
@@ -117,12 +118,12 @@ record SeenEdge(StraightEdge edge, double[] angles, double[] errors, double weig
 
     /** The error of its direction on faces, in degrees. */
     double error(Faces faces) {
-        return Math.hypot(errors[faces.ordinal()], LEAST_ERROR);
+        return Math.hypot(errors.get(faces), LEAST_ERROR);
     }
 
     /** By how much it misses a direction on faces, in degrees. */
     double off(Faces faces, double angle) {
-        return Faces.apart(angles[faces.ordinal()], angle);
+        return Faces.apart(angles.get(faces), angle);
     }
 
     /** Whether it may be a shadow in a direction on faces. */
