@@ -31,7 +31,17 @@ final class Courtyard {
     private float[] seen = new float[0];
 
     /** A box, turned about its middle. */
-    private record Box(double[] from, double[] to, double turn) {
+    private static final class Box {
+        private final double[] from;
+        private final double[] to;
+        private final double turn;
+
+        Box(double[] from, double[] to, double turn) {
+            this.from = from;
+            this.to = to;
+            this.turn = turn;
+        }
+
         double[] local(double[] p, boolean isPoint) {
             double cos = Math.cos(turn);
             double sin = Math.sin(turn);
@@ -129,8 +139,8 @@ final class Courtyard {
         IntStream.range(0, height).parallel().forEach(row -> {
             double[] eye = {0, 0, view.eyeHeightM()};
             for (int column = 0; column < width; column++) {
-                double x = (column / SAMPLES + OFF[column % SAMPLES]) * mm;
-                double y = (row / SAMPLES + OFF[row % SAMPLES]) * mm;
+                double x = middle(column) * mm;
+                double y = middle(row) * mm;
                 ModelPoint ahead = view.at(new SheetPoint(x, y), 1);
                 double[] along = {ahead.x(), ahead.y(), ahead.z() - eye[2]};
                 double t = nearest(eye, along);
@@ -140,6 +150,12 @@ final class Courtyard {
             }
         });
         seen = found;
+    }
+
+    /** Where a sample lies, in pixels. */
+    private static double middle(int sample) {
+        int pixel = sample / SAMPLES;
+        return pixel + OFF[sample % SAMPLES];
     }
 
     private double nearest(double[] at, double[] along) {

@@ -11,7 +11,9 @@ class ContoursTest {
     private static float[] ramp(int size) {
         float[] values = new float[size * size];
         for (int k = 0; k < values.length; k++) {
-            values[k] = (float) (0.8 * (k % size + 0.5) + 0.6 * (k / size + 0.5) - 20);
+            int column = k % size;
+            int row = k / size;
+            values[k] = (float) (0.8 * (column + 0.5) + 0.6 * (row + 0.5) - 20);
         }
         return values;
     }
