@@ -19,9 +19,9 @@ export function addSun(page, anchor) {
     page.said.say(`${found.text}.`);
   };
   choose(anchor, [
-    { name: "as the building's shadows fall", does: shown },
     { name: "by its angles", does: () => write("{ azimuth: 180, altitude: 45, north: 0 }", "sun.azimuth") },
     { name: "by place and time", does: () => write(`{ place: [40.71, -74.01], at: ${new Date().getFullYear()}-06-21T15:00-04:00, north: 0 }`, "sun.place[0]") },
+    { name: "as the building's shadows fall", does: shown },
     { name: "by a shadow on the drawing", does: drawn },
   ], { label: "how the sun is known" });
 }
