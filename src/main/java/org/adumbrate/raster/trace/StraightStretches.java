@@ -40,7 +40,7 @@ public final class StraightStretches {
      *
      * @param points x0 y0 x1 y1 ...; of a closed line the last is the first
      * @param tolerance how far points may lie beside the chord of their stretch
-     * @param shortest of shorter stretches nothing is told
+     * @param shortest shorter stretches are left out
      * @param trimmed so much is left out of the fit at either end
      */
     public static List<Stretch> of(double[] points, double tolerance, double shortest, double trimmed) {

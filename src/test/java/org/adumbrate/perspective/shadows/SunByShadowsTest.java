@@ -24,7 +24,7 @@ import org.adumbrate.registration.LooseEdges;
 import org.adumbrate.registration.PassImage;
 import org.junit.jupiter.api.Test;
 
-/** Courtyards rendered under known suns: what is told is right, and what is not sure is not told. */
+/** Courtyards rendered under known suns: what it states is right, and what it is not sure of it does not state. */
 class SunByShadowsTest {
     private static final int WIDTH = Integer.getInteger("courtyardWidth", 900);
     private static final int SUNS = Integer.getInteger("courtyardSuns", 4);
