@@ -151,9 +151,15 @@ record Mapping(
                 .map(Field::form);
     }
 
+    /** What says something of another key only is none of them where others are given and that one is not. */
     @Override
     public List<Field> fields(Collection<String> given) {
-        return fields;
+        boolean all = onlyWith.isEmpty() || given.isEmpty() || given.contains(onlyWith.get(0));
+        return all
+                ? fields
+                : fields.stream()
+                        .filter(field -> given.contains(field.key()) || onlyWith.lastIndexOf(field.key()) <= 0)
+                        .toList();
     }
 
     @Override
