@@ -65,11 +65,11 @@ final class Converters {
         }
     }
 
-    /** A place on the earth, such as {@code 40.7128,-74.006}. */
+    /** A place on the earth, such as {@code 41.5,-30.25}. */
     static final class Place implements ITypeConverter<SunCommand.LatitudeLongitude> {
         @Override
         public SunCommand.LatitudeLongitude convert(String text) {
-            String wanted = "a latitude from -90 to 90 and a longitude from -180 to 180, such as 40.7128,-74.006";
+            String wanted = "a latitude from -90 to 90 and a longitude from -180 to 180, such as 41.5,-30.25";
             double[] pair = pair(text, wanted);
             if (Math.abs(pair[0]) > 90 || Math.abs(pair[1]) > 180) {
                 throw new TypeConversionException("'" + text + "' is not " + wanted);

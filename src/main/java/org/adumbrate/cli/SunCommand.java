@@ -45,8 +45,8 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Examples:",
-            "  adumbrate sun --place 40.7128,-74.006 --at 2026-09-22T16:00-04:00",
-            "  adumbrate sun --place 40.7128,-74.006 --at 2026-09-22T16:00-04:00 --north 24",
+            "  adumbrate sun --place 41.5,-30.25 --at 2026-09-22T16:00-02:00",
+            "  adumbrate sun --place 41.5,-30.25 --at 2026-09-22T16:00-02:00 --north 24",
             "  adumbrate sun --sample \"334.8,228.3 334.8,195.4 339.7,221.4\" --focal 260 --principal 214,150.5 --north 24",
             "  adumbrate sun --sheet passes/kiln-yard/kiln-yard.sheet.yaml"
         })
@@ -87,7 +87,7 @@ final class SunCommand implements Callable<Integer> {
                 required = true,
                 paramLabel = "LAT,LON",
                 converter = Converters.Place.class,
-                description = "Latitude and longitude in degrees, north and east positive, such as 40.7128,-74.006.")
+                description = "Latitude and longitude in degrees, north and east positive, such as 41.5,-30.25.")
         private LatitudeLongitude place;
 
         @Option(

@@ -1,5 +1,6 @@
 package org.adumbrate.registration;
 
+import java.util.OptionalDouble;
 import org.adumbrate.geometry.Affine;
 import org.adumbrate.geometry.RasterPoint;
 import org.adumbrate.geometry.SheetPoint;
@@ -26,8 +27,8 @@ final class PassEdges {
     private static final int REGIONS = COLUMNS * ROWS;
     private static final int EDGES_OF_A_REGION = 40;
 
-    /** Fewer edges say nothing of a direction. */
-    private static final int EDGES_OF_A_DIRECTION = 400;
+    /** Fewer edges say nothing. */
+    private static final int ENOUGH_EDGES = 400;
 
     private final PassLevel level;
 
@@ -49,21 +50,26 @@ final class PassEdges {
         }
 
         /**
-         * The share of the upright edges or of the level ones that lie along lines, whichever is less: seen from farther left, all
-         * that is level stays where it is.
+         * The share of all edges that lie along lines, or of the upright or the level ones, whichever is least: seen from farther left,
+         * all that is level stays where it is. A direction of few edges does not count by itself; 0 if there are few edges at all.
          */
         double share() {
-            return Math.min(share(0), share(REGIONS));
+            double all = share(0, 2 * REGIONS).orElse(0);
+            return Math.min(
+                    all,
+                    Math.min(
+                            share(0, REGIONS).orElse(all),
+                            share(REGIONS, 2 * REGIONS).orElse(all)));
         }
 
-        private double share(int from) {
+        private OptionalDouble share(int from, int to) {
             int all = 0;
             int found = 0;
-            for (int k = from; k < from + REGIONS; k++) {
+            for (int k = from; k < to; k++) {
                 all += edges[k];
                 found += along[k];
             }
-            return all < EDGES_OF_A_DIRECTION ? 1 : (double) found / all;
+            return all < ENOUGH_EDGES ? OptionalDouble.empty() : OptionalDouble.of((double) found / all);
         }
 
         /** The share of the regions with enough edges in which at least some share of them lie along lines. */

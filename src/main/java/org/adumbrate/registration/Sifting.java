@@ -28,10 +28,10 @@ record Sifting(Fitted fitted, LinePattern shown, double beyondChance, PassEdges.
     /** Of the edge models, those that tell apart passes of light and passes of drawn edges. */
     private static final List<EdgeModel> MODELS = List.of(Refinement.MODELS.get(0), Refinement.MODELS.get(2));
 
-    /** Probes are so many times closer together than the long side of the sheet... */
+    /** The long side of the sheet, in distances between probes... */
     private static final double APART = 400;
 
-    /** ...and no more than this. */
+    /** ...of which there are no more than this. */
     private static final int MOST_PROBES = 200_000;
 
     /** To rank placements, and to learn what chance brings, fewer do. */
@@ -43,17 +43,17 @@ record Sifting(Fitted fitted, LinePattern shown, double beyondChance, PassEdges.
     /** Pieces that must be seen for a placement to be looked into. */
     private static final int LEAST_PIECES = 24;
 
-    /** Placements beside the one judged that show what chance brings, in pixels: spread by the golden angle. */
+    /** Placements beside the one judged that show what chance brings, in directions spread by the golden angle. */
     private static final int CHANCES = 8;
+
+    /** The same to rank placements. */
+    private static final int FEWER_CHANCES = 3;
 
     /** Lines are picked and fitted at most so often... */
     private static final int ROUNDS = 4;
 
     /** ...while that finds so many times as many. */
     private static final double MORE = 1.1;
-
-    /** The same to rank placements. */
-    private static final int FEWER_CHANCES = 3;
 
     /** Placements that directions propose, to be ranked. */
     private static final int CANDIDATES = 16;
@@ -171,13 +171,16 @@ record Sifting(Fitted fitted, LinePattern shown, double beyondChance, PassEdges.
             List<PassLevel> levels = search.levels();
             Fitted fitted =
                     new Refinement(shown, levels.subList(levels.indexOf(look.level()), levels.size())).of(look.map());
-            for (int round = 0; round < ROUNDS && shown.count() >= LEAST_PIECES; round++) {
-                int before = shown.count();
+            int before = 0;
+            for (int round = 0; round < ROUNDS && shown.count() >= MORE * before; round++) {
+                before = shown.count();
                 shown = shown(fitted.level(), fitted.model(), fitted.map());
-                fitted = shown.count() < LEAST_PIECES ? fitted : new Refinement(shown, levels).of(fitted.map());
-                round = shown.count() < MORE * before ? ROUNDS : round;
+                if (shown.count() < LEAST_PIECES) {
+                    return Optional.empty();
+                }
+                fitted = new Refinement(shown, levels).of(fitted.map());
             }
-            return shown.count() < LEAST_PIECES ? Optional.empty() : Optional.of(judged(fitted, shown));
+            return Optional.of(judged(fitted, shown));
         }
 
         private Sifting judged(Fitted fitted, LinePattern shown) {

@@ -232,7 +232,7 @@ final class DraftText {
                         ? "# If you know where the sun of the renders stands, state that instead: its angles, or place and time:"
                         : "# The sun of the renders, for the shadows of figures; by its angles, by place and time, or by a drawn shadow:");
         line("# sun: { azimuth: 190, altitude: 47, north: 0 }");
-        line("# sun: { place: [40.71, -74.01], at: 2026-06-21T15:00-04:00, north: 0 }");
+        line("# sun: { place: [41.5, -30.25], at: 2026-06-21T15:00-02:00, north: 0 }");
         if (found.isEmpty()) {
             line("# sun: { sample: { foot: [X, Y], head: [X, Y], tip: [X, Y] } }");
             if (draft.best(PassKind.SHADOW).isPresent()) {

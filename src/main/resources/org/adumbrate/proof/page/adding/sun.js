@@ -20,7 +20,7 @@ export function addSun(page, anchor) {
   };
   choose(anchor, [
     { name: "by its angles", does: () => write("{ azimuth: 180, altitude: 45, north: 0 }", "sun.azimuth") },
-    { name: "by place and time", does: () => write(`{ place: [40.71, -74.01], at: ${new Date().getFullYear()}-06-21T15:00-04:00, north: 0 }`, "sun.place[0]") },
+    { name: "by place and time", does: () => write(`{ place: [41.5, -30.25], at: ${new Date().getFullYear()}-06-21T15:00-02:00, north: 0 }`, "sun.place[0]") },
     { name: "as the building's shadows fall", does: shown },
     { name: "by a shadow on the drawing", does: drawn },
   ], { label: "how the sun is known" });
