@@ -2,7 +2,6 @@ package org.adumbrate.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -106,7 +105,7 @@ record SunOfSheet(Path file, ShownSun shown, OptionalDouble northDeg, List<Strin
                 "sun: what is stated lies %.1f degrees from the sun of the shadow pass: people's shadows will fall another way than"
                         + " the building's; put sun, its north or the camera right, or render the pass again",
                 apart);
-        return new ArrayList<>(List.of(asked.complaint("sun", text).toString()));
+        return List.of(asked.complaint("sun", text).toString());
     }
 
     String words() {

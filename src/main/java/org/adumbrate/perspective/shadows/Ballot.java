@@ -5,7 +5,10 @@ import java.util.function.IntPredicate;
 
 /** Edges vote for directions: each gives every candidate what it counts, from 0 to 1, if that were the right one. */
 final class Ballot {
+    /** The winner's own votes must be so many times the rival's; set on renders with known suns. */
     private static final double CLEARLY = 2;
+
+    /** Two long edges and a short one are the fewest that count, however few votes the rival has. */
     private static final double LEAST_LEAD = 2.5;
 
     private final List<float[]> votes;

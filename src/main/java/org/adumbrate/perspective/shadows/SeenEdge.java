@@ -41,8 +41,7 @@ record SeenEdge(StraightEdge edge, Map<Faces, Double> angles, Map<Faces, Double>
      * What is nearer than this to an axis on the sheet, as a sine, is no shadow on walls: where floors are seen nearly edge on, all
      * that lies on them is drawn so.
      */
-    private static final double GRAZING =
-            Math.sin(Math.toRadians(Double.parseDouble(System.getProperty("sun.graze", "4"))));
+    private static final double GRAZING = Math.sin(Math.toRadians(4));
 
     /** An edge counts in full if it is so many errors long. */
     private static final double LONG = 250;
